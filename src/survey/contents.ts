@@ -1,0 +1,101 @@
+import type { Survey, Position } from './document';
+import { readFeature, type FeatureReading } from './read-feature';
+import { isObject } from './json';
+import { readKit, readSubjects } from './read-kit';
+import type { Problem } from './problems';
+import type { Body, Kit, Lens } from './schema/kit';
+import type { Apron, FlightPath, NoGoArea, Obstacle, TaxiRoute } from './schema/places';
+import type { Runway } from './schema/runway';
+import { readConfigurations, readCurrent, readMoments, readSite, type Configuration, type Moments, type Site } from './schema/site';
+import type { StandingSpot } from './schema/standing-spot';
+import type { Subject } from './schema/subject';
+
+/** What a survey says, with every documented default filled in. Figures read this and nothing else. */
+export interface Contents {
+  readonly site: Site & { readonly reference: Position };
+  readonly kit: Kit;
+  readonly subjects: readonly Subject[];
+  readonly subject: Subject;
+  readonly body: Body;
+  readonly lenses: readonly Lens[];
+  readonly moments: Moments;
+  readonly configurations: readonly Configuration[];
+  readonly runways: readonly Runway[];
+  readonly spots: readonly StandingSpot[];
+  readonly obstacles: readonly Obstacle[];
+  readonly noGoAreas: readonly NoGoArea[];
+  readonly aprons: readonly Apron[];
+  readonly taxiRoutes: readonly TaxiRoute[];
+  readonly flightPaths: readonly FlightPath[];
+  readonly problems: readonly Problem[];
+}
+
+type Members = Omit<Contents, 'runways' | 'spots' | 'obstacles' | 'noGoAreas' | 'aprons' | 'taxiRoutes' | 'flightPaths' | 'problems' | 'site'> & {
+  readonly site: Site;
+  readonly problems: readonly Problem[];
+};
+
+const known = new WeakMap<object, Members>();
+
+/** Reads the `sunside` member once for each version of it: dragging a feature does not change it. */
+function readMembers(sunside: Survey['sunside']): Members {
+  const seen = known.get(sunside);
+  if (seen) return seen;
+  const problems: Problem[] = [];
+  const doubt = (reason: string) => void problems.push({ id: null, reason, used: true });
+  const aside = (reason: string) => void problems.push({ id: null, reason, used: false });
+  const kit = readKit(sunside['kit'], doubt, aside);
+  const subjects = readSubjects(sunside['subjects'], doubt, aside);
+  const current = readCurrent(sunside['current'], doubt);
+  const pick = <T extends { readonly key: string }>(list: readonly T[], key: string | null, what: string): T => {
+    const found = list.find((item) => item.key === key);
+    if (key !== null && !found) doubt(`sunside.current.${what}: there is no "${key}"; the first of the list is used`);
+    return found ?? (list[0] as T);
+  };
+  const members: Members = {
+    site: readSite(sunside['site'], doubt),
+    kit,
+    subjects,
+    subject: pick(subjects, current.subject, 'subject'),
+    body: pick(kit.bodies, current.body, 'body'),
+    lenses: current.lenses ? kit.lenses.filter((lens) => current.lenses?.includes(lens.key)) : kit.lenses,
+    moments: readMoments(sunside['moments'], doubt),
+    configurations: readConfigurations(sunside['flow'], doubt),
+    problems,
+  };
+  known.set(sunside, members);
+  return members;
+}
+
+/** The survey's contents and everything about it that a person should know. Cheap after small edits. */
+export function readContents(survey: Survey): Contents {
+  const members = readMembers(isObject(survey.sunside) ? survey.sunside : {});
+  const problems = [...members.problems];
+  const lists = {
+    runway: [] as Runway[],
+    'standing-spot': [] as StandingSpot[],
+    obstacle: [] as Obstacle[],
+    'no-go': [] as NoGoArea[],
+    apron: [] as Apron[],
+    'taxi-route': [] as TaxiRoute[],
+    'flight-path': [] as FlightPath[],
+  };
+  for (const feature of survey.features) {
+    const reading: FeatureReading = readFeature(feature);
+    problems.push(...reading.problems);
+    if (reading.kind !== null) (lists[reading.kind] as unknown[]).push(reading.value);
+  }
+  const reference = members.site.reference ?? lists.runway[0]?.line[0] ?? lists['standing-spot'][0]?.position ?? [0, 0];
+  return {
+    ...members,
+    site: { ...members.site, reference },
+    runways: lists.runway,
+    spots: lists['standing-spot'],
+    obstacles: lists.obstacle,
+    noGoAreas: lists['no-go'],
+    aprons: lists.apron,
+    taxiRoutes: lists['taxi-route'],
+    flightPaths: lists['flight-path'],
+    problems,
+  };
+}

@@ -1,0 +1,61 @@
+import * as v from 'valibot';
+import { isObject, shown } from './json';
+
+type Fields = v.ObjectEntries;
+export type Read<E extends Fields> = { [K in keyof E]: v.InferOutput<E[K]> };
+
+/**
+ * Reads the fields of one object, each by its own schema. A field that does not fit takes the schema's
+ * documented default and the doubt is reported with its path ("ends.0.glide: ..."); it never spoils its
+ * neighbours. The object itself is left alone, so what stands in the file survives a round trip.
+ */
+export function readFields<E extends Fields>(
+  entries: E,
+  value: unknown,
+  path: string,
+  doubt: (reason: string) => void,
+): Read<E> {
+  const source = isObject(value) ? value : {};
+  if (value !== undefined && !isObject(value)) doubt(`${path || 'properties'}: expected an object, got ${shown(value)}`);
+  const out: Record<string, unknown> = {};
+  for (const [key, schema] of Object.entries(entries)) {
+    const given = Object.hasOwn(source, key) ? source[key] : undefined;
+    const parsed = v.safeParse(schema, given);
+    if (parsed.success) {
+      out[key] = parsed.output;
+      continue;
+    }
+    const fallback = v.getDefault(schema) as unknown;
+    out[key] = fallback;
+    const issue = parsed.issues[0];
+    const at = [path, key, v.getDotPath(issue) ?? ''].filter(Boolean).join('.');
+    doubt(`${at}: ${issue.message}, got ${shown(issue.input)}; ${shown(fallback ?? null)} is used instead`);
+  }
+  return out as Read<E>;
+}
+
+const finite = (what: string) => v.pipe(v.number(`expected ${what}`), v.finite(`expected ${what}`));
+
+/** A number within bounds (both included), with the default that stands in for it. */
+export function numberField<D extends number | null>(min: number, max: number, fallback: D) {
+  const what = `expected a number from ${min} to ${max}`;
+  return v.nullish(v.pipe(finite(`a number from ${min} to ${max}`), v.minValue(min, what), v.maxValue(max, what)), fallback);
+}
+
+export function textField<D extends string | null>(fallback: D) {
+  return v.nullish(v.string('expected text'), fallback);
+}
+
+export function choiceField<const O extends readonly string[]>(options: O, fallback: O[number] | null) {
+  return v.nullish(v.picklist(options, `expected one of ${options.join(', ')}`), fallback);
+}
+
+export function flagField(fallback: boolean) {
+  return v.nullish(v.boolean('expected true or false'), fallback);
+}
+
+/** A list of numbers within bounds. */
+export function numbersField(min: number, max: number) {
+  const what = `expected numbers from ${min} to ${max}`;
+  return v.nullish(v.array(v.pipe(finite(`numbers from ${min} to ${max}`), v.minValue(min, what), v.maxValue(max, what)), what), []);
+}

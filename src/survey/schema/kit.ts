@@ -1,0 +1,40 @@
+import * as v from 'valibot';
+import { numberField, textField, type Read } from '../fields';
+
+const positive = (max: number, unit: string) => {
+  const what = `expected a number above 0 and up to ${max} ${unit}`;
+  return v.pipe(v.number(what), v.finite(what), v.gtValue(0, what), v.maxValue(max, what));
+};
+const pixels = v.pipe(positive(100_000, 'pixels'), v.integer('expected a whole number of pixels'));
+const key = v.pipe(v.string('expected text'), v.nonEmpty('expected a key that is not empty'));
+
+/** A camera body: sensor in mm and in pixels, landscape orientation. */
+export const bodyFields = {
+  key,
+  name: textField(''),
+  sensorWidth: positive(200, 'mm'),
+  sensorHeight: positive(200, 'mm'),
+  pixelsWide: pixels,
+  pixelsHigh: pixels,
+};
+export type Body = Read<typeof bodyFields>;
+
+/** A lens: focal range in mm, widest aperture as f-number, factors of the extenders that go with it. */
+export const lensFields = {
+  key,
+  name: textField(''),
+  shortest: positive(5000, 'mm'),
+  longest: positive(5000, 'mm'),
+  widestAperture: positive(64, '(f-number)'),
+  extenders: v.nullish(v.array(v.pipe(v.number(), v.minValue(1), v.maxValue(4)), 'expected factors from 1 to 4'), []),
+};
+export type Lens = Read<typeof lensFields>;
+
+export const kitFields = { fill: numberField(0.05, 1, 0.8) };
+
+export interface Kit {
+  /** Share of the frame that the subject is to fill, 0 to 1. */
+  readonly fill: number;
+  readonly bodies: readonly Body[];
+  readonly lenses: readonly Lens[];
+}

@@ -1,0 +1,51 @@
+import type { Position } from '../document';
+import { choiceField, numberField, numbersField, readFields, textField, type Read } from '../fields';
+import type { JsonObject } from '../json';
+
+type Doubt = (reason: string) => void;
+
+const noGoFields = { name: textField(''), reason: textField('') };
+export interface NoGoArea extends Read<typeof noGoFields> {
+  readonly id: string;
+  readonly rings: readonly (readonly Position[])[];
+}
+export const readNoGoProperties = (p: JsonObject, doubt: Doubt) => readFields(noGoFields, p, '', doubt);
+
+/** `heading`: degrees from true north that a parked aircraft faces, null when not known. */
+const apronFields = { name: textField(''), heading: numberField(0, 360, null) };
+export interface Apron extends Read<typeof apronFields> {
+  readonly id: string;
+  readonly rings: readonly (readonly Position[])[];
+}
+export interface TaxiRoute extends Read<typeof apronFields> {
+  readonly id: string;
+  readonly line: readonly Position[];
+}
+export const readApronProperties = (p: JsonObject, doubt: Doubt) => readFields(apronFields, p, '', doubt);
+
+/** `height`: m above `base`; `base`: m above mean sea level of its foot, null for the ground. */
+const obstacleFields = {
+  name: textField(''),
+  height: numberField(0, 1000, 3),
+  base: numberField(-500, 9000, null),
+  sight: choiceField(['solid', 'mesh', 'leaf'], 'solid'),
+  leafMonths: numbersField(1, 12),
+};
+export interface Obstacle extends Read<typeof obstacleFields> {
+  readonly id: string;
+  readonly rings: readonly (readonly Position[])[];
+  readonly line: readonly Position[];
+}
+export const readObstacleProperties = (p: JsonObject, doubt: Doubt) => readFields(obstacleFields, p, '', doubt);
+
+/** `heights`: m above mean sea level of the wheels (drawn) or the centre (recorded), one a position. */
+const flightPathFields = {
+  name: textField(''),
+  heights: numbersField(-1000, 30_000),
+  source: textField('drawn'),
+};
+export interface FlightPath extends Read<typeof flightPathFields> {
+  readonly id: string;
+  readonly line: readonly Position[];
+}
+export const readFlightPathProperties = (p: JsonObject, doubt: Doubt) => readFields(flightPathFields, p, '', doubt);

@@ -1,0 +1,70 @@
+import * as v from 'valibot';
+import type { Position } from '../document';
+import { numberField, readFields, textField, type Read } from '../fields';
+import { endIndexField } from './runway';
+
+const frequency = v.object({ use: v.string(), name: v.nullish(v.string()), mhz: v.pipe(v.number(), v.minValue(0.1), v.maxValue(1000)) });
+export type Frequency = v.InferOutput<typeof frequency>;
+
+const longitude = v.pipe(v.number(), v.minValue(-180), v.maxValue(180));
+const latitude = v.pipe(v.number(), v.minValue(-90), v.maxValue(90));
+
+/** `elevation`: m above mean sea level, null when not known. `timeZone`: IANA name. `reference`: where the survey is. */
+const siteFields = {
+  name: textField(''),
+  icao: textField(null),
+  elevation: numberField(-500, 9000, null),
+  timeZone: textField('UTC'),
+  reference: v.nullish(v.tuple([longitude, latitude], 'expected [longitude, latitude] in degrees'), null),
+  frequencies: v.nullish(v.array(frequency, 'expected a list of frequencies'), []),
+};
+export interface Site extends Omit<Read<typeof siteFields>, 'reference'> {
+  readonly reference: Position | null;
+}
+export const readSite = (value: unknown, doubt: (reason: string) => void): Site =>
+  readFields(siteFields, value, 'sunside.site', doubt);
+
+const clock = v.pipe(v.string(), v.regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'expected a time of day like 18:30'));
+const date = v.pipe(v.string(), v.isoDate('expected a date like 2026-06-21'));
+
+/** A date and two wall-clock times at the airfield. A null date means today. */
+const momentFields = { date: v.nullish(date, null), a: v.nullish(clock, '08:00'), b: v.nullish(clock, '18:00') };
+export type Moments = Read<typeof momentFields>;
+export const readMoments = (value: unknown, doubt: (reason: string) => void): Moments =>
+  readFields(momentFields, value, 'sunside.moments', doubt);
+
+const endOfRunway = v.object({ runway: v.string(), end: endIndexField });
+export type EndRef = v.InferOutput<typeof endOfRunway>;
+const endsInUse = v.nullish(v.array(endOfRunway, 'expected a list of {runway, end}'), []);
+
+/** Which ends serve arrivals and which departures, and the wind limits (kt, gusts included). */
+const configurationFields = {
+  name: textField(''),
+  arrivals: endsInUse,
+  departures: endsInUse,
+  hours: textField(null),
+  maxTailwindKt: numberField(0, 50, 5),
+  maxCrosswindKt: numberField(0, 100, 15),
+};
+export type Configuration = Read<typeof configurationFields>;
+
+export interface Flow {
+  /** In order of preference. */
+  readonly configurations: readonly Configuration[];
+}
+
+export function readConfigurations(value: unknown, doubt: (reason: string) => void): Configuration[] {
+  const flow = readFields({ configurations: v.nullish(v.array(v.unknown(), 'expected a list'), []) }, value, 'sunside.flow', doubt);
+  return flow.configurations.map((c, i) => readFields(configurationFields, c, `sunside.flow.configurations.${i}`, doubt));
+}
+
+/** Chosen subject, body and lenses, by key. */
+const currentFields = {
+  subject: textField(null),
+  body: textField(null),
+  lenses: v.nullish(v.array(v.string(), 'expected a list of keys'), null),
+};
+export type Current = Read<typeof currentFields>;
+export const readCurrent = (value: unknown, doubt: (reason: string) => void): Current =>
+  readFields(currentFields, value, 'sunside.current', doubt);
+

@@ -1,0 +1,41 @@
+import * as v from 'valibot';
+import type { Position } from '../document';
+import { choiceField, numberField, readFields, textField, type Read } from '../fields';
+import type { JsonObject } from '../json';
+
+export const accessStates = ['public', 'permitted', 'ask', 'forbidden', 'unknown'] as const;
+
+/** May one stand there, whom to ask, and when that was last checked (a date, `2026-06-21`). */
+const accessFields = {
+  status: choiceField(accessStates, 'unknown'),
+  contact: textField(null),
+  hours: textField(null),
+  ladder: v.nullish(v.union([v.boolean(), v.string()], 'expected text, true or false'), null),
+  parking: textField(null),
+  checkedOn: textField(null),
+};
+export type Access = Read<typeof accessFields>;
+
+/** Height of the eyes of a standing adult, m above what one stands on. Common practice, no source. */
+export const standingEyeHeight = 1.7;
+
+/** `eyeHeight`: m above the ground (a car-park deck counts). `ground`: m above mean sea level, null when not stated. */
+const spotFields = {
+  name: textField(''),
+  eyeHeight: numberField(0, 500, standingEyeHeight),
+  ground: numberField(-500, 9000, null),
+  notes: textField(''),
+};
+
+export interface StandingSpot extends Read<typeof spotFields> {
+  readonly id: string;
+  readonly position: Position;
+  readonly access: Access;
+}
+
+export function readSpotProperties(properties: JsonObject, doubt: (reason: string) => void) {
+  return {
+    ...readFields(spotFields, properties, '', doubt),
+    access: readFields(accessFields, properties['access'] ?? undefined, 'access', doubt),
+  };
+}

@@ -1,0 +1,3 @@
+import type { Subject } from '../schema/subject';
+
+export const starterSubjects: readonly Subject[] = [];
