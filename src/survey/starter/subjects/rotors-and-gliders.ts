@@ -1,0 +1,96 @@
+import type { Subject } from '../../schema/subject';
+import { glider, helicopter } from './entry';
+
+/** Helicopters (span: diameter of the main rotor; length with the rotors turning) and gliders. Where sizes and performance are from: `../subjects.ts`. */
+export const rotorsAndGliders: readonly Subject[] = [
+  // all from memory
+  helicopter({
+    key: 'R44',
+    name: 'R44 — light helicopter',
+    length: 11.66,
+    span: 10.06,
+    height: 3.28,
+    engines: 1,
+    approachSpeed: 31,
+    climbSpeed: 31,
+    groundRun: 50,
+    landingRun: 40,
+    climbGradient: 0.16,
+    rpm: 405,
+    blades: 2,
+  }),
+  // all from memory
+  helicopter({
+    key: 'AS50',
+    name: 'AS50 — light helicopter',
+    length: 12.94,
+    span: 10.69,
+    height: 3.34,
+    engines: 1,
+    approachSpeed: 33,
+    climbSpeed: 30,
+    groundRun: 50,
+    landingRun: 40,
+    climbGradient: 0.25,
+    rpm: 390,
+    blades: 3,
+  }),
+  // all from memory
+  helicopter({
+    key: 'EC35',
+    name: 'EC35 — twin-engined helicopter',
+    length: 12.16,
+    span: 10.2,
+    height: 3.51,
+    engines: 2,
+    approachSpeed: 33,
+    climbSpeed: 33,
+    groundRun: 50,
+    landingRun: 40,
+    climbGradient: 0.22,
+    rpm: 395,
+    blades: 4,
+  }),
+  // all from memory
+  glider({
+    key: 'AS21',
+    name: 'AS21 — two-seat glider',
+    length: 8.35,
+    span: 17,
+    height: 1.55,
+    wing: 'mid',
+    approachSpeed: 25,
+    climbSpeed: 30,
+    groundRun: 260,
+    landingRun: 140,
+    climbGradient: 0.07,
+  }),
+  // all from memory
+  glider({
+    key: 'DUOD',
+    name: 'DUOD — two-seat glider',
+    length: 8.62,
+    span: 20,
+    height: 1.6,
+    wing: 'mid',
+    approachSpeed: 28,
+    climbSpeed: 31,
+    groundRun: 280,
+    landingRun: 170,
+    climbGradient: 0.07,
+  }),
+  // all from memory
+  glider({
+    key: 'LS4',
+    name: 'LS4 — single-seat glider',
+    length: 6.83,
+    span: 15,
+    height: 1.26,
+    wing: 'mid',
+    approachSpeed: 27,
+    climbSpeed: 30,
+    groundRun: 230,
+    landingRun: 150,
+    climbGradient: 0.08,
+  }),
+];

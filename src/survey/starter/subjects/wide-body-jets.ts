@@ -1,0 +1,96 @@
+import type { Subject } from '../../schema/subject';
+import { jet } from './entry';
+
+/** Wide-body jets. Where sizes and performance are from: `../subjects.ts`. */
+export const wideBodyJets: readonly Subject[] = [
+  // span and length O; height from memory
+  jet({
+    key: 'A333',
+    name: 'A333 — wide-body jet',
+    length: 63.67,
+    span: 60.3,
+    height: 16.8,
+    wing: 'low',
+    engines: 2,
+    approachSpeed: 71,
+    climbSpeed: 87,
+    groundRun: 2000,
+    landingRun: 1500,
+    climbGradient: 0.11,
+  }),
+  // span and length O; height from memory
+  jet({
+    key: 'A359',
+    name: 'A359 — wide-body jet',
+    length: 66.8,
+    span: 64.75,
+    height: 17.05,
+    wing: 'low',
+    engines: 2,
+    approachSpeed: 72,
+    climbSpeed: 88,
+    groundRun: 2200,
+    landingRun: 1500,
+    climbGradient: 0.11,
+  }),
+  // span and length O; height from memory
+  jet({
+    key: 'B789',
+    name: 'B789 — wide-body jet',
+    length: 62.81,
+    span: 60.12,
+    height: 17,
+    wing: 'low',
+    engines: 2,
+    approachSpeed: 74,
+    climbSpeed: 88,
+    groundRun: 2200,
+    landingRun: 1500,
+    climbGradient: 0.11,
+  }),
+  // span and length O; height from memory
+  jet({
+    key: 'B77W',
+    name: 'B77W — wide-body jet',
+    length: 73.86,
+    span: 64.8,
+    height: 18.5,
+    wing: 'low',
+    engines: 2,
+    approachSpeed: 77,
+    climbSpeed: 92,
+    groundRun: 2400,
+    landingRun: 1650,
+    climbGradient: 0.1,
+  }),
+  // span and length O, height F
+  jet({
+    key: 'B744',
+    name: 'B744 — wide-body jet, four engines',
+    length: 70.66,
+    span: 64.4,
+    height: 19.6,
+    wing: 'low',
+    engines: 4,
+    approachSpeed: 77,
+    climbSpeed: 92,
+    groundRun: 2400,
+    landingRun: 1700,
+    climbGradient: 0.09,
+  }),
+  // span and length O, height F
+  jet({
+    key: 'A388',
+    name: 'A388 — wide-body jet, two decks',
+    length: 72.72,
+    span: 79.75,
+    height: 24.1,
+    wing: 'low',
+    engines: 4,
+    approachSpeed: 71,
+    climbSpeed: 88,
+    groundRun: 2400,
+    landingRun: 1650,
+    climbGradient: 0.09,
+  }),
+];
