@@ -6,7 +6,15 @@ import type { Problem } from './problems';
 import type { Body, Kit, Lens } from './schema/kit';
 import type { Apron, FlightPath, NoGoArea, Obstacle, TaxiRoute } from './schema/places';
 import type { Runway } from './schema/runway';
-import { readConfigurations, readCurrent, readMoments, readSite, type Configuration, type Moments, type Site } from './schema/site';
+import {
+  readConfigurations,
+  readCurrent,
+  readMoments,
+  readSite,
+  type Configuration,
+  type Moments,
+  type Site,
+} from './schema/site';
 import type { StandingSpot } from './schema/standing-spot';
 import type { Subject } from './schema/subject';
 
@@ -30,7 +38,18 @@ export interface Contents {
   readonly problems: readonly Problem[];
 }
 
-type Members = Omit<Contents, 'runways' | 'spots' | 'obstacles' | 'noGoAreas' | 'aprons' | 'taxiRoutes' | 'flightPaths' | 'problems' | 'site'> & {
+type Members = Omit<
+  Contents,
+  | 'runways'
+  | 'spots'
+  | 'obstacles'
+  | 'noGoAreas'
+  | 'aprons'
+  | 'taxiRoutes'
+  | 'flightPaths'
+  | 'problems'
+  | 'site'
+> & {
   readonly site: Site;
   readonly problems: readonly Problem[];
 };
@@ -47,9 +66,14 @@ function readMembers(sunside: Survey['sunside']): Members {
   const kit = readKit(sunside['kit'], doubt, aside);
   const subjects = readSubjects(sunside['subjects'], doubt, aside);
   const current = readCurrent(sunside['current'], doubt);
-  const pick = <T extends { readonly key: string }>(list: readonly T[], key: string | null, what: string): T => {
+  const pick = <T extends { readonly key: string }>(
+    list: readonly T[],
+    key: string | null,
+    what: string,
+  ): T => {
     const found = list.find((item) => item.key === key);
-    if (key !== null && !found) doubt(`sunside.current.${what}: there is no "${key}"; the first of the list is used`);
+    if (key !== null && !found)
+      doubt(`sunside.current.${what}: there is no "${key}"; the first of the list is used`);
     return found ?? (list[0] as T);
   };
   const members: Members = {
@@ -85,7 +109,9 @@ export function readContents(survey: Survey): Contents {
     problems.push(...reading.problems);
     if (reading.kind !== null) (lists[reading.kind] as unknown[]).push(reading.value);
   }
-  const reference = members.site.reference ?? lists.runway[0]?.line[0] ?? lists['standing-spot'][0]?.position ?? [0, 0];
+  const reference = members.site.reference ??
+    lists.runway[0]?.line[0] ??
+    lists['standing-spot'][0]?.position ?? [0, 0];
   return {
     ...members,
     site: { ...members.site, reference },

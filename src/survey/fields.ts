@@ -16,7 +16,8 @@ export function readFields<E extends Fields>(
   doubt: (reason: string) => void,
 ): Read<E> {
   const source = isObject(value) ? value : {};
-  if (value !== undefined && !isObject(value)) doubt(`${path || 'properties'}: expected an object, got ${shown(value)}`);
+  if (value !== undefined && !isObject(value))
+    doubt(`${path || 'properties'}: expected an object, got ${shown(value)}`);
   const out: Record<string, unknown> = {};
   for (const [key, schema] of Object.entries(entries)) {
     const given = Object.hasOwn(source, key) ? source[key] : undefined;
@@ -39,7 +40,10 @@ const finite = (what: string) => v.pipe(v.number(`expected ${what}`), v.finite(`
 /** A number within bounds (both included), with the default that stands in for it. */
 export function numberField<D extends number | null>(min: number, max: number, fallback: D) {
   const what = `expected a number from ${min} to ${max}`;
-  return v.nullish(v.pipe(finite(`a number from ${min} to ${max}`), v.minValue(min, what), v.maxValue(max, what)), fallback);
+  return v.nullish(
+    v.pipe(finite(`a number from ${min} to ${max}`), v.minValue(min, what), v.maxValue(max, what)),
+    fallback,
+  );
 }
 
 export function textField<D extends string | null>(fallback: D) {
@@ -57,5 +61,11 @@ export function flagField(fallback: boolean) {
 /** A list of numbers within bounds. */
 export function numbersField(min: number, max: number) {
   const what = `expected numbers from ${min} to ${max}`;
-  return v.nullish(v.array(v.pipe(finite(`numbers from ${min} to ${max}`), v.minValue(min, what), v.maxValue(max, what)), what), []);
+  return v.nullish(
+    v.array(
+      v.pipe(finite(`numbers from ${min} to ${max}`), v.minValue(min, what), v.maxValue(max, what)),
+      what,
+    ),
+    [],
+  );
 }

@@ -7,28 +7,34 @@ export type Shape = 'Point' | 'LineString' | 'Polygon';
 class Broken extends Error {}
 
 function position(value: unknown, path: string): Position {
-  if (!Array.isArray(value) || value.length < 2) throw new Broken(`${path}: expected [longitude, latitude], got ${shown(value)}`);
+  if (!Array.isArray(value) || value.length < 2)
+    throw new Broken(`${path}: expected [longitude, latitude], got ${shown(value)}`);
   const [lng, lat] = value as unknown[];
-  if (typeof lng !== 'number' || !(Math.abs(lng) <= 180)) throw new Broken(`${path}: longitude ${shown(lng)} is not within ±180 degrees`);
-  if (typeof lat !== 'number' || !(Math.abs(lat) <= 90)) throw new Broken(`${path}: latitude ${shown(lat)} is not within ±90 degrees`);
+  if (typeof lng !== 'number' || !(Math.abs(lng) <= 180))
+    throw new Broken(`${path}: longitude ${shown(lng)} is not within ±180 degrees`);
+  if (typeof lat !== 'number' || !(Math.abs(lat) <= 90))
+    throw new Broken(`${path}: latitude ${shown(lat)} is not within ±90 degrees`);
   return [lng, lat];
 }
 
 function positions(value: unknown, path: string, least: number): Position[] {
   if (!Array.isArray(value)) throw new Broken(`${path}: expected a list of positions, got ${shown(value)}`);
   const list = (value as unknown[]).map((p, i) => position(p, `${path}.${i}`));
-  if (list.length < least) throw new Broken(`${path}: expected at least ${least} positions, got ${list.length}`);
+  if (list.length < least)
+    throw new Broken(`${path}: expected at least ${least} positions, got ${list.length}`);
   return list;
 }
 
 type Coordinates = { Point: Position; LineString: Position[]; Polygon: Position[][] };
-export type ShapeReading<S extends Shape> = { ok: true; shape: S; coordinates: Coordinates[S] } | { ok: false; reason: string };
+export type ShapeReading<S extends Shape> =
+  { ok: true; shape: S; coordinates: Coordinates[S] } | { ok: false; reason: string };
 
 /** Reads a geometry that must be one of `shapes`; out-of-range or broken coordinates are a reason, not a guess. */
 export function readShape<S extends Shape>(geometry: unknown, shapes: readonly S[]): ShapeReading<S> {
   if (!isObject(geometry)) return { ok: false, reason: 'geometry: missing' };
   const shape = shapes.find((s) => s === geometry['type']);
-  if (!shape) return { ok: false, reason: `geometry: expected ${shapes.join(' or ')}, got ${shown(geometry['type'])}` };
+  if (!shape)
+    return { ok: false, reason: `geometry: expected ${shapes.join(' or ')}, got ${shown(geometry['type'])}` };
   const value = geometry['coordinates'];
   const path = 'geometry.coordinates';
   try {
@@ -36,8 +42,11 @@ export function readShape<S extends Shape>(geometry: unknown, shapes: readonly S
       Point: () => position(value, path),
       LineString: () => positions(value, path, 2),
       Polygon: () => {
-        if (!Array.isArray(value) || value.length === 0) throw new Broken(`${path}: expected a list of rings, got ${shown(value)}`);
-        return (value as unknown[]).map((ring, i) => closed(positions(ring, `${path}.${i}`, 3), `${path}.${i}`));
+        if (!Array.isArray(value) || value.length === 0)
+          throw new Broken(`${path}: expected a list of rings, got ${shown(value)}`);
+        return (value as unknown[]).map((ring, i) =>
+          closed(positions(ring, `${path}.${i}`, 3), `${path}.${i}`),
+        );
       },
     };
     return { ok: true, shape, coordinates: read[shape]() };

@@ -29,7 +29,13 @@ export type ReadableKind = keyof Values;
 
 /** What one feature means: a value of its kind, or null with the reason among the problems. */
 export type FeatureReading =
-  | { [K in ReadableKind]: { readonly kind: K; readonly value: Values[K]; readonly problems: readonly Problem[] } }[ReadableKind]
+  | {
+      [K in ReadableKind]: {
+        readonly kind: K;
+        readonly value: Values[K];
+        readonly problems: readonly Problem[];
+      };
+    }[ReadableKind]
   | { readonly kind: null; readonly problems: readonly Problem[] };
 
 const shapesOfKind: { readonly [K in Kind]: readonly Shape[] } = {
@@ -73,12 +79,19 @@ function read(feature: SurveyFeature): FeatureReading {
   const line = shape.shape === 'LineString' ? (shape.coordinates as Position[]) : [];
   switch (kind) {
     case 'runway': {
-      if (line.length > 2) doubt(`geometry.coordinates: a runway has two ends, got ${line.length} positions; the first and the last are used`);
+      if (line.length > 2)
+        doubt(
+          `geometry.coordinates: a runway has two ends, got ${line.length} positions; the first and the last are used`,
+        );
       const ends: Runway['line'] = [line[0] as Position, line[line.length - 1] as Position];
       return { kind, value: { id, line: ends, ...readRunwayProperties(properties, doubt) }, problems };
     }
     case 'standing-spot':
-      return { kind, value: { id, position: shape.coordinates as Position, ...readSpotProperties(properties, doubt) }, problems };
+      return {
+        kind,
+        value: { id, position: shape.coordinates as Position, ...readSpotProperties(properties, doubt) },
+        problems,
+      };
     case 'obstacle':
       return { kind, value: { id, rings, line, ...readObstacleProperties(properties, doubt) }, problems };
     case 'no-go':

@@ -32,7 +32,10 @@ function readEntries<E extends v.ObjectEntries>(
     const parsed = v.safeParse(schema, entry);
     if (!parsed.success) {
       const issue = parsed.issues[0];
-      aside([path, i, v.getDotPath(issue) ?? ''].filter((s) => s !== '').join('.') + `: ${issue.message}, got ${shown(issue.input)}`);
+      aside(
+        [path, i, v.getDotPath(issue) ?? ''].filter((s) => s !== '').join('.') +
+          `: ${issue.message}, got ${shown(issue.input)}`,
+      );
       continue;
     }
     const item = parsed.output as Read<E>;
@@ -48,8 +51,22 @@ export function readKit(value: unknown, doubt: Say, aside: Say): Kit {
   if (value === undefined || value === null) return starterKit;
   const source = isObject(value) ? value : {};
   const { fill } = readFields(kitFields, value, 'sunside.kit', doubt);
-  const bodies = readEntries(bodyFields, source['bodies'], 'sunside.kit.bodies', starterKit.bodies, doubt, aside);
-  const lenses = readEntries(lensFields, source['lenses'], 'sunside.kit.lenses', starterKit.lenses, doubt, aside);
+  const bodies = readEntries(
+    bodyFields,
+    source['bodies'],
+    'sunside.kit.bodies',
+    starterKit.bodies,
+    doubt,
+    aside,
+  );
+  const lenses = readEntries(
+    lensFields,
+    source['lenses'],
+    'sunside.kit.lenses',
+    starterKit.lenses,
+    doubt,
+    aside,
+  );
   return { fill, bodies, lenses: lenses.filter((lens, i) => rangeInOrder(lens, i, aside)) };
 }
 

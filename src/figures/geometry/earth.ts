@@ -10,7 +10,11 @@ export type Vec3 = readonly [x: number, y: number, z: number];
 
 export const dot = (a: Vec3, b: Vec3) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 export const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-export const along = (a: Vec3, b: Vec3, t: number): Vec3 => [a[0] + b[0] * t, a[1] + b[1] * t, a[2] + b[2] * t];
+export const along = (a: Vec3, b: Vec3, t: number): Vec3 => [
+  a[0] + b[0] * t,
+  a[1] + b[1] * t,
+  a[2] + b[2] * t,
+];
 
 /** Earth-centred, earth-fixed metres of a position at `height` m (here: above mean sea level, taken as above the ellipsoid; only differences are used). */
 export function earthCentred([lng, lat]: Position, height: number): Vec3 {
@@ -50,7 +54,7 @@ export function frameAt(position: Position): Frame {
 }
 
 /** Radius of curvature in m of the ellipsoid at `frame` in the direction (east, north), a unit vector (Euler). */
-function radiusAlong(frame: Frame, east: number, north: number): number {
+export function radiusAlong(frame: Frame, east: number, north: number): number {
   return 1 / ((north * north) / frame.meridianRadius + (east * east) / frame.normalRadius);
 }
 
@@ -98,14 +102,19 @@ export function positionOf([x, y, z]: Vec3): Position {
 
 /** The position `distance` m from `from` towards `bearing`, degrees from true north. */
 export function destination(from: Position, bearing: number, distance: number): Position {
-  return positionOf(placed(frameAt(from), distance * Math.sin(bearing * RAD), distance * Math.cos(bearing * RAD), 0));
+  return positionOf(
+    placed(frameAt(from), distance * Math.sin(bearing * RAD), distance * Math.cos(bearing * RAD), 0),
+  );
 }
 
 /**
  * Ground distance in m and azimuth in degrees from true north at `from`; azimuth null for one and the same point.
  * Agrees with the WGS84 geodesic to 1 cm and 0.0001 degrees within 15 km (chord and normal section).
  */
-export function groundLine(from: Position, to: Position): { readonly distance: number; readonly azimuth: number | null } {
+export function groundLine(
+  from: Position,
+  to: Position,
+): { readonly distance: number; readonly azimuth: number | null } {
   const frame = frameAt(from);
   const d = minus(earthCentred(to, 0), frame.origin);
   const chord = Math.hypot(d[0], d[1], d[2]);

@@ -26,7 +26,10 @@ export const lensFields = {
   shortest: positive(5000, 'mm'),
   longest: positive(5000, 'mm'),
   widestAperture: positive(64, '(f-number)'),
-  extenders: v.nullish(v.array(v.pipe(v.number(), v.minValue(1), v.maxValue(4)), 'expected factors from 1 to 4'), []),
+  extenders: v.nullish(
+    v.array(v.pipe(v.number(), v.minValue(1), v.maxValue(4)), 'expected factors from 1 to 4'),
+    [],
+  ),
 };
 export type Lens = Read<typeof lensFields>;
 

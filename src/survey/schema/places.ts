@@ -36,7 +36,8 @@ export interface Obstacle extends Read<typeof obstacleFields> {
   readonly rings: readonly (readonly Position[])[];
   readonly line: readonly Position[];
 }
-export const readObstacleProperties = (p: JsonObject, doubt: Doubt) => readFields(obstacleFields, p, '', doubt);
+export const readObstacleProperties = (p: JsonObject, doubt: Doubt) =>
+  readFields(obstacleFields, p, '', doubt);
 
 /** `heights`: m above mean sea level of the wheels (drawn) or the centre (recorded), one a position. */
 const flightPathFields = {
@@ -48,4 +49,5 @@ export interface FlightPath extends Read<typeof flightPathFields> {
   readonly id: string;
   readonly line: readonly Position[];
 }
-export const readFlightPathProperties = (p: JsonObject, doubt: Doubt) => readFields(flightPathFields, p, '', doubt);
+export const readFlightPathProperties = (p: JsonObject, doubt: Doubt) =>
+  readFields(flightPathFields, p, '', doubt);

@@ -34,7 +34,8 @@ export interface Runway extends Read<typeof runwayFields> {
 
 export function readRunwayProperties(properties: JsonObject, doubt: (reason: string) => void) {
   const given = properties['ends'];
-  if (given !== undefined && !Array.isArray(given)) doubt('ends: expected a list of two ends; defaults are used instead');
+  if (given !== undefined && !Array.isArray(given))
+    doubt('ends: expected a list of two ends; defaults are used instead');
   const list: readonly unknown[] = Array.isArray(given) ? (given as readonly unknown[]) : [];
   if (list.length > 2) doubt(`ends: expected two ends, got ${list.length}; the first two are used`);
   const end = (i: 0 | 1) => readFields(endFields, list[i], `ends.${i}`, doubt);

@@ -3,7 +3,11 @@ import type { Position } from '../document';
 import { numberField, readFields, textField, type Read } from '../fields';
 import { endIndexField } from './runway';
 
-const frequency = v.object({ use: v.string(), name: v.nullish(v.string()), mhz: v.pipe(v.number(), v.minValue(0.1), v.maxValue(1000)) });
+const frequency = v.object({
+  use: v.string(),
+  name: v.nullish(v.string()),
+  mhz: v.pipe(v.number(), v.minValue(0.1), v.maxValue(1000)),
+});
 export type Frequency = v.InferOutput<typeof frequency>;
 
 const longitude = v.pipe(v.number(), v.minValue(-180), v.maxValue(180));
@@ -28,7 +32,11 @@ const clock = v.pipe(v.string(), v.regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'expected 
 const date = v.pipe(v.string(), v.isoDate('expected a date like 2026-06-21'));
 
 /** A date and two wall-clock times at the airfield. A null date means today. */
-const momentFields = { date: v.nullish(date, null), a: v.nullish(clock, '08:00'), b: v.nullish(clock, '18:00') };
+const momentFields = {
+  date: v.nullish(date, null),
+  a: v.nullish(clock, '08:00'),
+  b: v.nullish(clock, '18:00'),
+};
 export type Moments = Read<typeof momentFields>;
 export const readMoments = (value: unknown, doubt: (reason: string) => void): Moments =>
   readFields(momentFields, value, 'sunside.moments', doubt);
@@ -54,8 +62,15 @@ export interface Flow {
 }
 
 export function readConfigurations(value: unknown, doubt: (reason: string) => void): Configuration[] {
-  const flow = readFields({ configurations: v.nullish(v.array(v.unknown(), 'expected a list'), []) }, value, 'sunside.flow', doubt);
-  return flow.configurations.map((c, i) => readFields(configurationFields, c, `sunside.flow.configurations.${i}`, doubt));
+  const flow = readFields(
+    { configurations: v.nullish(v.array(v.unknown(), 'expected a list'), []) },
+    value,
+    'sunside.flow',
+    doubt,
+  );
+  return flow.configurations.map((c, i) =>
+    readFields(configurationFields, c, `sunside.flow.configurations.${i}`, doubt),
+  );
 }
 
 /** Chosen subject, body and lenses, by key. */
@@ -67,4 +82,3 @@ const currentFields = {
 export type Current = Read<typeof currentFields>;
 export const readCurrent = (value: unknown, doubt: (reason: string) => void): Current =>
   readFields(currentFields, value, 'sunside.current', doubt);
-

@@ -16,7 +16,10 @@ export const subjectFields = {
   length: within(0.5, 150, 'm'),
   span: within(0.5, 150, 'm'),
   height: within(0.2, 50, 'm'),
-  propulsion: v.picklist(['jet', 'propeller', 'rotor', 'none'], 'expected one of jet, propeller, rotor, none'),
+  propulsion: v.picklist(
+    ['jet', 'propeller', 'rotor', 'none'],
+    'expected one of jet, propeller, rotor, none',
+  ),
   wing: textField(null),
   engines: numberField(0, 12, null),
   approachSpeed: within(1, 400, 'm/s'),

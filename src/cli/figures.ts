@@ -1,0 +1,46 @@
+import { readFileSync } from 'node:fs';
+import { readContents, type Contents } from '../survey/contents';
+import { openSurvey } from '../survey/open';
+import { readArguments, type Read } from './arguments';
+import { figuresJson } from './figures-json';
+
+/** The contents with another subject or body chosen by key. */
+function chosen(contents: Contents, subject: string | null, body: string | null): Read<Contents> {
+  const subjectFound = contents.subjects.find((s) => s.key === (subject ?? contents.subject.key));
+  if (!subjectFound) return { ok: false, reason: `--subject: the survey has no subject "${subject}"` };
+  const bodyFound = contents.kit.bodies.find((b) => b.key === (body ?? contents.body.key));
+  if (!bodyFound) return { ok: false, reason: `--body: the kit has no body "${body}"` };
+  return { ok: true, value: { ...contents, subject: subjectFound, body: bodyFound } };
+}
+
+function run(args: readonly string[], now: number): Read<string> {
+  const read = readArguments(args, now);
+  if (!read.ok) return read;
+  const { file, at, subject, body } = read.value;
+  let text: string;
+  try {
+    text = readFileSync(file, 'utf8');
+  } catch (error) {
+    return {
+      ok: false,
+      reason: `${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`,
+    };
+  }
+  const opened = openSurvey(text);
+  if (!opened.ok) return { ok: false, reason: `${file}: ${opened.reason}` };
+  if (opened.newer)
+    return {
+      ok: false,
+      reason: `${file}: the survey was written by a newer version of Sunside; update to read it`,
+    };
+  const contents = chosen(readContents(opened.survey), subject, body);
+  if (!contents.ok) return contents;
+  return { ok: true, value: JSON.stringify(figuresJson(contents.value, opened.problems, at), null, 1) };
+}
+
+const answer = run(process.argv.slice(2), Date.now());
+if (answer.ok) process.stdout.write(`${answer.value}\n`);
+else {
+  process.stderr.write(`${answer.reason.replace(/\s+/g, ' ')}\n`);
+  process.exitCode = 2;
+}

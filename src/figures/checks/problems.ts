@@ -1,0 +1,42 @@
+import type { Contents } from '../../survey/contents';
+import type { Problem } from '../../survey/problems';
+import { isTimeZone } from '../../time/local-time';
+import { hasMagneticModel } from '../geometry/magnetic';
+import type { RunwayFigures } from '../types';
+import { runwayDoubts } from './runway-checks';
+import { spotDoubts } from './spot-checks';
+
+/** Everything about a survey that is doubtful or has no meaning, the reading of it included. */
+export function problemsOf(
+  contents: Contents,
+  runways: readonly (RunwayFigures | null)[],
+  instant: number,
+): Problem[] {
+  const problems = [...contents.problems];
+  const { timeZone } = contents.site;
+  if (!isTimeZone(timeZone))
+    problems.push({
+      id: null,
+      reason: `sunside.site.timeZone: there is no time zone "${timeZone}"; UTC is used instead`,
+      used: true,
+    });
+  if (!hasMagneticModel(instant))
+    problems.push({
+      id: null,
+      reason:
+        'The World Magnetic Models at hand cover 2015 to 2029; magnetic bearings of other years are rough.',
+      used: true,
+    });
+  contents.runways.forEach((runway, i) => {
+    const figures = runways[i];
+    if (figures) problems.push(...runwayDoubts(runway, figures));
+    else
+      problems.push({
+        id: runway.id,
+        reason: 'geometry.coordinates: the runway is under 1 m long',
+        used: false,
+      });
+  });
+  for (const spot of contents.spots) problems.push(...spotDoubts(spot, contents));
+  return problems;
+}

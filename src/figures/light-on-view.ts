@@ -1,0 +1,125 @@
+import { acosDeg, DEG, RAD } from './geometry/angles';
+import { lightClass } from './light/light-class';
+import { sunriseAltitude } from './light/sun';
+import { halfDiagonal, type Framing } from './optics/framing';
+import { keptWithin, reachFactor, type Reach } from './optics/reach';
+import { glareMargin, litFrom, noFlankWithin, undersideFrom } from './practice';
+import { aspectFactor, hazeFactor, lightCeiling, lightFactor } from './score';
+import type { LightClass, Sun } from './types';
+import type { View } from './view';
+
+/** The sun for one spot: degrees, and the direction to it in east, north and up at the eye. */
+export interface SunThere {
+  readonly sun: Sun;
+  readonly east: number;
+  readonly north: number;
+  readonly up: number;
+  /** Azimuth as a level unit vector. */
+  readonly levelEast: number;
+  readonly levelNorth: number;
+}
+
+/** Light comes from where the sun appears, so the direction is the refracted one. */
+export function sunThere(sun: Sun): SunThere {
+  const [sin, cos] = [Math.sin(sun.azimuth * RAD), Math.cos(sun.azimuth * RAD)];
+  const level = Math.cos(sun.altitude * RAD);
+  return {
+    sun,
+    east: sin * level,
+    north: cos * level,
+    up: Math.sin(sun.altitude * RAD),
+    levelEast: sin,
+    levelNorth: cos,
+  };
+}
+
+/** Light angle in degrees at sample `i`: level angle at the aircraft between sun and eye; 0 where there is no level direction. */
+export function lightAngleAt(view: View, i: number, sun: SunThere): number {
+  const [e, n] = [view.east[i] as number, view.north[i] as number];
+  const ground = Math.hypot(e, n);
+  return ground > 0 ? acosDeg(-(e * sun.levelEast + n * sun.levelNorth) / ground) : 0;
+}
+
+/** Cosine of the phase angle at sample `i`: the same in three dimensions. */
+export function cosPhaseAt(view: View, i: number, sun: SunThere): number {
+  const [e, n, u] = [view.east[i] as number, view.north[i] as number, view.up[i] as number];
+  return -(e * sun.east + n * sun.north + u * sun.up) / (view.range[i] as number);
+}
+
+const cosNoFlank = Math.cos(noFlankWithin * RAD);
+
+/** Whether the sun reaches the flank on the eye's side at sample `i`; null nose-on and tail-on. */
+export function flankLitAt(view: View, i: number, sun: SunThere): boolean | null {
+  if (Math.abs(view.cosAspect[i] as number) >= cosNoFlank) return null;
+  const [le, ln, lu] = [view.leftEast[i] as number, view.leftNorth[i] as number, view.leftUp[i] as number];
+  const fromEye =
+    le * (view.east[i] as number) + ln * (view.north[i] as number) + lu * (view.up[i] as number);
+  const toSun = le * sun.east + ln * sun.north + lu * sun.up;
+  // The eye sees the left flank when the aircraft's left points back at it.
+  return (fromEye < 0 ? toSun : -toSun) > litFrom;
+}
+
+const sinUnderside = Math.sin(undersideFrom * RAD);
+
+/** The angle in degrees by which the light is classed: in 3-D where one looks at the underside. */
+export function classAngleAt(view: View, i: number, sun: SunThere): number {
+  const fromBelow = (view.up[i] as number) > sinUnderside * (view.range[i] as number);
+  return fromBelow ? acosDeg(cosPhaseAt(view, i, sun)) : lightAngleAt(view, i, sun);
+}
+
+export const lightClassAt = (view: View, i: number, sun: SunThere): LightClass =>
+  lightClass(sun.sun.geometricAltitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun));
+
+/** Elevation in degrees of sample `i` above the horizontal at the eye. */
+export const elevationAt = (view: View, i: number): number =>
+  Math.asin(Math.max(-1, Math.min(1, (view.up[i] as number) / (view.range[i] as number)))) * DEG;
+
+/** Whether the sun shines into the lens when its axis meets the aircraft at sample `i`. */
+export function glareAt(view: View, i: number, sun: SunThere, framing: Framing, reach: Reach): boolean {
+  if (sun.sun.geometricAltitude <= sunriseAltitude) return false;
+  const fromAxis = 180 - acosDeg(cosPhaseAt(view, i, sun));
+  if (fromAxis >= 90 + glareMargin) return false;
+  const needed = view.focal[i] as number;
+  const focal = Number.isNaN(needed) ? reach.shortest : keptWithin(reach, needed);
+  return focal > 0 && fromAxis < halfDiagonal(focal, framing) + glareMargin;
+}
+
+/** The factors of a sample's score. Nothing stands in the way on open ground: sight is 1 until obstacles are read. */
+export function scoreAt(view: View, i: number, sun: SunThere, reach: Reach) {
+  const altitude = sun.sun.geometricAltitude;
+  const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun));
+  const needed = view.focal[i] as number;
+  const reached = Number.isNaN(needed) ? 0 : reachFactor(reach, needed);
+  const aspect = aspectFactor(acosDeg(view.cosAspect[i] as number));
+  const haze = hazeFactor(view.range[i] as number, altitude, elevationAt(view, i));
+  const sight = 1;
+  return { total: light * reached * aspect * sight * haze, light, reach: reached, aspect, sight, haze };
+}
+
+/** The sample of the highest total; at equal totals (night) the least slant range. */
+export function bestIndex(view: View, count: number, sun: SunThere, reach: Reach): number {
+  const ceiling = lightCeiling(sun.sun.geometricAltitude);
+  if (ceiling === 0) return closestIndex(view, count);
+  let best = -1;
+  let total = -1;
+  for (let i = 0; i < count; i++) {
+    const needed = view.focal[i] as number;
+    const reached = Number.isNaN(needed) ? 0 : reachFactor(reach, needed);
+    // No factor is above 1: most samples are out of reach and need no trigonometry.
+    if (ceiling * reached < total) continue;
+    const score = scoreAt(view, i, sun, reach).total;
+    if (score > total || (score === total && (view.range[i] as number) < (view.range[best] as number))) {
+      total = score;
+      best = i;
+    }
+  }
+  return best;
+}
+
+/** The sample nearest to the eye. */
+export function closestIndex(view: View, count: number): number {
+  let closest = 0;
+  for (let i = 1; i < count; i++)
+    if ((view.range[i] as number) < (view.range[closest] as number)) closest = i;
+  return closest;
+}

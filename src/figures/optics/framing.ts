@@ -1,0 +1,31 @@
+import type { Body, Kit } from '../../survey/schema/kit';
+import type { Subject } from '../../survey/schema/subject';
+
+/** What must be known to frame a subject: its size in m, the share of the sensor it is to fill, the sensor in mm. */
+export interface Framing {
+  readonly length: number;
+  readonly span: number;
+  readonly height: number;
+  readonly fill: number;
+  readonly sensorWidth: number;
+  readonly sensorHeight: number;
+}
+
+export const framingOf = (subject: Subject, body: Body, fill: Kit['fill']): Framing => ({
+  length: subject.length,
+  span: subject.span,
+  height: subject.height,
+  fill,
+  sensorWidth: body.sensorWidth,
+  sensorHeight: body.sensorHeight,
+});
+
+/** Diagonal of the 36 x 24 mm frame (ISO 1007), in mm: the 35 mm equivalent goes by diagonals. */
+const diagonal35 = Math.hypot(36, 24);
+
+export const equivalent35 = (focalLength: number, { sensorWidth, sensorHeight }: Framing): number =>
+  (focalLength * diagonal35) / Math.hypot(sensorWidth, sensorHeight);
+
+/** Half the diagonal angle of the frame in degrees at a focal length in mm, focus at infinity. */
+export const halfDiagonal = (focalLength: number, { sensorWidth, sensorHeight }: Framing): number =>
+  (Math.atan(Math.hypot(sensorWidth, sensorHeight) / (2 * focalLength)) * 180) / Math.PI;

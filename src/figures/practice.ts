@@ -1,0 +1,31 @@
+/** Values marked CP in the design: common practice, no source. Nothing else in the program holds such a number. */
+
+/** m/s at which an aircraft leaves the runway. CP. */
+export const taxiSpeed = 7;
+/** m from ground contact within which jets float to touchdown. CP. */
+export const touchdownBand = 300;
+/** Nose attitude in degrees above the horizontal, unless the subject says otherwise. CP. */
+export const noseAttitude = { approach: 3, ground: 0, climb: 8 } as const;
+/** Times the kit's longest focal length up to which a sample is still worth cropping. CP. */
+export const usableCrop = 1.5;
+/** Sun altitude in degrees from which the light is called harsh, and from which it is top light. CP. */
+export const harshFrom = 45;
+export const topLitFrom = 60;
+/** Light angles in degrees up to which the subject is front-lit and side-lit. CP. */
+export const frontLitTo = 60;
+export const sideLitTo = 110;
+/** Elevation of the aircraft in degrees above which one looks at its underside. CP. */
+export const undersideFrom = 30;
+/** Degrees beyond the frame's half diagonal within which the sun glares into the lens. CP. */
+export const glareMargin = 10;
+/** Dot product of a flank's normal with the direction to the sun above which the flank is lit. CP. */
+export const litFrom = 0.1;
+/** Degrees from nose-on or tail-on within which no flank is seen. CP. */
+export const noFlankWithin = 10;
+/** Factor of the light score with the flank dark, and in civil twilight. CP. */
+export const darkFlankFactor = 0.5;
+export const twilightFactor = 0.2;
+/** Bank in degrees at which the corners of a circuit are flown. CP. */
+export const circuitBank = 25;
+/** A runway shorter or longer than this, in m, is probably drawn wrongly. CP. */
+export const oddLength = { shortest: 150, longest: 6000 } as const;

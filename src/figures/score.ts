@@ -1,0 +1,38 @@
+import { darkFlankFactor, frontLitTo, harshFrom, sideLitTo, topLitFrom, twilightFactor } from './practice';
+import { civilTwilightAltitude, sunriseAltitude } from './light/sun';
+
+/** The factors of a sample's score, each 0 to 1. All of them are common practice without a source (design, section 3). */
+
+const clamp01 = (x: number) => (x < 0 ? 0 : x > 1 ? 1 : x);
+
+/** Straight line from `ya` at `a` to `yb` at `b`, held constant outside. */
+const ramp = (x: number, a: number, ya: number, b: number, yb: number) =>
+  ya + (yb - ya) * clamp01((x - a) / (b - a));
+
+/** The most that the light factor can reach with the sun at a geometric altitude, whatever the angle. */
+export function lightCeiling(sunAltitude: number): number {
+  if (sunAltitude < civilTwilightAltitude) return 0;
+  if (sunAltitude < sunriseAltitude) return twilightFactor;
+  return ramp(sunAltitude, harshFrom, 1, topLitFrom, 0.6);
+}
+
+/** `angle`: that of the light class, degrees. */
+export function lightFactor(sunAltitude: number, angle: number, flankLit: boolean | null): number {
+  const ceiling = lightCeiling(sunAltitude);
+  if (sunAltitude < sunriseAltitude) return ceiling;
+  const byAngle =
+    angle <= sideLitTo ? ramp(angle, frontLitTo, 1, sideLitTo, 0.6) : ramp(angle, sideLitTo, 0.6, 180, 0.2);
+  return ceiling * byAngle * (flankLit === false ? darkFlankFactor : 1);
+}
+
+/** `aspect`: degrees, 0 nose-on. */
+export function aspectFactor(aspect: number): number {
+  return aspect < 45 ? ramp(aspect, 0, 0.5, 45, 1) : ramp(aspect, 100, 1, 180, 0.3);
+}
+
+/** Air over warm ground blurs long shots at high sun: `slantRange` m, `sunAltitude` geometric and `elevation` degrees. */
+export function hazeFactor(slantRange: number, sunAltitude: number, elevation: number): number {
+  return (
+    1 - 0.7 * clamp01((slantRange - 500) / 1500) * clamp01(sunAltitude / 30) * clamp01((10 - elevation) / 8)
+  );
+}

@@ -1,0 +1,219 @@
+import type { Contents } from '../survey/contents';
+import type { StandingSpot } from '../survey/schema/standing-spot';
+import { acosDeg, DEG, wrap360 } from './geometry/angles';
+import { alongRunway } from './geometry/along-runway';
+import { compassPoint } from './geometry/compass';
+import { along, frameAt, radiusAlong } from './geometry/earth';
+import { sunAt } from './light/sun';
+import {
+  bestIndex,
+  closestIndex,
+  cosPhaseAt,
+  elevationAt,
+  flankLitAt,
+  glareAt,
+  lightAngleAt,
+  lightClassAt,
+  scoreAt,
+  sunThere,
+  type SunThere,
+} from './light-on-view';
+import { equivalent35, framingOf, type Framing } from './optics/framing';
+import { reachOf, type Reach } from './optics/reach';
+import { groundUnder } from './sight/ground';
+import type { Path } from './traffic/paths';
+import type { PathFromSpot, RunwayFromSpot, Sample, Sector, SectorRun, SpotFigures } from './types';
+import { lookAlong, newView, type Eye, type View } from './view';
+
+/** What a spot is looked at with: the same for every spot of a survey. */
+export interface Outlook {
+  readonly contents: Contents;
+  readonly framing: Framing;
+  readonly reach: Reach;
+}
+
+export const outlookOf = (contents: Contents): Outlook => ({
+  contents,
+  framing: framingOf(contents.subject, contents.body, contents.kit.fill),
+  reach: reachOf(contents.kit),
+});
+
+/** The eye of somebody at a spot. `elevation`: m above mean sea level of the eye. */
+interface EyeThere extends Eye {
+  readonly elevation: number;
+}
+
+function eyeAt(spot: StandingSpot, ground: number): EyeThere {
+  const frame = frameAt(spot.position);
+  const elevation = ground + spot.eyeHeight;
+  return { frame, elevation, point: along(frame.origin, frame.up, elevation) };
+}
+
+/** Scratch space of the view under work: nothing of it outlives a call. */
+const scratch = newView();
+
+/**
+ * All figures of a spot for some paths, once for each instant (ms since 1970, UTC). What does not depend on the
+ * sun is computed once.
+ */
+export function spotFigures(
+  spot: StandingSpot,
+  paths: readonly Path[],
+  outlook: Outlook,
+  instants: readonly number[],
+): SpotFigures[] {
+  const { contents } = outlook;
+  const ground = groundUnder(spot, contents);
+  const eye = eyeAt(spot, ground.elevation);
+  const suns = instants.map((instant) => sunThere(sunAt(spot.position, instant)));
+  const runways = runwaysFrom(spot, contents);
+  const seen = suns.map((): PathFromSpot[] => []);
+  for (const path of paths) {
+    lookAlong(path.samples, eye, outlook.framing, scratch);
+    const closest = closestIndex(scratch, path.samples.count);
+    const usable = usableRuns(path, scratch, outlook.reach);
+    suns.forEach((sun, i) => seen[i]?.push(pathFromSpot(path, closest, usable, sun, eye, outlook)));
+  }
+  return suns.map(({ sun }, i) => ({
+    id: spot.id,
+    name: spot.name,
+    sun,
+    ground: ground.elevation,
+    groundFrom: ground.from,
+    runways,
+    paths: seen[i] ?? [],
+  }));
+}
+
+/** Needed focal length in mm along a path from a spot, one a sample; NaN inside the aircraft. */
+export function focalLengthsAlong(spot: StandingSpot, path: Path, outlook: Outlook): Float64Array {
+  lookAlong(
+    path.samples,
+    eyeAt(spot, groundUnder(spot, outlook.contents).elevation),
+    outlook.framing,
+    scratch,
+  );
+  return scratch.focal.slice(0, path.samples.count);
+}
+
+/** The sample of a path nearest to a station, as seen from a spot. */
+export function inspectPath(
+  spot: StandingSpot,
+  path: Path,
+  station: number,
+  outlook: Outlook,
+  instant: number,
+): Sample {
+  const eye = eyeAt(spot, groundUnder(spot, outlook.contents).elevation);
+  lookAlong(path.samples, eye, outlook.framing, scratch);
+  const { station: stations, count } = path.samples;
+  let index = 0;
+  for (let i = 1; i < count; i++) {
+    if (Math.abs((stations[i] as number) - station) < Math.abs((stations[index] as number) - station))
+      index = i;
+  }
+  return sampleAt(path, index, sunThere(sunAt(spot.position, instant)), eye, outlook);
+}
+
+/** First and last index of each run of neighbouring usable samples. */
+type Runs = readonly (readonly [from: number, to: number])[];
+
+function usableRuns(path: Path, view: View, reach: Reach): Runs {
+  const runs: [number, number][] = [];
+  for (let i = 0; i < path.samples.count; i++) {
+    if (!((view.focal[i] as number) <= reach.usableTo)) continue;
+    const last = runs[runs.length - 1];
+    if (last && last[1] === i - 1) last[1] = i;
+    else runs.push([i, i]);
+  }
+  return runs;
+}
+
+function pathFromSpot(
+  path: Path,
+  closest: number,
+  runs: Runs,
+  sun: SunThere,
+  eye: EyeThere,
+  outlook: Outlook,
+): PathFromSpot {
+  const { share, count } = path.samples;
+  let usable = 0;
+  let glaring = 0;
+  const sector: SectorRun[] = [];
+  for (const [from, to] of runs) {
+    const run = {
+      bearings: [] as number[],
+      lightAngles: [] as number[],
+      glare: [] as boolean[],
+      focalLengths: [] as number[],
+    };
+    for (let i = from; i <= to; i++) {
+      const glare = glareAt(scratch, i, sun, outlook.framing, outlook.reach);
+      usable += share[i] as number;
+      if (glare) glaring += share[i] as number;
+      run.bearings.push(bearingAt(scratch, i));
+      run.lightAngles.push(lightAngleAt(scratch, i, sun));
+      run.glare.push(glare);
+      run.focalLengths.push(scratch.focal[i] as number);
+    }
+    sector.push(run);
+  }
+  return {
+    ref: path.ref,
+    closest: sampleAt(path, closest, sun, eye, outlook),
+    best: sampleAt(path, bestIndex(scratch, count, sun, outlook.reach), sun, eye, outlook),
+    visibleShare: usable > 0 ? 1 : null,
+    glareShare: usable > 0 ? glaring / usable : null,
+    sector: { runs: sector } satisfies Sector,
+  };
+}
+
+const bearingAt = (view: View, i: number): number =>
+  wrap360(Math.atan2(view.east[i] as number, view.north[i] as number) * DEG);
+
+/** Every figure of the sample `i` of the view at hand. */
+function sampleAt(path: Path, i: number, sun: SunThere, eye: EyeThere, { framing, reach }: Outlook): Sample {
+  const [east, north, up] = [scratch.east[i] as number, scratch.north[i] as number, scratch.up[i] as number];
+  const out = Math.hypot(east, north);
+  const radius = out > 0 ? radiusAlong(eye.frame, east / out, north / out) : eye.frame.normalRadius;
+  const focal = scratch.focal[i] as number;
+  const focalLength = Number.isNaN(focal) ? null : focal;
+  return {
+    station: path.samples.station[i] as number,
+    height: path.samples.height[i] as number,
+    groundRange: radius * Math.atan2(out, radius + eye.elevation + up),
+    slantRange: scratch.range[i] as number,
+    bearing: bearingAt(scratch, i),
+    elevation: elevationAt(scratch, i),
+    aspect: acosDeg(scratch.cosAspect[i] as number),
+    focalLength,
+    focalLength35: focalLength === null ? null : equivalent35(focalLength, framing),
+    lightAngle: lightAngleAt(scratch, i, sun),
+    phaseAngle: acosDeg(cosPhaseAt(scratch, i, sun)),
+    flankLit: flankLitAt(scratch, i, sun),
+    light: lightClassAt(scratch, i, sun),
+    glare: glareAt(scratch, i, sun, framing, reach),
+    score: scoreAt(scratch, i, sun, reach),
+  };
+}
+
+/** m off a centreline under which a spot is on neither side. */
+const onTheLine = 0.5;
+
+function runwaysFrom(spot: StandingSpot, contents: Contents): RunwayFromSpot[] {
+  const out: RunwayFromSpot[] = [];
+  for (const runway of contents.runways) {
+    const place = alongRunway(runway, spot.position);
+    if (!place) continue;
+    const side = Math.abs(place.offset) < onTheLine ? null : place.offset > 0 ? 'right' : 'left';
+    out.push({
+      id: runway.id,
+      centrelineDistance: Math.abs(place.offset),
+      side,
+      compassSide: side === null ? null : compassPoint(place.azimuth + (side === 'right' ? 90 : -90)),
+      station: place.station,
+    });
+  }
+  return out;
+}

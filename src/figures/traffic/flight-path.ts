@@ -1,0 +1,79 @@
+import type { Position } from '../../survey/document';
+import type { FlightPath } from '../../survey/schema/places';
+import type { Subject } from '../../survey/schema/subject';
+import { earthCentred, frameAt, groundLine, minus, placed, mapped, type Vec3 } from '../geometry/earth';
+import { noseAttitude } from '../practice';
+import { levelled, sampled, stationsBetween, type PathSamples } from './samples';
+
+/**
+ * A drawn or recorded path; stations in m from its first vertex. Drawn heights are those of the wheels, recorded
+ * ones those of the centre. Null when it has no length. `datum`: m above mean sea level that heights count from.
+ */
+export function flightPathSamples(path: FlightPath, subject: Subject, datum: number): PathSamples | null {
+  const legs = legsOf(path.line);
+  const total = legs.at(-1)?.to ?? 0;
+  if (total <= 0) return null;
+  const lift = path.source === 'drawn' ? subject.height / 2 : 0;
+  return sampled(stationsBetween(0, total), (station) => {
+    const leg = legs.find((l) => station <= l.to) ?? (legs.at(-1) as Leg);
+    const length = leg.to - leg.from;
+    const t = (station - leg.from) / length;
+    const [h0, h1] = [path.heights[leg.index] as number, path.heights[leg.index + 1] as number];
+    const height = h0 + (h1 - h0) * t + lift;
+    const slope = (h1 - h0) / length;
+    const centre = placed(leg.frame, leg.x * t, leg.y * t, height);
+    const up = levelUp(leg, t);
+    return {
+      centre,
+      up,
+      forward: levelled(leg.direction, up),
+      slope,
+      attitude:
+        slope > 0
+          ? (subject.climbAttitude ?? noseAttitude.climb)
+          : (subject.approachAttitude ?? noseAttitude.approach),
+      height: height - datum,
+      speed: slope > 0 ? subject.climbSpeed : subject.approachSpeed,
+    };
+  });
+}
+
+interface Leg {
+  readonly index: number;
+  readonly from: number;
+  readonly to: number;
+  readonly frame: ReturnType<typeof frameAt>;
+  /** East and north in m of the leg's end in its frame. */
+  readonly x: number;
+  readonly y: number;
+  readonly direction: Vec3;
+}
+
+/** Legs between vertices that differ, with stations along the ground. */
+function legsOf(line: readonly Position[]): Leg[] {
+  const legs: Leg[] = [];
+  let from = 0;
+  for (let index = 0; index + 1 < line.length; index++) {
+    const [a, b] = [line[index] as Position, line[index + 1] as Position];
+    const { distance } = groundLine(a, b);
+    if (distance < 1e-3) continue;
+    const frame = frameAt(a);
+    const [x, y] = mapped(frame, b);
+    legs.push({
+      index,
+      from,
+      to: from + distance,
+      frame,
+      x,
+      y,
+      direction: minus(earthCentred(b, 0), frame.origin),
+    });
+    from += distance;
+  }
+  return legs;
+}
+
+function levelUp({ frame, x, y }: Leg, t: number): Vec3 {
+  const low = placed(frame, x * t, y * t, 0);
+  return minus(placed(frame, x * t, y * t, 1), low);
+}

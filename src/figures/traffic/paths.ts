@@ -1,0 +1,103 @@
+import type { Contents } from '../../survey/contents';
+import type { EndIndex, Runway } from '../../survey/schema/runway';
+import type { Subject } from '../../survey/schema/subject';
+import type { PathKind, PathRef } from '../types';
+import { arrivalSamples } from './arrival';
+import { circuitSamples } from './circuit';
+import { departureSamples } from './departure';
+import { flightPathSamples } from './flight-path';
+import { endGeometry } from './runway-geometry';
+import type { PathSamples } from './samples';
+
+/** A path of the survey, ready to be looked at. */
+export interface Path {
+  readonly ref: PathRef;
+  /** As people say it: "09 arrivals". */
+  readonly name: string;
+  readonly samples: PathSamples;
+}
+
+export const runwayPathKinds = ['arrival', 'departure', 'circuit'] as const;
+type RunwayPathKind = (typeof runwayPathKinds)[number];
+
+/** Which paths somebody wants; runway and end are null for flight paths. */
+export type PathFilter = (kind: PathKind, runway: string | null, end: EndIndex | null) => boolean;
+
+/** Elevation of the field in m above mean sea level: stated, else the highest runway end, else 0. */
+export function fieldElevation(contents: Pick<Contents, 'site' | 'runways'>): number {
+  if (contents.site.elevation !== null) return contents.site.elevation;
+  const known = contents.runways.flatMap((r) => r.ends.map((e) => e.elevation)).filter((e) => e !== null);
+  return known.length > 0 ? Math.max(...known) : 0;
+}
+
+interface Cached {
+  readonly subject: Subject;
+  readonly elevation: number;
+  readonly paths: Map<string, Path | null>;
+}
+const cache = new WeakMap<Runway, Cached>();
+
+/** One path of a runway's end. Runways are shared between surveys, so a path is built once until its runway changes. */
+function runwayPath(
+  runway: Runway,
+  end: EndIndex,
+  kind: RunwayPathKind,
+  subject: Subject,
+  elevation: number,
+): Path | null {
+  let cached = cache.get(runway);
+  if (cached?.subject !== subject || cached.elevation !== elevation) {
+    cached = { subject, elevation, paths: new Map() };
+    cache.set(runway, cached);
+  }
+  const key = `${kind}/${end}`;
+  const known = cached.paths.get(key);
+  if (known !== undefined) return known;
+  const geometry = endGeometry(runway, end, elevation);
+  const build = {
+    arrival: arrivalSamples,
+    departure: departureSamples,
+    circuit: (g: NonNullable<typeof geometry>, s: Subject) => circuitSamples(g, s, elevation),
+  };
+  const path = geometry && {
+    ref: runwayRef(runway, end, kind),
+    name: `${endName(runway, end)} ${kind}`,
+    samples: build[kind](geometry, subject),
+  };
+  cached.paths.set(key, path);
+  return path;
+}
+
+/** An end's designator as people say it, or which end it is when it has none. */
+export const endName = (runway: Runway, end: EndIndex): string =>
+  runway.ends[end].designator || `end ${end + 1}`;
+
+/** "<runway id>/<designator>/<kind>"; two ends of one designator get #0 and #1 behind it. */
+function runwayRef(runway: Runway, end: EndIndex, kind: RunwayPathKind): PathRef {
+  const [a, b] = [runway.ends[0].designator, runway.ends[1].designator];
+  const designator = a === b ? `${a}#${end}` : runway.ends[end].designator;
+  return { path: `${runway.id}/${designator}/${kind}`, kind, runway: runway.id, end };
+}
+
+/** The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths. */
+export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
+  const elevation = fieldElevation(contents);
+  const paths: Path[] = [];
+  for (const runway of contents.runways) {
+    for (const end of [0, 1] as const) {
+      if (runway.ends[end].closed) continue;
+      for (const kind of runwayPathKinds) {
+        if (!wanted(kind, runway.id, end)) continue;
+        const path = runwayPath(runway, end, kind, contents.subject, elevation);
+        if (path) paths.push(path);
+      }
+    }
+  }
+  for (const flight of contents.flightPaths) {
+    if (!wanted('flight-path', null, null)) continue;
+    const samples = flightPathSamples(flight, contents.subject, elevation);
+    const ref: PathRef = { path: flight.id, kind: 'flight-path', runway: null, end: null };
+    if (samples) paths.push({ ref, name: flight.name || 'flight path', samples });
+  }
+  return paths;
+}

@@ -1,0 +1,174 @@
+import type { Position } from '../survey/document';
+import type { Problem } from '../survey/problems';
+import type { Lens } from '../survey/schema/kit';
+import type { EndIndex } from '../survey/schema/runway';
+
+export type LightClass = 'dark' | 'civil-twilight' | 'top-lit' | 'front-lit' | 'side-lit' | 'back-lit';
+
+/** The sun as seen from a place. Degrees; azimuth from true north. */
+export interface Sun {
+  readonly azimuth: number;
+  /** Apparent altitude of the centre, with standard refraction. */
+  readonly altitude: number;
+  /** Altitude of the centre without refraction. */
+  readonly geometricAltitude: number;
+}
+
+export type Side = 'left' | 'right';
+
+export interface EndFigures {
+  readonly designator: string;
+  /** Degrees from true north at this end, looking along its landing direction. */
+  readonly trueBearing: number;
+  readonly magneticBearing: number;
+  readonly suggestedDesignator: string;
+}
+
+export interface RunwayFigures {
+  readonly id: string;
+  /** m between the pavement ends, WGS84. */
+  readonly length: number;
+  /** Degrees from true north at position 0. */
+  readonly trueBearing: number;
+  /** Degrees, east positive. */
+  readonly declination: number;
+  readonly ends: readonly [EndFigures, EndFigures];
+}
+
+export type PathKind = 'arrival' | 'departure' | 'circuit' | 'flight-path';
+
+/** Which path: a runway's end and what happens there, or a flight path of the survey. */
+export interface PathRef {
+  /** As the figures print it: "<runway id>/<designator>/arrival", or the flight path's id. */
+  readonly path: string;
+  readonly kind: PathKind;
+  readonly runway: string | null;
+  readonly end: EndIndex | null;
+}
+
+export interface Score {
+  readonly total: number;
+  readonly light: number;
+  readonly reach: number;
+  readonly aspect: number;
+  readonly sight: number;
+  readonly haze: number;
+}
+
+/** One sample of a path as seen from a spot. m and degrees; bearing from true north; elevation above the horizontal at the eye. */
+export interface Sample {
+  readonly station: number;
+  /** m of the aircraft's centre above the path's datum (threshold, start of the departure, or field elevation). */
+  readonly height: number;
+  readonly groundRange: number;
+  readonly slantRange: number;
+  readonly bearing: number;
+  readonly elevation: number;
+  /** 0 nose-on, 90 side-on, 180 tail-on. */
+  readonly aspect: number;
+  /** mm needed on the chosen body, and the 35 mm equivalent by diagonal; null inside the aircraft. */
+  readonly focalLength: number | null;
+  readonly focalLength35: number | null;
+  readonly lightAngle: number;
+  readonly phaseAngle: number;
+  readonly flankLit: boolean | null;
+  readonly light: LightClass;
+  readonly glare: boolean;
+  readonly score: Score;
+}
+
+/** A path as seen from a spot in one moment. */
+export interface PathFromSpot {
+  readonly ref: PathRef;
+  readonly closest: Sample;
+  readonly best: Sample;
+  /** Shares of the usable horizontal length, 0 to 1; null without usable samples. */
+  readonly visibleShare: number | null;
+  readonly glareShare: number | null;
+  readonly sector: Sector;
+}
+
+/** The bearings from a spot of a path's usable samples, in the order in which the aircraft passes. */
+export interface Sector {
+  /** Runs of neighbouring usable samples. */
+  readonly runs: readonly SectorRun[];
+}
+export interface SectorRun {
+  /** Degrees from true north, one a sample. */
+  readonly bearings: readonly number[];
+  /** Degrees 0 to 180, one a sample. */
+  readonly lightAngles: readonly number[];
+  readonly glare: readonly boolean[];
+  /** Needed focal length in mm, one a sample. */
+  readonly focalLengths: readonly number[];
+}
+
+export interface RunwayFromSpot {
+  readonly id: string;
+  readonly centrelineDistance: number;
+  /** Seen from position 0 to position 1; null on the line. */
+  readonly side: Side | null;
+  /** The same side named by the compass: "south", "north-east" ...; null on the line. */
+  readonly compassSide: string | null;
+  readonly station: number;
+}
+
+export interface SpotFigures {
+  readonly id: string;
+  readonly name: string;
+  readonly sun: Sun;
+  /** m above mean sea level of the ground under the spot, and where that is from. */
+  readonly ground: number;
+  readonly groundFrom: 'stated' | 'runway' | 'site';
+  readonly runways: readonly RunwayFromSpot[];
+  readonly paths: readonly PathFromSpot[];
+}
+
+export interface Figures {
+  readonly problems: readonly Problem[];
+  readonly runways: readonly RunwayFigures[];
+  readonly spots: readonly SpotFigures[];
+}
+
+/** What a lens makes of a needed focal length. */
+export type Verdict =
+  | { readonly lens: Lens; readonly verdict: 'fits'; readonly extender: number | null }
+  | {
+      readonly lens: Lens;
+      readonly verdict: 'too-short';
+      /** Share of the frame's width that is kept after cropping, 0 to 1. */
+      readonly crop: number;
+      /** Pixels left across the longer of the subject's projected extents. */
+      readonly pixelsAcross: number;
+    }
+  | {
+      readonly lens: Lens;
+      readonly verdict: 'too-long';
+      /** Share of the subject that the frame cuts off at the lens's shortest setting, 0 when it just fits tightly. */
+      readonly cutOff: number;
+    };
+
+/** Which side of a runway is lit in one moment. */
+export interface LitSide {
+  readonly sun: Sun;
+  /** Compass name of the lit side; null when the sun is down or along the runway. */
+  readonly side: string | null;
+  readonly why: 'lit' | 'sun-down' | 'along-runway';
+}
+
+/** A stretch of the day in which one side of a runway is lit. */
+export interface LitSpan {
+  readonly from: number;
+  readonly to: number;
+  readonly side: string;
+}
+
+/** A path as drawn on the map. */
+export interface DrawnPath {
+  readonly ref: PathRef;
+  readonly name: string;
+  readonly positions: readonly Position[];
+  readonly stations: readonly number[];
+  /** m of the aircraft's centre above the path's datum, one a sample. */
+  readonly heights: readonly number[];
+}

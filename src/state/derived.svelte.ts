@@ -1,0 +1,103 @@
+import { problemsOf } from '../figures/checks/problems';
+import { litSide, litSpans } from '../figures/light/lit-side';
+import { sunTimes } from '../figures/light/sun-times';
+import { runwayFigures } from '../figures/runway-figures';
+import { focalLengthsAlong, inspectPath, outlookOf, spotFigures } from '../figures/spot-figures';
+import { pathsOf } from '../figures/traffic/paths';
+import { readContents } from '../survey/contents';
+import { inUse } from '../figures/traffic/in-use';
+import { dateAt, dayOf, instantOf, isTimeZone } from '../time/local-time';
+import type { SurveyDocument } from './document.svelte';
+import type { View } from './view.svelte';
+
+/**
+ * Everything that follows from the survey and the view: the arrow survey -> figures is wired here and nowhere
+ * else. `today` is the date that stands in for one that the survey does not name.
+ */
+export class Derived {
+  readonly #document: SurveyDocument;
+  readonly #view: View;
+  readonly #today: (timeZone: string) => string;
+
+  constructor(document: SurveyDocument, view: View, now: () => number) {
+    this.#document = document;
+    this.#view = view;
+    this.#today = (timeZone) => dateAt(now(), timeZone);
+  }
+
+  readonly contents = $derived.by(() => readContents(this.#document.survey));
+
+  readonly timeZone = $derived.by(() =>
+    isTimeZone(this.contents.site.timeZone) ? this.contents.site.timeZone : 'UTC',
+  );
+  readonly date = $derived.by(() => this.contents.moments.date ?? this.#today(this.timeZone));
+  readonly day = $derived.by(() => dayOf(this.date, this.timeZone));
+  /** The two moments as instants (ms since 1970, UTC). */
+  readonly instantA = $derived.by(() => instantOf(this.date, this.contents.moments.a, this.timeZone));
+  readonly instantB = $derived.by(() => instantOf(this.date, this.contents.moments.b, this.timeZone));
+  readonly sunTimes = $derived.by(() => sunTimes(this.contents.site.reference, this.day.from, this.day.to));
+
+  /** One entry a runway of the contents, null for one without direction. */
+  readonly runways = $derived.by(() =>
+    this.contents.runways.map((r) => runwayFigures(r, this.contents, this.instantA)),
+  );
+  readonly litSides = $derived.by(() =>
+    this.contents.runways.map((runway) => ({
+      runway: runway.id,
+      a: litSide(runway, this.instantA),
+      b: litSide(runway, this.instantB),
+      spans: litSpans(runway, this.day.from, this.day.to),
+    })),
+  );
+  readonly problems = $derived.by(() => [
+    ...this.#document.openingProblems,
+    ...problemsOf(this.contents, this.runways, this.instantA),
+  ]);
+
+  /** The ends in use, and whether the survey says so or they are assumed. */
+  readonly inUse = $derived.by(() => inUse(this.contents, this.#view.configuration));
+  readonly #wanted = $derived.by(() => {
+    const { arrivals, departures } = this.inUse;
+    const { circuits, everyEnd } = this.#view.paths;
+    const has = (list: typeof arrivals, runway: string | null, end: number | null) =>
+      everyEnd || list.some((e) => e.runway === runway && e.end === end);
+    return (kind: string, runway: string | null, end: number | null) => {
+      if (kind === 'arrival') return has(arrivals, runway, end);
+      if (kind === 'departure') return has(departures, runway, end);
+      if (kind === 'circuit') return circuits && (has(arrivals, runway, end) || has(departures, runway, end));
+      return true;
+    };
+  });
+  /** The paths that are drawn and looked at. */
+  readonly paths = $derived.by(() => pathsOf(this.contents, this.#wanted));
+  readonly outlook = $derived.by(() => outlookOf(this.contents));
+
+  /** Figures of every spot at moment A and B, in the survey's order. */
+  readonly spots = $derived.by(() =>
+    this.contents.spots.map((spot) => {
+      const [a, b] = spotFigures(spot, this.paths, this.outlook, [this.instantA, this.instantB]);
+      if (!a || !b) throw new Error('expected figures for two moments');
+      return { spot, a, b };
+    }),
+  );
+
+  readonly selectedSpot = $derived.by(
+    () => this.spots.find((s) => s.spot.id === this.#view.selected) ?? null,
+  );
+
+  /** Needed focal length along each drawn path from the selected spot, in mm; null without one. */
+  readonly focalLengths = $derived.by(() => {
+    const spot = this.selectedSpot?.spot;
+    return spot ? this.paths.map((path) => focalLengthsAlong(spot, path, this.outlook)) : null;
+  });
+
+  /** The inspected sample at both moments, from the selected spot. */
+  readonly inspected = $derived.by(() => {
+    const { inspected } = this.#view;
+    const spot = this.selectedSpot?.spot;
+    const path = this.paths.find((p) => p.ref.path === inspected?.path);
+    if (!inspected || !spot || !path) return null;
+    const at = (instant: number) => inspectPath(spot, path, inspected.station, this.outlook, instant);
+    return { path, a: at(this.instantA), b: at(this.instantB) };
+  });
+}

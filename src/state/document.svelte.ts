@@ -1,0 +1,76 @@
+import type { Survey } from '../survey/document';
+import { deepFreeze } from '../survey/freeze';
+import * as steps from '../survey/history';
+import type { Problem } from '../survey/problems';
+
+export interface OpenedDocument {
+  /** Key of the autosaved record: one survey, one record. */
+  readonly id: string;
+  readonly survey: Survey;
+  /** What was odd when the file was read. */
+  readonly problems: readonly Problem[];
+  /** Written by a newer program: shown, never changed. */
+  readonly readOnly: boolean;
+}
+
+/** The open survey with its history. Nothing else holds a survey that can be edited. */
+export class SurveyDocument {
+  #history = $state.raw<steps.History>() as steps.History;
+  #opened = $state.raw<OpenedDocument>() as OpenedDocument;
+
+  constructor(opened: OpenedDocument) {
+    this.open(opened);
+  }
+
+  get id(): string {
+    return this.#opened.id;
+  }
+  get survey(): Survey {
+    return this.#history.present;
+  }
+  get readOnly(): boolean {
+    return this.#opened.readOnly;
+  }
+  /** Problems found on opening; those of the contents come with the figures. */
+  get openingProblems(): readonly Problem[] {
+    return this.#opened.problems;
+  }
+  get undoLabel(): string | null {
+    return this.#history.past.at(-1)?.label ?? null;
+  }
+  get redoLabel(): string | null {
+    return this.#history.future[0]?.label ?? null;
+  }
+
+  open(opened: OpenedDocument): void {
+    this.#opened = opened;
+    this.#history = steps.startHistory(frozen(opened.survey));
+  }
+
+  /** One undo step, named for what the user meant. Also the beginning of a drag. */
+  perform(label: string, edit: (survey: Survey) => Survey): void {
+    this.#change((history) => steps.perform(history, label, frozen(edit(history.present))));
+  }
+
+  /** The step under the pointer goes on; or a choice that is no step (subject, body). */
+  replace(edit: (survey: Survey) => Survey): void {
+    this.#change((history) => steps.replace(history, frozen(edit(history.present))));
+  }
+
+  /** The last step never happened: a cancelled drag. */
+  cancel(): void {
+    this.#change(steps.pop);
+  }
+  undo(): void {
+    this.#change(steps.undo);
+  }
+  redo(): void {
+    this.#change(steps.redo);
+  }
+
+  #change(change: (history: steps.History) => steps.History): void {
+    if (!this.readOnly) this.#history = change(this.#history);
+  }
+}
+
+const frozen = (survey: Survey): Survey => (import.meta.env.DEV ? deepFreeze(survey) : survey);

@@ -1,0 +1,138 @@
+import type { Survey, SurveyFeature } from './document';
+import { surveyVersion } from './document';
+import { freshId } from './ids';
+import { isObject, shown, type Json, type JsonObject } from './json';
+import { migrated } from './migrations';
+import { normalGeometry } from './normal-geometry';
+import type { Problem } from './problems';
+import { kindOf } from './read-feature';
+
+export type Opened =
+  | {
+      readonly ok: true;
+      readonly survey: Survey;
+      readonly problems: readonly Problem[];
+      readonly newer: boolean;
+    }
+  | { readonly ok: false; readonly reason: string };
+
+const refused = (reason: string): Opened => ({ ok: false, reason });
+
+/**
+ * Text of a file -> survey and what is odd about it. Opens what can be opened: a feature that has no meaning
+ * stays in the document and is listed, never dropped. `newer`: written by a later program, to be shown read-only.
+ */
+export function openSurvey(text: string): Opened {
+  if (text.trim() === '') return refused('The file is empty.');
+  let value: unknown;
+  try {
+    // A byte order mark at the start is common in exported files and no JSON.
+    value = JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch (error) {
+    return refused(`The file is not JSON: ${placeOfError(text, error)}`);
+  }
+  if (!isObject(value)) return refused(`The file holds ${shown(value)}, not a GeoJSON FeatureCollection.`);
+  if (value['type'] !== 'FeatureCollection')
+    return refused(
+      `At type: expected "FeatureCollection", got ${shown(value['type'])}. A survey is a GeoJSON FeatureCollection.`,
+    );
+  if (!Array.isArray(value['features']))
+    return refused(`At features: expected a list of features, got ${shown(value['features'])}.`);
+  return openCollection(value);
+}
+
+function openCollection(value: JsonObject): Opened {
+  const problems: Problem[] = [];
+  const doubt = (reason: string) => void problems.push({ id: null, reason, used: true });
+  const member = value['sunside'];
+  if (member !== undefined && !isObject(member))
+    doubt(`sunside: expected an object, got ${shown(member)}; defaults are used`);
+  const sunside: JsonObject = isObject(member) ? member : {};
+  const stated = sunside['version'];
+  const version = typeof stated === 'number' && Number.isInteger(stated) && stated >= 1 ? stated : 1;
+  if (stated !== undefined && stated !== version)
+    doubt(
+      `sunside.version: expected a whole number from 1, got ${shown(stated)}; the file is read as version 1`,
+    );
+  const newer = version > surveyVersion;
+  const document = newer ? value : migrated(value, version);
+  const { bbox: _stale, sunside: _member, features, ...rest } = document;
+  const marked = isObject(document['sunside']) ? document['sunside'] : {};
+  const list = features as readonly Json[];
+  const strays = list.filter((entry) => !isObject(entry));
+  const kept = Array.isArray(marked['strays']) ? (marked['strays'] as readonly Json[]) : [];
+  const survey: Survey = {
+    ...rest,
+    type: 'FeatureCollection',
+    sunside: {
+      ...marked,
+      ...(newer ? {} : { version: surveyVersion }),
+      // What stands among the features and is none would make the saved file invalid; it is kept beside them.
+      ...(strays.length > 0 ? { strays: [...kept, ...strays] } : {}),
+    },
+    features: withIds(list, problems),
+  };
+  return { ok: true, survey, problems, newer };
+}
+
+/** Every feature an object with a string id of its own; anything else in the list is reported. */
+function withIds(list: readonly Json[], problems: Problem[]): SurveyFeature[] {
+  const given = new Set(
+    list.map((f) => (isObject(f) ? stringId(f['id']) : null)).filter((id) => id !== null),
+  );
+  const seen = new Set<string>();
+  const out: SurveyFeature[] = [];
+  list.forEach((entry, i) => {
+    if (!isObject(entry)) {
+      problems.push({
+        id: null,
+        reason: `features.${i}: expected a feature, got ${shown(entry)}`,
+        used: false,
+      });
+      return;
+    }
+    const own = stringId(entry['id']);
+    const id = own !== null && !seen.has(own) ? own : freshId(new Set([...given, ...seen]));
+    seen.add(id);
+    if (own === null)
+      problems.push({
+        id,
+        reason: `features.${i}.id: ${entry['id'] === undefined ? 'missing' : `not usable (${shown(entry['id'])})`}; it is "${id}" now`,
+        used: true,
+      });
+    else if (own !== id)
+      problems.push({
+        id,
+        reason: `features.${i}.id: "${own}" is there already; this one is "${id}" now`,
+        used: true,
+      });
+    out.push(normalFeature(entry, id, problems));
+  });
+  return out;
+}
+
+/** GeoJSON allows numbers as ids; ours are strings, and a number keeps its digits. */
+function stringId(id: Json | undefined): string | null {
+  if (typeof id === 'number') return String(id);
+  return typeof id === 'string' && id !== '' ? id : null;
+}
+
+function normalFeature(entry: JsonObject, id: string, problems: Problem[]): SurveyFeature {
+  const properties = isObject(entry['properties']) ? entry['properties'] : null;
+  const geometry = isObject(entry['geometry']) ? entry['geometry'] : null;
+  const feature: SurveyFeature = { ...entry, type: 'Feature', id, properties, geometry };
+  if (kindOf(feature) === null || geometry === null) return feature;
+  const { bbox: _stale, ...ours } = feature;
+  const normal = normalGeometry(geometry);
+  for (const reason of normal.changes) problems.push({ id, reason, used: true });
+  return { ...ours, type: 'Feature', id, properties, geometry: normal.geometry };
+}
+
+/** Where JSON broke, by line and column: engines word it differently, most name an offset. */
+function placeOfError(text: string, error: unknown): string {
+  const message = error instanceof Error ? error.message : String(error);
+  const offset = /position (\d+)/.exec(message)?.[1];
+  if (offset === undefined) return `${message}.`;
+  const before = text.slice(0, Number(offset)).split('\n');
+  return `it breaks at line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1}.`;
+}

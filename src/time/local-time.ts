@@ -1,0 +1,61 @@
+import { Temporal } from 'temporal-polyfill';
+
+/** The only place that turns instants (ms since 1970, UTC) into local time and back. Zones are IANA names. */
+
+export function isTimeZone(zone: string): boolean {
+  try {
+    Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(zone);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+const zoned = (instant: number, zone: string) =>
+  Temporal.Instant.fromEpochMilliseconds(Math.round(instant)).toZonedDateTimeISO(zone);
+
+/**
+ * The instant of a wall-clock time ("18:30") on a date ("2026-06-21") in a zone. A time that the clocks skip is
+ * moved on by the gap, one that comes twice is the first of the two, as RFC 5545 has it.
+ */
+export function instantOf(date: string, clock: string, zone: string): number {
+  const wall = Temporal.PlainDate.from(date).toPlainDateTime(Temporal.PlainTime.from(clock));
+  return wall.toZonedDateTime(zone, { disambiguation: 'compatible' }).epochMilliseconds;
+}
+
+/** The civil day of a date in a zone, from its first instant to that of the next day: 23, 24 or 25 hours. */
+export function dayOf(date: string, zone: string): { readonly from: number; readonly to: number } {
+  const day = Temporal.PlainDate.from(date);
+  return {
+    from: day.toZonedDateTime(zone).epochMilliseconds,
+    to: day.add({ days: 1 }).toZonedDateTime(zone).epochMilliseconds,
+  };
+}
+
+/** The date in a zone at an instant, "2026-06-21". */
+export const dateAt = (instant: number, zone: string): string =>
+  zoned(instant, zone).toPlainDate().toString();
+
+/** The wall-clock time in a zone at an instant, to the minute, "18:30". */
+export const clockAt = (instant: number, zone: string): string =>
+  zoned(instant, zone).round('minute').toPlainTime().toString({ smallestUnit: 'minute' });
+
+/** The zone's offset at an instant as people write it, "UTC+02:00". */
+export const offsetAt = (instant: number, zone: string): string => `UTC${zoned(instant, zone).offset}`;
+
+/** The date some days on, "2026-06-22". */
+export const datePlus = (date: string, days: number): string =>
+  Temporal.PlainDate.from(date).add({ days }).toString();
+
+/** An ISO 8601 instant with Z or an offset, in ms since 1970; null for anything else. */
+export function parseInstant(text: string): number | null {
+  try {
+    return Temporal.Instant.from(text).epochMilliseconds;
+  } catch {
+    return null;
+  }
+}
+
+/** An instant as figures print it, "2026-06-21T17:00:00Z". */
+export const isoInstant = (instant: number): string =>
+  Temporal.Instant.fromEpochMilliseconds(Math.round(instant)).toString();
