@@ -1,0 +1,42 @@
+/**
+ * Data colours. They belong to data alone; nothing else on the page uses them, and each has its legend.
+ * Both ramps are sequential in lightness, so that they read in greyscale and with any colour vision.
+ */
+
+/** Cividis (Nunez, Anderton and Renslow, 2018, PLoS ONE 13(7)), seven steps from yellow to blue. */
+const cividis = ['#fdea45', '#dfcb5d', '#bcaf6f', '#9a9377', '#7a7b78', '#4f5f6e', '#12356b'] as const;
+
+/** Light angles in degrees at which the colour changes: the classes of the design, split where the score bends. */
+export const lightSteps = [
+  { to: 30, colour: cividis[0] },
+  { to: 60, colour: cividis[1] },
+  { to: 85, colour: cividis[2] },
+  { to: 110, colour: cividis[3] },
+  { to: 135, colour: cividis[4] },
+  { to: 160, colour: cividis[5] },
+  { to: 180, colour: cividis[6] },
+] as const;
+
+/** Colour of the light on a subject by light angle in degrees, 0 (sun behind the photographer) to 180. */
+export const lightColour = (lightAngle: number): string =>
+  (lightSteps.find((step) => lightAngle <= step.to) ?? lightSteps[lightSteps.length - 1] ?? lightSteps[0]).colour;
+
+/** No light to speak of: the sun is down. */
+export const darkColour = '#3b3a45';
+export const twilightColour = '#77708c';
+
+/** Needed focal lengths in mm (35 mm equivalent), light to dark plum: the longer, the paler. */
+export const focalSteps = [
+  { to: 100, colour: '#54103f' },
+  { to: 200, colour: '#8a1f63' },
+  { to: 300, colour: '#b6478a' },
+  { to: 400, colour: '#d37fae' },
+  { to: 600, colour: '#e6b3cf' },
+] as const;
+/** Beyond what the kit can use. */
+export const outOfReachColour = '#a8a294';
+
+export const focalColour = (focalLength: number, usableTo: number): string =>
+  focalLength > usableTo
+    ? outOfReachColour
+    : (focalSteps.find((step) => focalLength <= step.to) ?? focalSteps[focalSteps.length - 1] ?? focalSteps[0]).colour;
