@@ -1,28 +1,27 @@
-import type { Contents } from '../survey/contents';
 import type { EndIndex, Runway } from '../survey/schema/runway';
 import { shortestRunway } from './geometry/along-runway';
 import { suggestedDesignator } from './geometry/designator';
 import { groundLine } from './geometry/earth';
+import { remembered } from './remembered';
 import { wrap360 } from './geometry/angles';
 import { declination } from './geometry/magnetic';
-import { fieldElevation } from './traffic/paths';
 import type { RunwayFigures } from './types';
 
 /**
  * Length, bearings and the designators that follow from them; null for a runway under 1 m. Bearings are geodesic
- * azimuths (WGS84) at each end; declination by the World Magnetic Model at position 0, the field's elevation and
+ * azimuths (WGS84) at each end; declination by the World Magnetic Model at position 0, the field's `elevation` (m above mean sea level) and
  * the instant (ms since 1970, UTC).
  */
-export function runwayFigures(
+export const runwayFigures = remembered(function (
   runway: Runway,
-  contents: Pick<Contents, 'site' | 'runways'>,
+  elevation: number,
   instant: number,
 ): RunwayFigures | null {
   const [a, b] = runway.line;
   const there = groundLine(a, b);
   const back = groundLine(b, a);
   if (there.azimuth === null || back.azimuth === null || there.distance < shortestRunway) return null;
-  const variation = declination(a, fieldElevation(contents), instant);
+  const variation = declination(a, elevation, instant);
   const end = (index: EndIndex, trueBearing: number) => {
     const magneticBearing = wrap360(trueBearing - variation);
     return {
@@ -39,4 +38,4 @@ export function runwayFigures(
     declination: variation,
     ends: [end(0, there.azimuth), end(1, back.azimuth)],
   };
-}
+});

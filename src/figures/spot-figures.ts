@@ -1,5 +1,8 @@
 import type { Contents } from '../survey/contents';
+import type { Body, Kit } from '../survey/schema/kit';
+import type { Runway } from '../survey/schema/runway';
 import type { StandingSpot } from '../survey/schema/standing-spot';
+import type { Subject } from '../survey/schema/subject';
 import { acosDeg, DEG, wrap360 } from './geometry/angles';
 import { alongRunway } from './geometry/along-runway';
 import { compassPoint } from './geometry/compass';
@@ -21,19 +24,23 @@ import {
 import { equivalent35, framingOf, type Framing } from './optics/framing';
 import { reachOf, type Reach } from './optics/reach';
 import { groundUnder } from './sight/ground';
-import type { Path } from './traffic/paths';
+import { remembered } from './remembered';
+import { fieldElevation, type Path } from './traffic/paths';
 import type { PathFromSpot, RunwayFromSpot, Sample, Sector, SectorRun, SpotFigures } from './types';
 import { lookAlong, newView, type Eye, type View } from './view';
 
-/** What a spot is looked at with: the same for every spot of a survey. */
+/** What a spot is looked at with, and the runways round it: the same for every spot of a survey. */
 export interface Outlook {
-  readonly contents: Contents;
+  readonly runways: readonly Runway[];
+  /** m above mean sea level. */
+  readonly fieldElevation: number;
   readonly framing: Framing;
   readonly reach: Reach;
 }
 
 export const outlookOf = (contents: Contents): Outlook => ({
-  contents,
+  runways: contents.runways,
+  fieldElevation: fieldElevation(contents),
   framing: framingOf(contents.subject, contents.body, contents.kit.fill),
   reach: reachOf(contents.kit),
 });
@@ -62,11 +69,10 @@ export function spotFigures(
   outlook: Outlook,
   instants: readonly number[],
 ): SpotFigures[] {
-  const { contents } = outlook;
-  const ground = groundUnder(spot, contents);
+  const ground = groundUnder(spot, outlook.runways, outlook.fieldElevation);
   const eye = eyeAt(spot, ground.elevation);
   const suns = instants.map((instant) => sunThere(sunAt(spot.position, instant)));
-  const runways = runwaysFrom(spot, contents);
+  const runways = runwaysFrom(spot, outlook.runways);
   const seen = suns.map((): PathFromSpot[] => []);
   for (const path of paths) {
     lookAlong(path.samples, eye, outlook.framing, scratch);
@@ -85,11 +91,45 @@ export function spotFigures(
   }));
 }
 
+const rememberedFigures = remembered(
+  (
+    spot: StandingSpot,
+    paths: readonly Path[],
+    instants: readonly number[],
+    runways: readonly Runway[],
+    subject: Subject,
+    body: Body,
+    kit: Kit,
+    elevation: number,
+  ) => {
+    const outlook = {
+      runways,
+      fieldElevation: elevation,
+      framing: framingOf(subject, body, kit.fill),
+      reach: reachOf(kit),
+    };
+    return spotFigures(spot, paths, outlook, instants);
+  },
+);
+
+/** `spotFigures` of every spot, computed only for those that something has changed for. */
+export function allSpotFigures(
+  contents: Contents,
+  paths: readonly Path[],
+  instants: readonly number[],
+): SpotFigures[][] {
+  const { spots, runways, subject, body, kit } = contents;
+  const elevation = fieldElevation(contents);
+  return spots.map((spot) =>
+    rememberedFigures(spot, paths, instants, runways, subject, body, kit, elevation),
+  );
+}
+
 /** Needed focal length in mm along a path from a spot, one a sample; NaN inside the aircraft. */
 export function focalLengthsAlong(spot: StandingSpot, path: Path, outlook: Outlook): Float64Array {
   lookAlong(
     path.samples,
-    eyeAt(spot, groundUnder(spot, outlook.contents).elevation),
+    eyeAt(spot, groundUnder(spot, outlook.runways, outlook.fieldElevation).elevation),
     outlook.framing,
     scratch,
   );
@@ -104,7 +144,7 @@ export function inspectPath(
   outlook: Outlook,
   instant: number,
 ): Sample {
-  const eye = eyeAt(spot, groundUnder(spot, outlook.contents).elevation);
+  const eye = eyeAt(spot, groundUnder(spot, outlook.runways, outlook.fieldElevation).elevation);
   lookAlong(path.samples, eye, outlook.framing, scratch);
   const { station: stations, count } = path.samples;
   let index = 0;
@@ -201,9 +241,9 @@ function sampleAt(path: Path, i: number, sun: SunThere, eye: EyeThere, { framing
 /** m off a centreline under which a spot is on neither side. */
 const onTheLine = 0.5;
 
-function runwaysFrom(spot: StandingSpot, contents: Contents): RunwayFromSpot[] {
+function runwaysFrom(spot: StandingSpot, runways: readonly Runway[]): RunwayFromSpot[] {
   const out: RunwayFromSpot[] = [];
-  for (const runway of contents.runways) {
+  for (const runway of runways) {
     const place = alongRunway(runway, spot.position);
     if (!place) continue;
     const side = Math.abs(place.offset) < onTheLine ? null : place.offset > 0 ? 'right' : 'left';

@@ -1,45 +1,50 @@
 import { problemsOf } from '../figures/checks/problems';
 import { litSide, litSpans } from '../figures/light/lit-side';
+import { momentsOf } from '../figures/light/moments';
 import { sunTimes } from '../figures/light/sun-times';
+import { verdictFor } from '../figures/optics/verdict';
 import { runwayFigures } from '../figures/runway-figures';
-import { focalLengthsAlong, inspectPath, outlookOf, spotFigures } from '../figures/spot-figures';
-import { pathsOf } from '../figures/traffic/paths';
+import { allSpotFigures, focalLengthsAlong, inspectPath, outlookOf } from '../figures/spot-figures';
+import { fieldElevation, pathsOf } from '../figures/traffic/paths';
 import { readContents } from '../survey/contents';
 import { inUse } from '../figures/traffic/in-use';
-import { dateAt, dayOf, instantOf, isTimeZone } from '../time/local-time';
+import type { Verdict } from '../figures/types';
 import type { SurveyDocument } from './document.svelte';
 import type { View } from './view.svelte';
 
 /**
  * Everything that follows from the survey and the view: the arrow survey -> figures is wired here and nowhere
- * else. `today` is the date that stands in for one that the survey does not name.
+ * else. `now` (ms since 1970) stands in for a date that the survey does not name.
  */
 export class Derived {
   readonly #document: SurveyDocument;
   readonly #view: View;
-  readonly #today: (timeZone: string) => string;
+  readonly #now: () => number;
 
   constructor(document: SurveyDocument, view: View, now: () => number) {
     this.#document = document;
     this.#view = view;
-    this.#today = (timeZone) => dateAt(now(), timeZone);
+    this.#now = now;
   }
 
   readonly contents = $derived.by(() => readContents(this.#document.survey));
 
-  readonly timeZone = $derived.by(() =>
-    isTimeZone(this.contents.site.timeZone) ? this.contents.site.timeZone : 'UTC',
-  );
-  readonly date = $derived.by(() => this.contents.moments.date ?? this.#today(this.timeZone));
-  readonly day = $derived.by(() => dayOf(this.date, this.timeZone));
+  readonly #moments = $derived.by(() => momentsOf(this.contents, this.#now()));
+  readonly timeZone = $derived.by(() => this.#moments.timeZone);
+  readonly date = $derived.by(() => this.#moments.date);
+  readonly #dayFrom = $derived.by(() => this.#moments.day.from);
+  readonly #dayTo = $derived.by(() => this.#moments.day.to);
+  readonly day = $derived.by(() => ({ from: this.#dayFrom, to: this.#dayTo }));
   /** The two moments as instants (ms since 1970, UTC). */
-  readonly instantA = $derived.by(() => instantOf(this.date, this.contents.moments.a, this.timeZone));
-  readonly instantB = $derived.by(() => instantOf(this.date, this.contents.moments.b, this.timeZone));
-  readonly sunTimes = $derived.by(() => sunTimes(this.contents.site.reference, this.day.from, this.day.to));
+  readonly instantA = $derived.by(() => this.#moments.a);
+  readonly instantB = $derived.by(() => this.#moments.b);
+  readonly #lng = $derived.by(() => this.contents.site.reference[0]);
+  readonly #lat = $derived.by(() => this.contents.site.reference[1]);
+  readonly sunTimes = $derived.by(() => sunTimes([this.#lng, this.#lat], this.day.from, this.day.to));
 
   /** One entry a runway of the contents, null for one without direction. */
   readonly runways = $derived.by(() =>
-    this.contents.runways.map((r) => runwayFigures(r, this.contents, this.instantA)),
+    this.contents.runways.map((r) => runwayFigures(r, fieldElevation(this.contents), this.instantA)),
   );
   readonly litSides = $derived.by(() =>
     this.contents.runways.map((runway) => ({
@@ -73,13 +78,14 @@ export class Derived {
   readonly outlook = $derived.by(() => outlookOf(this.contents));
 
   /** Figures of every spot at moment A and B, in the survey's order. */
-  readonly spots = $derived.by(() =>
-    this.contents.spots.map((spot) => {
-      const [a, b] = spotFigures(spot, this.paths, this.outlook, [this.instantA, this.instantB]);
+  readonly spots = $derived.by(() => {
+    const figures = allSpotFigures(this.contents, this.paths, [this.instantA, this.instantB]);
+    return this.contents.spots.map((spot, i) => {
+      const [a, b] = figures[i] ?? [];
       if (!a || !b) throw new Error('expected figures for two moments');
       return { spot, a, b };
-    }),
-  );
+    });
+  });
 
   readonly selectedSpot = $derived.by(
     () => this.spots.find((s) => s.spot.id === this.#view.selected) ?? null,
@@ -90,6 +96,12 @@ export class Derived {
     const spot = this.selectedSpot?.spot;
     return spot ? this.paths.map((path) => focalLengthsAlong(spot, path, this.outlook)) : null;
   });
+
+  /** What each lens of the kit makes of a needed focal length in mm. */
+  verdicts(needed: number): Verdict[] {
+    const { kit, body } = this.contents;
+    return kit.lenses.map((lens) => verdictFor(lens, needed, body, kit.fill));
+  }
 
   /** The inspected sample at both moments, from the selected spot. */
   readonly inspected = $derived.by(() => {

@@ -18,7 +18,11 @@ export class SurveyDocument {
   #history = $state.raw<steps.History>() as steps.History;
   #opened = $state.raw<OpenedDocument>() as OpenedDocument;
 
-  constructor(opened: OpenedDocument) {
+  readonly #changed: () => void;
+
+  /** `changed` is called after every change of the survey, opening another one excepted. */
+  constructor(opened: OpenedDocument, changed: () => void) {
+    this.#changed = changed;
     this.open(opened);
   }
 
@@ -69,7 +73,10 @@ export class SurveyDocument {
   }
 
   #change(change: (history: steps.History) => steps.History): void {
-    if (!this.readOnly) this.#history = change(this.#history);
+    if (this.readOnly) return;
+    const before = this.survey;
+    this.#history = change(this.#history);
+    if (this.survey !== before) this.#changed();
   }
 }
 

@@ -40,4 +40,14 @@ export class View {
       this.inspected = null;
     }
   }
+
+  /** Another survey is open: nothing of the old one is chosen any more. */
+  reset(): void {
+    this.select(null);
+    this.tool = 'select';
+    this.drawing = [];
+    this.dragging = null;
+    this.configuration = 0;
+    this.notice = null;
+  }
 }

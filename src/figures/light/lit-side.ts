@@ -2,6 +2,7 @@ import type { Runway } from '../../survey/schema/runway';
 import { RAD } from '../geometry/angles';
 import { compassPoint } from '../geometry/compass';
 import { groundLine } from '../geometry/earth';
+import { remembered } from '../remembered';
 import { litFrom } from '../practice';
 import type { LitSide, LitSpan } from '../types';
 import { sunAt, sunriseAltitude } from './sun';
@@ -25,7 +26,7 @@ export function litSide(runway: Runway, instant: number): LitSide | null {
 const stepMs = 300_000;
 
 /** The stretches between two instants in which a side is lit, in order: when the light changes over. */
-export function litSpans(runway: Runway, from: number, to: number): LitSpan[] {
+export const litSpans = remembered(function (runway: Runway, from: number, to: number): LitSpan[] {
   const sideAt = (t: number) => litSide(runway, t)?.side ?? null;
   const spans: LitSpan[] = [];
   let begun = from;
@@ -45,4 +46,4 @@ export function litSpans(runway: Runway, from: number, to: number): LitSpan[] {
   }
   close(to);
   return spans;
-}
+});

@@ -1,7 +1,6 @@
-import type { Contents } from '../../survey/contents';
+import type { Runway } from '../../survey/schema/runway';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { endElevations } from '../traffic/runway-geometry';
-import { fieldElevation } from '../traffic/paths';
 import { alongRunway } from '../geometry/along-runway';
 
 export interface Ground {
@@ -10,12 +9,11 @@ export interface Ground {
   readonly from: 'stated' | 'runway' | 'site';
 }
 
-/** Ground under a spot: its own stated value, else the pavement of the nearest runway, else the field's elevation. */
-export function groundUnder(spot: StandingSpot, contents: Pick<Contents, 'site' | 'runways'>): Ground {
+/** Ground under a spot: its own stated value, else the pavement of the nearest runway, else `field`, the field's elevation. */
+export function groundUnder(spot: StandingSpot, runways: readonly Runway[], field: number): Ground {
   if (spot.ground !== null) return { elevation: spot.ground, from: 'stated' };
   let nearest: { distance: number; elevation: number } | null = null;
-  const field = fieldElevation(contents);
-  for (const runway of contents.runways) {
+  for (const runway of runways) {
     const place = alongRunway(runway, spot.position);
     if (!place) continue;
     const t = Math.max(0, Math.min(place.length, place.station));

@@ -1,0 +1,77 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const src = resolve(import.meta.dirname, '../src');
+
+/** Which rooms each room may import, besides itself. The composition roots may import every room. */
+const arrows: Record<string, readonly string[]> = {
+  survey: [],
+  units: [],
+  time: [],
+  figures: ['survey', 'time'],
+  imports: ['survey', 'units', 'time'],
+  exports: ['survey', 'figures', 'units', 'time'],
+  storage: [],
+  state: ['survey', 'figures', 'storage'],
+  map: ['state', 'figures', 'survey', 'units'],
+  ui: ['state', 'survey', 'figures', 'exports', 'units', 'time', 'map'],
+  cli: ['survey', 'figures', 'time', 'imports', 'units'],
+};
+/** The only file of `from` that may import the room `to`; for `ui`, figures may be imported as types and verdicts. */
+const onlyThrough: Record<string, string> = { 'ui map': 'ui/MapCanvas.svelte' };
+/** Packages that one file alone may import. */
+const fenced: Record<string, string> = {
+  'maplibre-gl': 'map/map-view.ts',
+  suncalc: 'figures/light/sun.ts',
+  geomagnetism: 'figures/geometry/magnetic.ts',
+  'temporal-polyfill': 'time/local-time.ts',
+  idb: 'storage/autosave.ts',
+};
+
+interface Import {
+  readonly file: string;
+  readonly target: string;
+}
+
+const imports: Import[] = readdirSync(src, { recursive: true, encoding: 'utf8' })
+  .filter((file) => /\.(ts|svelte)$/.test(file) && !file.endsWith('.d.ts'))
+  .flatMap((file) =>
+    [...readFileSync(join(src, file), 'utf8').matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map(
+      (match) => ({
+        file,
+        target: match[1] ?? '',
+      }),
+    ),
+  );
+
+const roomOf = (path: string) => (path.includes('/') ? (path.split('/')[0] ?? '') : '');
+
+describe('[R1] rooms import along the arrows only', () => {
+  it('finds the import lines', () => {
+    expect(imports.length).toBeGreaterThan(150);
+  });
+
+  it('crosses no other border', () => {
+    const wrong = imports
+      .filter(({ target }) => target.startsWith('.'))
+      .map(({ file, target }) => ({ file, to: relative(src, resolve(src, dirname(file), target)) }))
+      .filter(({ file, to }) => {
+        const from = roomOf(file);
+        const room = roomOf(to);
+        if (from === '' || to.startsWith('..') || room === from) return false;
+        if (!(arrows[from] ?? []).includes(room)) return true;
+        const door = onlyThrough[`${from} ${room}`];
+        return door !== undefined && file !== door;
+      })
+      .map(({ file, to }) => `${file} -> ${to}`);
+    expect(wrong).toEqual([]);
+  });
+
+  it('keeps each third-party convention behind its one file', () => {
+    const wrong = imports
+      .filter(({ file, target }) => fenced[target] !== undefined && fenced[target] !== file)
+      .map(({ file, target }) => `${file} -> ${target}`);
+    expect(wrong).toEqual([]);
+  });
+});
