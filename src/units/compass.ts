@@ -1,0 +1,24 @@
+const points = [
+  'north',
+  'north-north-east',
+  'north-east',
+  'east-north-east',
+  'east',
+  'east-south-east',
+  'south-east',
+  'south-south-east',
+  'south',
+  'south-south-west',
+  'south-west',
+  'west-south-west',
+  'west',
+  'west-north-west',
+  'north-west',
+  'north-north-west',
+] as const;
+
+/** The nearest of the sixteen points of the compass to a bearing in degrees, in words. */
+export function compassWords(bearing: number): string {
+  const turned = ((bearing % 360) + 360) % 360;
+  return points[Math.round(turned / 22.5) % 16] as string;
+}
