@@ -7,7 +7,6 @@ export const airfieldKinds = [
   'small-airport',
   'seaplane-base',
   'heliport',
-  'balloonport',
 ] as const;
 export type AirfieldKind = (typeof airfieldKinds)[number];
 
@@ -62,10 +61,14 @@ export interface CatalogueEnd {
   readonly displaced: number;
 }
 
-/** `measured`: m between the ends. `away`: m from the airfield. `magnetic`: degrees, of the line from end 0 to end 1. */
+/**
+ * What contradicts itself. `measured`: m between the two points given. `away`: m from the airfield to the farther
+ * one. `magnetic`: magnetic bearing in degrees of the line from end 0 to end 1 when the catalogue was built.
+ */
 export type RunwayFlag =
   | { readonly kind: 'zero-length' }
   | { readonly kind: 'length-off'; readonly measured: number }
+  | { readonly kind: 'at-thresholds'; readonly measured: number }
   | { readonly kind: 'far-away'; readonly away: number }
   | { readonly kind: 'ends-swapped'; readonly magnetic: number }
   | { readonly kind: 'designator-off'; readonly magnetic: number };
@@ -76,9 +79,8 @@ export interface Match {
   readonly by: MatchTier;
 }
 
-/** In order of rank. Within one rank larger airfields come first. */
-export const matchTiers = ['code', 'code-prefix', 'name-prefix', 'word-prefix', 'words', 'inside'] as const;
-export type MatchTier = (typeof matchTiers)[number];
+/** How the typed text fits, best first. A much larger airfield may still go before a better fit. */
+export type MatchTier = 'code' | 'code-prefix' | 'name-prefix' | 'word-prefix' | 'words' | 'inside';
 
 /** The catalogue in memory: columns, read through `airfieldAt` and `searchCatalogue`. */
 export interface Catalogue {
@@ -94,6 +96,8 @@ export interface SearchText {
   readonly text: string;
   /** Where each airfield's line begins. */
   readonly starts: Uint32Array;
+  /** Place of its kind in `airfieldKinds`. */
+  readonly sizes: Uint8Array;
 }
 
 export type CatalogueResult =
