@@ -79,12 +79,11 @@ export class SurveyFiles implements Files {
     this.#show(await this.#loadSample(), newRecord(), 0);
   }
 
-  start(survey: Survey, notice: string | null): void {
-    void this.#saving.flush().then(() => {
-      this.#show(saveSurvey(survey), newRecord(), 0);
-      this.#saving.changed();
-      this.#view.notice = notice;
-    });
+  async start(survey: Survey, notice: string | null): Promise<void> {
+    await this.#saving.flush();
+    this.#show(saveSurvey(survey), newRecord(), 0);
+    this.#saving.changed();
+    this.#view.notice = notice;
   }
 
   async save(): Promise<void> {

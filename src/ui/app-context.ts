@@ -2,6 +2,7 @@ import { createContext } from 'svelte';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { View } from '../state/view.svelte';
+import type { Position, Survey } from '../survey/document';
 
 /** Opening, saving and starting surveys: built by main.ts, which knows files and storage. */
 export interface Files {
@@ -12,13 +13,44 @@ export interface Files {
   /** Saves to a file: by the browser's file access, or as a download. */
   save(): Promise<void>;
   /** Starts a survey that was just made (from the catalogue, or empty). */
-  start(survey: import('../survey/document').Survey, notice: string | null): void;
+  start(survey: Survey, notice: string | null): Promise<void>;
   /** Opens the invented sample site. */
   openSample(): Promise<void>;
   /** "saved 18:30", "saving ...", or what went wrong. */
   readonly status: { readonly text: string; readonly trouble: boolean };
   /** Set when another tab saved a newer state of this survey. */
   readonly conflict: { keepMine(): Promise<void>; takeTheirs(): Promise<void> } | null;
+}
+
+/** One line of the airfield search. */
+export interface AirfieldMatch {
+  /** Unlike that of any other line. */
+  readonly key: number;
+  /** The code that people know it by, "" for none, and all others. */
+  readonly code: string;
+  readonly otherCodes: readonly string[];
+  readonly name: string;
+  /** "Town, Country", as far as the data say. */
+  readonly place: string;
+  /** "heliport", "seaplane base"; "" for the usual kinds. */
+  readonly kind: string;
+  /** Runways of which both ends are known, and all that the data name. */
+  readonly locatedRunways: number;
+  readonly runways: number;
+}
+
+/** The airfield catalogue and the surveys that start from it: built by airfields.ts, which knows the imports. */
+export interface Airfields {
+  /** Fetches the catalogue once. Null when it is there, else why it is not, in words for the user. */
+  load(): Promise<string | null>;
+  /** What fits the typed text, best first; nothing before the catalogue is there. */
+  search(text: string): readonly AirfieldMatch[];
+  /** Starts a survey of one airfield and shows it. */
+  start(match: AirfieldMatch): Promise<void>;
+  /** Starts a survey with nothing drawn yet at a position. */
+  startEmpty(name: string, position: Position): Promise<void>;
+  /** Whose data it is and under which licence: shown wherever the matches are. */
+  readonly credit: { readonly text: string; readonly licence: string; readonly licenceUrl: string };
 }
 
 /** A camera request that the map obeys: the only thing panels may ask of the map. */
@@ -37,6 +69,7 @@ export interface App {
   readonly view: View;
   readonly derived: Derived;
   readonly files: Files;
+  readonly airfields: Airfields;
   /** Filled by the map component once it is there. */
   map: MapControl | null;
   /** A new feature id that is not taken. */
