@@ -2,7 +2,7 @@ import { acosDeg, DEG, RAD } from './geometry/angles';
 import { lightClass } from './light/light-class';
 import { sunriseAltitude } from './light/sun';
 import { halfDiagonal, type Framing } from './optics/framing';
-import { keptWithin, reachFactor, type Reach } from './optics/reach';
+import { farReach, keptWithin, reachFactor, type Reach } from './optics/reach';
 import { glareMargin, litFrom, noFlankWithin, undersideFrom } from './practice';
 import { aspectFactor, hazeFactor, lightCeiling, lightFactor } from './score';
 import type { LightClass, Sun } from './types';
@@ -50,11 +50,9 @@ const cosNoFlank = Math.cos(noFlankWithin * RAD);
 
 /** Whether the sun reaches the flank on the eye's side at sample `i`; null nose-on and tail-on. */
 export function flankLitAt(view: View, i: number, sun: SunThere): boolean | null {
-  if (Math.abs(view.cosAspect[i] as number) >= cosNoFlank) return null;
-  const [le, ln, lu] = [view.leftEast[i] as number, view.leftNorth[i] as number, view.leftUp[i] as number];
-  const fromEye =
-    le * (view.east[i] as number) + ln * (view.north[i] as number) + lu * (view.up[i] as number);
-  const toSun = le * sun.east + ln * sun.north + lu * sun.up;
+  if (Math.abs(view.cosAspectAt(i)) >= cosNoFlank) return null;
+  const fromEye = view.leftwardsAt(i, view.east[i] as number, view.north[i] as number, view.up[i] as number);
+  const toSun = view.leftwardsAt(i, sun.east, sun.north, sun.up);
   // The eye sees the left flank when the aircraft's left points back at it.
   return (fromEye < 0 ? toSun : -toSun) > litFrom;
 }
@@ -79,7 +77,7 @@ export function glareAt(view: View, i: number, sun: SunThere, framing: Framing, 
   if (sun.sun.geometricAltitude <= sunriseAltitude) return false;
   const fromAxis = 180 - acosDeg(cosPhaseAt(view, i, sun));
   if (fromAxis >= 90 + glareMargin) return false;
-  const needed = view.focal[i] as number;
+  const needed = view.focalAt(i);
   const focal = Number.isNaN(needed) ? reach.shortest : keptWithin(reach, needed);
   return focal > 0 && fromAxis < halfDiagonal(focal, framing) + glareMargin;
 }
@@ -88,25 +86,23 @@ export function glareAt(view: View, i: number, sun: SunThere, framing: Framing, 
 export function scoreAt(view: View, i: number, sun: SunThere, reach: Reach) {
   const altitude = sun.sun.geometricAltitude;
   const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun));
-  const needed = view.focal[i] as number;
-  const reached = Number.isNaN(needed) ? 0 : reachFactor(reach, needed);
-  const aspect = aspectFactor(acosDeg(view.cosAspect[i] as number));
+  const reached = reachOfSample(view, i, reach);
+  const aspect = aspectFactor(acosDeg(view.cosAspectAt(i)));
   const haze = hazeFactor(view.range[i] as number, altitude, elevationAt(view, i));
   const sight = 1;
   return { total: light * reached * aspect * sight * haze, light, reach: reached, aspect, sight, haze };
 }
 
 /** The sample of the highest total; at equal totals (night) the least slant range. */
-export function bestIndex(view: View, count: number, sun: SunThere, reach: Reach): number {
+export function bestIndex(view: View, sun: SunThere, reach: Reach): number {
+  let best = closestIndex(view);
   const ceiling = lightCeiling(sun.sun.geometricAltitude);
-  if (ceiling === 0) return closestIndex(view, count);
-  let best = -1;
-  let total = -1;
-  for (let i = 0; i < count; i++) {
-    const needed = view.focal[i] as number;
-    const reached = Number.isNaN(needed) ? 0 : reachFactor(reach, needed);
-    // No factor is above 1: most samples are out of reach and need no trigonometry.
-    if (ceiling * reached < total) continue;
+  if (ceiling === 0) return best;
+  let total = scoreAt(view, best, sun, reach).total;
+  for (let i = 0; i < view.count; i++) {
+    // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.
+    if (ceiling * farReach(reach, view.leastFocalAt(i)) < total) continue;
+    if (ceiling * reachOfSample(view, i, reach) < total) continue;
     const score = scoreAt(view, i, sun, reach).total;
     if (score > total || (score === total && (view.range[i] as number) < (view.range[best] as number))) {
       total = score;
@@ -116,10 +112,15 @@ export function bestIndex(view: View, count: number, sun: SunThere, reach: Reach
   return best;
 }
 
+const reachOfSample = (view: View, i: number, reach: Reach): number => {
+  const needed = view.focalAt(i);
+  return Number.isNaN(needed) ? 0 : reachFactor(reach, needed);
+};
+
 /** The sample nearest to the eye. */
-export function closestIndex(view: View, count: number): number {
+export function closestIndex(view: View): number {
   let closest = 0;
-  for (let i = 1; i < count; i++)
+  for (let i = 1; i < view.count; i++)
     if ((view.range[i] as number) < (view.range[closest] as number)) closest = i;
   return closest;
 }

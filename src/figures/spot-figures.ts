@@ -27,7 +27,7 @@ import { groundUnder } from './sight/ground';
 import { remembered } from './remembered';
 import { fieldElevation, type Path } from './traffic/paths';
 import type { PathFromSpot, RunwayFromSpot, Sample, Sector, SectorRun, SpotFigures } from './types';
-import { lookAlong, newView, type Eye, type View } from './view';
+import { View, type Eye } from './view';
 
 /** What a spot is looked at with, and the runways round it: the same for every spot of a survey. */
 export interface Outlook {
@@ -57,7 +57,7 @@ function eyeAt(spot: StandingSpot, ground: number): EyeThere {
 }
 
 /** Scratch space of the view under work: nothing of it outlives a call. */
-const scratch = newView();
+const scratch = new View();
 
 /**
  * All figures of a spot for some paths, once for each instant (ms since 1970, UTC). What does not depend on the
@@ -75,9 +75,9 @@ export function spotFigures(
   const runways = runwaysFrom(spot, outlook.runways);
   const seen = suns.map((): PathFromSpot[] => []);
   for (const path of paths) {
-    lookAlong(path.samples, eye, outlook.framing, scratch);
-    const closest = closestIndex(scratch, path.samples.count);
-    const usable = usableRuns(path, scratch, outlook.reach);
+    scratch.look(path.samples, eye, outlook.framing);
+    const closest = closestIndex(scratch);
+    const usable = usableRuns(scratch, outlook.reach);
     suns.forEach((sun, i) => seen[i]?.push(pathFromSpot(path, closest, usable, sun, eye, outlook)));
   }
   return suns.map(({ sun }, i) => ({
@@ -125,15 +125,11 @@ export function allSpotFigures(
   );
 }
 
-/** Needed focal length in mm along a path from a spot, one a sample; NaN inside the aircraft. */
-export function focalLengthsAlong(spot: StandingSpot, path: Path, outlook: Outlook): Float64Array {
-  lookAlong(
-    path.samples,
-    eyeAt(spot, groundUnder(spot, outlook.runways, outlook.fieldElevation).elevation),
-    outlook.framing,
-    scratch,
-  );
-  return scratch.focal.slice(0, path.samples.count);
+/** Needed focal length in mm at every sample of a path, infinite where it is out of the kit's reach. */
+export function focalLengthsAlong(path: Path, seen: PathFromSpot | undefined): Float64Array {
+  const focal = new Float64Array(path.samples.count).fill(Infinity);
+  for (const run of seen?.sector.runs ?? []) focal.set(run.focalLengths, run.from);
+  return focal;
 }
 
 /** The sample of a path nearest to a station, as seen from a spot. */
@@ -145,7 +141,7 @@ export function inspectPath(
   instant: number,
 ): Sample {
   const eye = eyeAt(spot, groundUnder(spot, outlook.runways, outlook.fieldElevation).elevation);
-  lookAlong(path.samples, eye, outlook.framing, scratch);
+  scratch.look(path.samples, eye, outlook.framing);
   const { station: stations, count } = path.samples;
   let index = 0;
   for (let i = 1; i < count; i++) {
@@ -158,10 +154,10 @@ export function inspectPath(
 /** First and last index of each run of neighbouring usable samples. */
 type Runs = readonly (readonly [from: number, to: number])[];
 
-function usableRuns(path: Path, view: View, reach: Reach): Runs {
+function usableRuns(view: View, reach: Reach): Runs {
   const runs: [number, number][] = [];
-  for (let i = 0; i < path.samples.count; i++) {
-    if (!((view.focal[i] as number) <= reach.usableTo)) continue;
+  for (let i = 0; i < view.count; i++) {
+    if (view.leastFocalAt(i) > reach.usableTo || !(view.focalAt(i) <= reach.usableTo)) continue;
     const last = runs[runs.length - 1];
     if (last && last[1] === i - 1) last[1] = i;
     else runs.push([i, i]);
@@ -177,12 +173,13 @@ function pathFromSpot(
   eye: EyeThere,
   outlook: Outlook,
 ): PathFromSpot {
-  const { share, count } = path.samples;
+  const { share } = path.samples;
   let usable = 0;
   let glaring = 0;
   const sector: SectorRun[] = [];
   for (const [from, to] of runs) {
     const run = {
+      from,
       bearings: [] as number[],
       lightAngles: [] as number[],
       glare: [] as boolean[],
@@ -195,14 +192,14 @@ function pathFromSpot(
       run.bearings.push(bearingAt(scratch, i));
       run.lightAngles.push(lightAngleAt(scratch, i, sun));
       run.glare.push(glare);
-      run.focalLengths.push(scratch.focal[i] as number);
+      run.focalLengths.push(scratch.focalAt(i));
     }
     sector.push(run);
   }
   return {
     ref: path.ref,
     closest: sampleAt(path, closest, sun, eye, outlook),
-    best: sampleAt(path, bestIndex(scratch, count, sun, outlook.reach), sun, eye, outlook),
+    best: sampleAt(path, bestIndex(scratch, sun, outlook.reach), sun, eye, outlook),
     visibleShare: usable > 0 ? 1 : null,
     glareShare: usable > 0 ? glaring / usable : null,
     sector: { runs: sector } satisfies Sector,
@@ -217,7 +214,7 @@ function sampleAt(path: Path, i: number, sun: SunThere, eye: EyeThere, { framing
   const [east, north, up] = [scratch.east[i] as number, scratch.north[i] as number, scratch.up[i] as number];
   const out = Math.hypot(east, north);
   const radius = out > 0 ? radiusAlong(eye.frame, east / out, north / out) : eye.frame.normalRadius;
-  const focal = scratch.focal[i] as number;
+  const focal = scratch.focalAt(i);
   const focalLength = Number.isNaN(focal) ? null : focal;
   return {
     station: path.samples.station[i] as number,
@@ -226,7 +223,7 @@ function sampleAt(path: Path, i: number, sun: SunThere, eye: EyeThere, { framing
     slantRange: scratch.range[i] as number,
     bearing: bearingAt(scratch, i),
     elevation: elevationAt(scratch, i),
-    aspect: acosDeg(scratch.cosAspect[i] as number),
+    aspect: acosDeg(scratch.cosAspectAt(i)),
     focalLength,
     focalLength35: focalLength === null ? null : equivalent35(focalLength, framing),
     lightAngle: lightAngleAt(scratch, i, sun),

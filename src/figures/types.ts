@@ -94,6 +94,8 @@ export interface Sector {
   readonly runs: readonly SectorRun[];
 }
 export interface SectorRun {
+  /** Index of the path's sample that the first entry is. */
+  readonly from: number;
   /** Degrees from true north, one a sample. */
   readonly bearings: readonly number[];
   /** Degrees 0 to 180, one a sample. */

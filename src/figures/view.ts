@@ -8,89 +8,138 @@ export interface Eye {
   readonly frame: Frame;
 }
 
-/**
- * A path as seen from an eye, one entry a sample: what does not depend on the sun. East, north and up are those at
- * the eye. The caller owns it and may use it again: nothing is allocated while a spot is dragged.
- */
-export interface View {
-  capacity: number;
-  /** The aircraft's centre from the eye, in m. */
-  east: Float64Array;
-  north: Float64Array;
-  up: Float64Array;
-  range: Float64Array;
-  /** Cosine of the aspect. */
-  cosAspect: Float64Array;
-  /** Needed focal length in mm; NaN where the eye is inside the aircraft. */
-  focal: Float64Array;
-  /** The level direction to the aircraft's left, a unit vector. */
-  leftEast: Float64Array;
-  leftNorth: Float64Array;
-  leftUp: Float64Array;
-}
-
-export function newView(capacity = 1024): View {
-  const array = () => new Float64Array(capacity);
-  return {
-    capacity,
-    east: array(),
-    north: array(),
-    up: array(),
-    range: array(),
-    cosAspect: array(),
-    focal: array(),
-    leftEast: array(),
-    leftNorth: array(),
-    leftUp: array(),
-  };
-}
-
-/** Elevation in radians above which the camera is rolled so that the fuselage lies along the long side. */
+/** Sine of the elevation above which the camera is rolled so that the fuselage lies along the long side. */
 const sinRollFrom = Math.sin((75 * Math.PI) / 180);
 
 /**
- * Looks from an eye at every sample of a path and writes the view into `out`, which grows when it must.
+ * A path as seen from an eye: what does not depend on the sun. East, north and up are those at the eye.
  *
- * The needed focal length is that of a level pinhole camera whose axis meets the aircraft's centre: six points of
- * the subject are projected, and the shorter of the two focal lengths counts that let the projected width and the
- * projected height each take `fill` of the sensor.
- *
- * Plain on purpose: this loop runs over thousands of samples within one pointer move (design, section 8).
+ * Made to be used again for every path and spot: nothing is allocated while a spot is dragged. Where the aircraft
+ * is, is worked out for every sample at once; how it is turned and framed, which costs ten times as much, only for
+ * the samples that somebody asks for. Plain on purpose: thousands of samples pass within one pointer move (design,
+ * section 8).
  */
-export function lookAlong(samples: PathSamples, eye: Eye, framing: Framing, out: View): void {
-  const { count, centre, forward, up, slope, attitude } = samples;
-  if (out.capacity < count) Object.assign(out, newView(count * 2));
-  const [px, py, pz] = eye.point;
-  const [ex, ey, ez] = eye.frame.east;
-  const [nx, ny, nz] = eye.frame.north;
-  const [ux, uy, uz] = eye.frame.up;
-  const halfLength = framing.length / 2;
-  const halfSpan = framing.span / 2;
-  const halfHeight = framing.height / 2;
-  const finBack = 0.45 * framing.length;
-  const wantedWidth = framing.fill * framing.sensorWidth;
-  const wantedHeight = framing.fill * framing.sensorHeight;
+export class View {
+  /** The aircraft's centre from the eye, in m, one entry a sample. */
+  east = new Float64Array(0);
+  north = new Float64Array(0);
+  up = new Float64Array(0);
+  range = new Float64Array(0);
+  count = 0;
 
-  for (let i = 0; i < count; i++) {
-    const k = 3 * i;
-    const dx = (centre[k] as number) - px;
-    const dy = (centre[k + 1] as number) - py;
-    const dz = (centre[k + 2] as number) - pz;
-    const e = dx * ex + dy * ey + dz * ez;
-    const n = dx * nx + dy * ny + dz * nz;
-    const u = dx * ux + dy * uy + dz * uz;
-    const range = Math.sqrt(dx * dx + dy * dy + dz * dz);
+  #samples: PathSamples | null = null;
+  #eye: Eye | null = null;
+  #framing: Framing | null = null;
+  #known = new Uint8Array(0);
+  #cosAspect = new Float64Array(0);
+  #focal = new Float64Array(0);
+  #leftEast = new Float64Array(0);
+  #leftNorth = new Float64Array(0);
+  #leftUp = new Float64Array(0);
+
+  /** Looks from an eye along a path. The view holds until the next call. */
+  look(samples: PathSamples, eye: Eye, framing: Framing): void {
+    const { count, centre } = samples;
+    if (this.range.length < count) this.#grow(2 * count);
+    this.#samples = samples;
+    this.#eye = eye;
+    this.#framing = framing;
+    this.count = count;
+    this.#known.fill(0, 0, count);
+    const [px, py, pz] = eye.point;
+    const [ex, ey, ez] = eye.frame.east;
+    const [nx, ny, nz] = eye.frame.north;
+    const [ux, uy, uz] = eye.frame.up;
+    const { east, north, up, range } = this;
+    for (let i = 0, k = 0; i < count; i++, k += 3) {
+      const dx = (centre[k] as number) - px;
+      const dy = (centre[k + 1] as number) - py;
+      const dz = (centre[k + 2] as number) - pz;
+      east[i] = dx * ex + dy * ey + dz * ez;
+      north[i] = dx * nx + dy * ny + dz * nz;
+      up[i] = dx * ux + dy * uy + dz * uz;
+      range[i] = Math.sqrt(dx * dx + dy * dy + dz * dz);
+    }
+  }
+
+  /** Needed focal length in mm; NaN where the eye is inside the aircraft. */
+  focalAt(i: number): number {
+    if (this.#known[i] === 0) this.#frame(i);
+    return this.#focal[i] as number;
+  }
+
+  /**
+   * A focal length in mm that the needed one is certainly not below. The subject fits into a ball about its centre;
+   * from further away than its radius the ball cannot look larger than radius / (range - radius) to each side.
+   */
+  leastFocalAt(i: number): number {
+    const { radius, fill, sensorWidth, sensorHeight } = this.#framing as Framing;
+    return (fill * Math.min(sensorWidth, sensorHeight) * ((this.range[i] as number) - radius)) / (2 * radius);
+  }
+
+  /** Cosine of the aspect. */
+  cosAspectAt(i: number): number {
+    if (this.#known[i] === 0) this.#frame(i);
+    return this.#cosAspect[i] as number;
+  }
+
+  /** Dot product of a vector (east, north, up at the eye) with the level direction to the aircraft's left. */
+  leftwardsAt(i: number, east: number, north: number, up: number): number {
+    if (this.#known[i] === 0) this.#frame(i);
+    return (
+      (this.#leftEast[i] as number) * east +
+      (this.#leftNorth[i] as number) * north +
+      (this.#leftUp[i] as number) * up
+    );
+  }
+
+  #grow(capacity: number): void {
+    const array = () => new Float64Array(capacity);
+    this.east = array();
+    this.north = array();
+    this.up = array();
+    this.range = array();
+    this.#cosAspect = array();
+    this.#focal = array();
+    this.#leftEast = array();
+    this.#leftNorth = array();
+    this.#leftUp = array();
+    this.#known = new Uint8Array(capacity);
+  }
+
+  /**
+   * How the aircraft is turned at a sample, and the focal length that frames it: that of a level pinhole camera whose
+   * axis meets the aircraft's centre. Six points of the subject are projected, and the shorter of the two focal
+   * lengths counts that let the projected width and the projected height each take `fill` of the sensor.
+   */
+  #frame(i: number): void {
+    const { forward, up: upward, slope, attitude } = this.#samples as PathSamples;
+    const eye = this.#eye as Eye;
+    const framing = this.#framing as Framing;
+    this.#known[i] = 1;
+    const [ex, ey, ez] = eye.frame.east;
+    const [nx, ny, nz] = eye.frame.north;
+    const [ux, uy, uz] = eye.frame.up;
+    const e = this.east[i] as number;
+    const n = this.north[i] as number;
+    const u = this.up[i] as number;
+    const range = this.range[i] as number;
+    const halfLength = framing.length / 2;
+    const halfSpan = framing.span / 2;
+    const halfHeight = framing.height / 2;
+    const finBack = 0.45 * framing.length;
 
     // Track and local up of the aircraft, seen from the eye.
+    const k = 3 * i;
     const hx = forward[k] as number;
     const hy = forward[k + 1] as number;
     const hz = forward[k + 2] as number;
     const he = hx * ex + hy * ey + hz * ez;
     const hn = hx * nx + hy * ny + hz * nz;
     const hu = hx * ux + hy * uy + hz * uz;
-    const vx = up[k] as number;
-    const vy = up[k + 1] as number;
-    const vz = up[k + 2] as number;
+    const vx = upward[k] as number;
+    const vy = upward[k + 1] as number;
+    const vz = upward[k + 2] as number;
     const ve = vx * ex + vy * ey + vz * ez;
     const vn = vx * nx + vy * ny + vz * nz;
     const vu = vx * ux + vy * uy + vz * uz;
@@ -98,17 +147,14 @@ export function lookAlong(samples: PathSamples, eye: Eye, framing: Framing, out:
     const le = vn * hu - vu * hn;
     const ln = vu * he - ve * hu;
     const lu = ve * hn - vn * he;
+    this.#leftEast[i] = le;
+    this.#leftNorth[i] = ln;
+    this.#leftUp[i] = lu;
 
     const rise = slope[i] as number;
     const run = Math.sqrt(1 + rise * rise);
-    out.cosAspect[i] = -((he + ve * rise) * e + (hn + vn * rise) * n + (hu + vu * rise) * u) / (run * range);
-    out.east[i] = e;
-    out.north[i] = n;
-    out.up[i] = u;
-    out.range[i] = range;
-    out.leftEast[i] = le;
-    out.leftNorth[i] = ln;
-    out.leftUp[i] = lu;
+    this.#cosAspect[i] =
+      -((he + ve * rise) * e + (hn + vn * rise) * n + (hu + vu * rise) * u) / (run * range);
 
     // Nose and body-up, turned by the nose attitude.
     const pitch = attitude[i] as number;
@@ -165,8 +211,8 @@ export function lookAlong(samples: PathSamples, eye: Eye, framing: Framing, out:
     const zFin = range - finBack * bf + halfHeight * tf;
     const zWheels = range - halfHeight * tf;
     if (Math.min(zNose, zTail, zLeft, zRight, zFin, zWheels) <= 0) {
-      out.focal[i] = NaN;
-      continue;
+      this.#focal[i] = NaN;
+      return;
     }
     const xNose = (halfLength * br) / zNose;
     const xTail = (-halfLength * br) / zTail;
@@ -186,6 +232,6 @@ export function lookAlong(samples: PathSamples, eye: Eye, framing: Framing, out:
     const height =
       Math.max(yNose, yTail, yLeft, yRight, yFin, yWheels) -
       Math.min(yNose, yTail, yLeft, yRight, yFin, yWheels);
-    out.focal[i] = Math.min(wantedWidth / width, wantedHeight / height);
+    this.#focal[i] = framing.fill * Math.min(framing.sensorWidth / width, framing.sensorHeight / height);
   }
 }

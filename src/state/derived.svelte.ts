@@ -91,10 +91,10 @@ export class Derived {
     () => this.spots.find((s) => s.spot.id === this.#view.selected) ?? null,
   );
 
-  /** Needed focal length along each drawn path from the selected spot, in mm; null without one. */
+  /** Needed focal length along each drawn path from the selected spot, in mm, infinite where it is out of reach; null without a spot. */
   readonly focalLengths = $derived.by(() => {
-    const spot = this.selectedSpot?.spot;
-    return spot ? this.paths.map((path) => focalLengthsAlong(spot, path, this.outlook)) : null;
+    const spot = this.selectedSpot;
+    return spot ? this.paths.map((path, i) => focalLengthsAlong(path, spot.a.paths[i])) : null;
   });
 
   /** What each lens of the kit makes of a needed focal length in mm. */

@@ -6,6 +6,8 @@ export interface Framing {
   readonly length: number;
   readonly span: number;
   readonly height: number;
+  /** m from the centre to the farthest of the points that are framed. */
+  readonly radius: number;
   readonly fill: number;
   readonly sensorWidth: number;
   readonly sensorHeight: number;
@@ -15,6 +17,11 @@ export const framingOf = (subject: Subject, body: Body, fill: Kit['fill']): Fram
   length: subject.length,
   span: subject.span,
   height: subject.height,
+  radius: Math.max(
+    subject.length / 2,
+    subject.span / 2,
+    Math.hypot(0.45 * subject.length, subject.height / 2),
+  ),
   fill,
   sensorWidth: body.sensorWidth,
   sensorHeight: body.sensorHeight,

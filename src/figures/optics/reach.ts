@@ -50,3 +50,7 @@ export function reachFactor(reach: Reach, needed: number): number {
 /** The focal length in mm at which the kit would take the picture. */
 export const keptWithin = (reach: Reach, needed: number) =>
   Math.max(reach.shortest, Math.min(reach.longest, needed));
+
+/** What the reach factor cannot exceed when at least `least` mm are needed. */
+export const farReach = (reach: Reach, least: number) =>
+  least > reach.longest ? (reach.longest / least) ** 2 : 1;

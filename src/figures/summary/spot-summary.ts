@@ -1,0 +1,68 @@
+import type { Contents } from '../../survey/contents';
+import { verdictFor } from '../optics/verdict';
+import type { PathFromSpot, PathRef, Sample, SpotFigures, Verdict } from '../types';
+
+/** One path from a spot at both moments. */
+export interface PathSummary {
+  readonly ref: PathRef;
+  readonly a: PathFromSpot;
+  readonly b: PathFromSpot;
+  /** Needed focal lengths in mm along the usable part; null when nothing of the path is usable from here. */
+  readonly focalRange: { readonly shortest: number; readonly longest: number } | null;
+}
+
+/** A spot's paths in the survey's order, and the one to wait at. */
+export interface SpotSummary {
+  readonly paths: readonly PathSummary[];
+  /** The path with the best picture at moment A; null when none is within reach. */
+  readonly leading: PathSummary | null;
+}
+
+/** What a spot is good for, out of its figures at two moments (the same spot, the same paths). */
+export function spotSummary(a: SpotFigures, b: SpotFigures): SpotSummary {
+  const paths = a.paths.map((path, i) => {
+    const other = b.paths[i];
+    if (other?.ref.path !== path.ref.path)
+      throw new Error(`expected ${path.ref.path} at both moments, got ${other?.ref.path ?? 'nothing'}`);
+    return { ref: path.ref, a: path, b: other, focalRange: focalRangeOf(path) };
+  });
+  return { paths, leading: leadingOf(paths) };
+}
+
+function focalRangeOf({ sector }: PathFromSpot): PathSummary['focalRange'] {
+  const needed = sector.runs.flatMap((run) => run.focalLengths);
+  return needed.length > 0 ? { shortest: Math.min(...needed), longest: Math.max(...needed) } : null;
+}
+
+/** By the score of the best point, at night (all equal) by the least slant range, as the best point itself. */
+function leadingOf(paths: readonly PathSummary[]): PathSummary | null {
+  let leading: PathSummary | null = null;
+  for (const path of paths) {
+    if (!path.focalRange) continue;
+    if (!leading || isBetter(path.a.best, leading.a.best)) leading = path;
+  }
+  return leading;
+}
+
+const isBetter = (one: Sample, other: Sample): boolean =>
+  one.score.total === other.score.total
+    ? one.slantRange < other.slantRange
+    : one.score.total > other.score.total;
+
+/** What each lens of the kit makes of a sample; empty where no focal length is right (inside the aircraft). */
+export function verdictsFor(
+  sample: Sample,
+  { kit, body }: Pick<Contents, 'kit' | 'body'>,
+): readonly Verdict[] {
+  const needed = sample.focalLength;
+  return needed === null ? [] : kit.lenses.map((lens) => verdictFor(lens, needed, body, kit.fill));
+}
+
+/** Lenses that fit first, then the least cropped, then the least cut off: the one to take is the first. */
+export function lensToTake(verdicts: readonly Verdict[]): Verdict | null {
+  const loss = (v: Verdict): number => {
+    if (v.verdict === 'fits') return v.extender === null ? 0 : 0.001 * v.extender;
+    return v.verdict === 'too-short' ? 1 - v.crop + 0.01 : v.cutOff + 0.01;
+  };
+  return verdicts.reduce<Verdict | null>((best, v) => (best && loss(best) <= loss(v) ? best : v), null);
+}
