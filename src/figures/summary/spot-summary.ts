@@ -58,11 +58,24 @@ export function verdictsFor(
   return needed === null ? [] : kit.lenses.map((lens) => verdictFor(lens, needed, body, kit.fill));
 }
 
-/** Lenses that fit first, then the least cropped, then the least cut off: the one to take is the first. */
+/** The lens to take: one that fits (rather without extender), else the one that loses least to cropping or cutting off. */
 export function lensToTake(verdicts: readonly Verdict[]): Verdict | null {
-  const loss = (v: Verdict): number => {
-    if (v.verdict === 'fits') return v.extender === null ? 0 : 0.001 * v.extender;
-    return v.verdict === 'too-short' ? 1 - v.crop + 0.01 : v.cutOff + 0.01;
-  };
-  return verdicts.reduce<Verdict | null>((best, v) => (best && loss(best) <= loss(v) ? best : v), null);
+  let best: Verdict | null = null;
+  for (const verdict of verdicts) if (!best || isLess(losses(verdict), losses(best))) best = verdict;
+  return best;
 }
+
+/** Whether it fits, whether it takes an extender, and the share that is lost: in this order. */
+function losses(verdict: Verdict): readonly [number, number] {
+  switch (verdict.verdict) {
+    case 'fits':
+      return [verdict.extender === null ? 0 : 1, 0];
+    case 'too-short':
+      return [2, 1 - verdict.crop];
+    case 'too-long':
+      return [2, verdict.cutOff];
+  }
+}
+
+const isLess = (a: readonly [number, number], b: readonly [number, number]): boolean =>
+  a[0] === b[0] ? a[1] < b[1] : a[0] < b[0];

@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest';
+import { lensToTake, spotSummary, verdictsFor } from '../../../src/figures/summary/spot-summary';
+import type { PathFromSpot, Sample, SpotFigures } from '../../../src/figures/types';
+import type { Lens } from '../../../src/survey/schema/kit';
+
+const lens = (key: string, shortest: number, longest: number, extenders: number[] = []): Lens => ({
+  key,
+  name: key,
+  shortest,
+  longest,
+  widestAperture: 4,
+  extenders,
+});
+const body = {
+  key: 'body',
+  name: 'body',
+  sensorWidth: 23.5,
+  sensorHeight: 15.6,
+  pixelsWide: 6000,
+  pixelsHigh: 4000,
+};
+
+const sample = (total: number, slantRange: number, focalLength: number | null = 300): Sample => ({
+  station: 400,
+  height: 30,
+  groundRange: slantRange,
+  slantRange,
+  bearing: 170,
+  elevation: 4,
+  aspect: 80,
+  focalLength,
+  focalLength35: focalLength,
+  lightAngle: 40,
+  phaseAngle: 45,
+  flankLit: true,
+  light: 'front-lit',
+  glare: false,
+  score: { total, light: 1, reach: 1, aspect: 1, sight: 1, haze: 1 },
+});
+
+const path = (name: string, best: Sample, runs: readonly (readonly number[])[]): PathFromSpot => ({
+  ref: { path: name, kind: 'arrival', runway: 'r', end: 0 },
+  best,
+  closest: best,
+  visibleShare: 1,
+  glareShare: 0,
+  sector: {
+    runs: runs.map((focalLengths) => ({
+      from: 0,
+      bearings: focalLengths.map(() => 170),
+      lightAngles: focalLengths.map(() => 40),
+      glare: focalLengths.map(() => false),
+      focalLengths,
+    })),
+  },
+});
+
+const spot = (paths: readonly PathFromSpot[]): SpotFigures => ({
+  id: 's',
+  name: 'Spot',
+  sun: { azimuth: 100, altitude: 20, geometricAltitude: 20 },
+  ground: 400,
+  groundFrom: 'runway',
+  runways: [],
+  paths,
+});
+const twice = (...paths: PathFromSpot[]) => spotSummary(spot(paths), spot(paths));
+
+describe('the range of focal lengths', () => {
+  it('spans every run of the usable part', () => {
+    const summary = twice(
+      path('a', sample(0.5, 700), [
+        [390, 240],
+        [181, 260],
+      ]),
+    );
+    expect(summary.paths[0]?.focalRange).toEqual({ shortest: 181, longest: 390 });
+  });
+  it('is null when nothing is usable', () => {
+    expect(twice(path('a', sample(0.1, 9000), [])).paths[0]?.focalRange).toBeNull();
+  });
+});
+
+describe('the path to wait at', () => {
+  it('has the best point of all', () => {
+    const summary = twice(
+      path('low', sample(0.4, 300), [[200]]),
+      path('high', sample(0.7, 800), [[380]]),
+      path('middle', sample(0.6, 500), [[300]]),
+    );
+    expect(summary.leading?.ref.path).toBe('high');
+  });
+  it('goes by moment A, not by B', () => {
+    const at = (one: number, other: number) =>
+      spot([path('one', sample(one, 400), [[200]]), path('other', sample(other, 500), [[300]])]);
+    expect(spotSummary(at(0.3, 0.6), at(0.9, 0.2)).leading?.ref.path).toBe('other');
+  });
+  it('is the nearest one at night, when all scores are nothing', () => {
+    const summary = twice(path('far', sample(0, 900), [[400]]), path('near', sample(0, 450), [[210]]));
+    expect(summary.leading?.ref.path).toBe('near');
+  });
+  it('is never one that is out of reach', () => {
+    const summary = twice(path('out', sample(0.05, 4000), []), path('in', sample(0.02, 900), [[410]]));
+    expect(summary.leading?.ref.path).toBe('in');
+    expect(twice(path('out', sample(0.05, 4000), [])).leading).toBeNull();
+  });
+});
+
+it('refuses moments of different paths', () => {
+  const one = spot([path('a', sample(0.5, 400), [[300]])]);
+  const other = spot([path('b', sample(0.5, 400), [[300]])]);
+  expect(() => spotSummary(one, other)).toThrow('expected a at both moments, got b');
+});
+
+describe('verdicts', () => {
+  const kit = { fill: 0.8, bodies: [body], lenses: [lens('short', 24, 70), lens('long', 100, 400, [1.4])] };
+
+  it('are one a lens, in the order of the kit', () => {
+    const verdicts = verdictsFor(sample(0.5, 700, 480), { kit, body });
+    expect(verdicts.map((v) => [v.lens.key, v.verdict])).toEqual([
+      ['short', 'too-short'],
+      ['long', 'fits'],
+    ]);
+  });
+  it('are none inside the aircraft', () => {
+    expect(verdictsFor(sample(0.5, 3, null), { kit, body })).toEqual([]);
+  });
+
+  it('name the lens that fits, rather without extender', () => {
+    const bare = lens('bare', 200, 600);
+    const verdicts = verdictsFor(sample(0.5, 700, 480), {
+      kit: { ...kit, lenses: [...kit.lenses, bare] },
+      body,
+    });
+    expect(lensToTake(verdicts)?.lens.key).toBe('bare');
+    expect(lensToTake(verdicts.slice(0, 2))?.lens.key).toBe('long');
+  });
+  it('name the lens that loses least when none fits', () => {
+    const needed = sample(0.5, 1500, 900);
+    const lenses = [lens('a', 24, 70), lens('b', 100, 400), lens('c', 70, 200)];
+    expect(lensToTake(verdictsFor(needed, { kit: { ...kit, lenses }, body }))?.lens.key).toBe('b');
+    expect(lensToTake([])).toBeNull();
+  });
+});
