@@ -1,5 +1,3 @@
-import type { Contents } from '../../survey/contents';
-import { verdictFor } from '../optics/verdict';
 import type { PathFromSpot, PathRef, Sample, SpotFigures, Verdict } from '../types';
 
 /** One path from a spot at both moments. */
@@ -48,15 +46,6 @@ const isBetter = (one: Sample, other: Sample): boolean =>
   one.score.total === other.score.total
     ? one.slantRange < other.slantRange
     : one.score.total > other.score.total;
-
-/** What each lens of the kit makes of a sample; empty where no focal length is right (inside the aircraft). */
-export function verdictsFor(
-  sample: Sample,
-  { kit, body }: Pick<Contents, 'kit' | 'body'>,
-): readonly Verdict[] {
-  const needed = sample.focalLength;
-  return needed === null ? [] : kit.lenses.map((lens) => verdictFor(lens, needed, body, kit.fill));
-}
 
 /** The lens to take: one that fits (rather without extender), else the one that loses least to cropping or cutting off. */
 export function lensToTake(verdicts: readonly Verdict[]): Verdict | null {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { lensToTake, spotSummary, verdictsFor } from '../../../src/figures/summary/spot-summary';
+import { verdictFor } from '../../../src/figures/optics/verdict';
+import { lensToTake, spotSummary } from '../../../src/figures/summary/spot-summary';
 import type { PathFromSpot, Sample, SpotFigures } from '../../../src/figures/types';
 import type { Lens } from '../../../src/survey/schema/kit';
 
@@ -112,33 +113,20 @@ it('refuses moments of different paths', () => {
   expect(() => spotSummary(one, other)).toThrow('expected a at both moments, got b');
 });
 
-describe('verdicts', () => {
-  const kit = { fill: 0.8, bodies: [body], lenses: [lens('short', 24, 70), lens('long', 100, 400, [1.4])] };
+describe('the lens to take', () => {
+  const [short, long, bare] = [lens('short', 24, 70), lens('long', 100, 400, [1.4]), lens('bare', 200, 600)];
+  const taken = (lenses: readonly Lens[], needed: number) =>
+    lensToTake(lenses.map((l) => verdictFor(l, needed, body, 0.8)))?.lens.key;
 
-  it('are one a lens, in the order of the kit', () => {
-    const verdicts = verdictsFor(sample(0.5, 700, 480), { kit, body });
-    expect(verdicts.map((v) => [v.lens.key, v.verdict])).toEqual([
-      ['short', 'too-short'],
-      ['long', 'fits'],
-    ]);
+  it('fits, rather without extender', () => {
+    expect(taken([short, long], 480)).toBe('long');
+    expect(taken([short, long, bare], 480)).toBe('bare');
   });
-  it('are none inside the aircraft', () => {
-    expect(verdictsFor(sample(0.5, 3, null), { kit, body })).toEqual([]);
+  it('loses least when none fits', () => {
+    expect(taken([short, long, lens('middle', 70, 200)], 900)).toBe('long');
+    expect(taken([bare, long], 85)).toBe('long');
   });
-
-  it('name the lens that fits, rather without extender', () => {
-    const bare = lens('bare', 200, 600);
-    const verdicts = verdictsFor(sample(0.5, 700, 480), {
-      kit: { ...kit, lenses: [...kit.lenses, bare] },
-      body,
-    });
-    expect(lensToTake(verdicts)?.lens.key).toBe('bare');
-    expect(lensToTake(verdicts.slice(0, 2))?.lens.key).toBe('long');
-  });
-  it('name the lens that loses least when none fits', () => {
-    const needed = sample(0.5, 1500, 900);
-    const lenses = [lens('a', 24, 70), lens('b', 100, 400), lens('c', 70, 200)];
-    expect(lensToTake(verdictsFor(needed, { kit: { ...kit, lenses }, body }))?.lens.key).toBe('b');
+  it('is none without a lens', () => {
     expect(lensToTake([])).toBeNull();
   });
 });
