@@ -67,7 +67,8 @@ export function readKit(value: unknown, doubt: Say, aside: Say): Kit {
     doubt,
     aside,
   );
-  return { fill, bodies, lenses: lenses.filter((lens, i) => rangeInOrder(lens, i, aside)) };
+  const usable = lenses.filter((lens, i) => rangeInOrder(lens, i, aside));
+  return { fill, bodies, lenses: usable.length > 0 ? usable : starterKit.lenses };
 }
 
 function rangeInOrder(lens: Kit['lenses'][number], i: number, aside: Say): boolean {
