@@ -30,6 +30,8 @@ export class View {
   /** The flow configuration in use. */
   configuration = $state.raw(0);
   paths = $state.raw<PathChoice>({ circuits: false, everyEnd: false });
+  /** Grows with every move of the camera: what is placed by screen position is placed anew. */
+  cameraTick = $state.raw(0);
   /** One quiet line for the user, or null. */
   notice = $state.raw<string | null>(null);
 
