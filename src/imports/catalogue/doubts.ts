@@ -48,12 +48,16 @@ function thresholdDoubt({ length, ends: [a, b] }: LocatedRunway): string[] {
   ];
 }
 
-function elevationDoubt({ ends }: LocatedRunway, field: number): string[] {
-  const missing = ends.filter((end) => end.elevation === null).map((end) => end.designator);
-  if (missing.length === 0) return [];
-  const which = missing.length === 2 ? 'either end' : `end ${missing[0] ?? ''}`;
+/** The words follow what the figures do with a missing elevation. */
+function elevationDoubt({ ends: [a, b] }: LocatedRunway, field: number): string[] {
+  if (a.elevation !== null && b.elevation !== null) return [];
+  if (a.elevation === null && b.elevation === null)
+    return [
+      `The data give no elevation for either end; the airfield's ${metres(field)} stand in. Type them if you know them.`,
+    ];
+  const [missing, other] = a.elevation === null ? [a, b] : [b, a];
   return [
-    `The data give no elevation for ${which}; the airfield's ${metres(field)} stand in. Type it if you know it.`,
+    `The data give no elevation for end ${missing.designator}; that of end ${other.designator} stands in. Type it if you know it.`,
   ];
 }
 
