@@ -43,11 +43,7 @@ export class AirfieldCatalogue implements Airfields {
     if (!airfield) throw new Error(`expected an airfield of the catalogue, got ${key}`);
     const { timeZone, guessed } = await timeZoneAt(airfield.position);
     const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
-    const notice = [
-      ...doubts,
-      ...(guessed ? [guessedZone] : []),
-      ...(airfield.runways.some(isLocated) ? [] : ['Draw the runways: choose Runway, then click both ends.']),
-    ].join(' ');
+    const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
     await this.#files.start(survey, notice || null);
   }
 

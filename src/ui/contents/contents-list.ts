@@ -1,0 +1,115 @@
+import type { Contents } from '../../survey/contents';
+import type { Position, Survey } from '../../survey/document';
+import type { RunwayFigures, SpotFigures } from '../../figures/types';
+import { metres } from '../../units/format';
+import { accessBadge } from './access-words';
+import { runwayTitle } from './titles';
+
+/** One line of the list. */
+export interface Item {
+  readonly id: string;
+  readonly name: string;
+  /** What else is worth knowing, "1,240 m". */
+  readonly detail: string;
+  /** The access record in a word or two; "" for features that have none. */
+  readonly badge: string;
+  /** Nobody may stand here. */
+  readonly forbidden: boolean;
+  /** Where it is: on screen when one of these is. */
+  readonly places: readonly Position[];
+}
+
+export interface Group {
+  readonly title: string;
+  readonly items: readonly Item[];
+}
+
+interface Figures {
+  readonly runways: readonly (RunwayFigures | null)[];
+  readonly spots: readonly SpotFigures[];
+}
+
+const plain = { detail: '', badge: '', forbidden: false };
+
+/** What the survey contains, grouped as it is on the map; empty groups are left out. */
+export function contentsGroups(contents: Contents, figures: Figures): Group[] {
+  const runwayName = new Map(contents.runways.map((r) => [r.id, runwayTitle(r)]));
+  const area =
+    (what: string) =>
+    (a: { id: string; name: string; rings: readonly (readonly Position[])[] }, i: number): Item => ({
+      ...plain,
+      id: a.id,
+      name: a.name || `${what} ${i + 1}`,
+      places: a.rings.flat(),
+    });
+  const line =
+    (what: string) =>
+    (l: { id: string; name: string; line: readonly Position[] }, i: number): Item => ({
+      ...plain,
+      id: l.id,
+      name: l.name || `${what} ${i + 1}`,
+      places: l.line,
+    });
+  const groups: Group[] = [
+    {
+      title: 'Runways',
+      items: contents.runways.map((runway, i) => ({
+        ...plain,
+        id: runway.id,
+        name: runwayTitle(runway),
+        detail: metres(figures.runways[i]?.length ?? null),
+        places: runway.line,
+      })),
+    },
+    {
+      title: 'Standing spots',
+      items: contents.spots.map((spot, i) => ({
+        id: spot.id,
+        name: spot.name || `Standing spot ${i + 1}`,
+        detail: nearestCentreline(figures.spots[i], runwayName),
+        badge: accessBadge[spot.access.status ?? 'unknown'],
+        forbidden: spot.access.status === 'forbidden',
+        places: [spot.position],
+      })),
+    },
+    { title: 'Taxi routes', items: contents.taxiRoutes.map(line('Taxi route')) },
+    { title: 'Aprons', items: contents.aprons.map(area('Apron')) },
+    {
+      title: 'No-go areas',
+      items: contents.noGoAreas.map((a, i) => ({ ...area('No-go area')(a, i), detail: a.reason })),
+    },
+    {
+      title: 'Obstacles',
+      items: contents.obstacles.map((o, i) => ({
+        ...(o.line.length > 0 ? line('Obstacle')(o, i) : area('Obstacle')(o, i)),
+        detail: `${metres(o.height)} high`,
+      })),
+    },
+    { title: 'Flight paths', items: contents.flightPaths.map(line('Flight path')) },
+  ];
+  return groups.filter((group) => group.items.length > 0);
+}
+
+/** "180 m from 09/27, south side": the runway whose centreline is nearest. */
+function nearestCentreline(spot: SpotFigures | undefined, names: ReadonlyMap<string, string>): string {
+  const nearest = [...(spot?.runways ?? [])].sort((a, b) => a.centrelineDistance - b.centrelineDistance)[0];
+  if (!nearest) return '';
+  const side = nearest.compassSide === null ? '' : `, ${nearest.compassSide} side`;
+  return `${metres(nearest.centrelineDistance)} from ${names.get(nearest.id) ?? 'a runway'}${side}`;
+}
+
+/** What is in the file and not in the list, by its kind: kept as it is. */
+export function keptAsTheyAre(
+  survey: Survey,
+  groups: readonly Group[],
+): readonly (readonly [kind: string, count: number])[] {
+  const listed = new Set(groups.flatMap((group) => group.items.map((item) => item.id)));
+  const counts = new Map<string, number>();
+  for (const { id, properties } of survey.features) {
+    if (listed.has(id)) continue;
+    const kind = properties?.['kind'];
+    const word = typeof kind === 'string' && kind !== '' ? kind : 'without a kind';
+    counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
+  return [...counts];
+}

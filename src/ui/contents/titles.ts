@@ -1,0 +1,32 @@
+import type { Survey } from '../../survey/document';
+import type { Runway } from '../../survey/schema/runway';
+
+/** "09/27" after the designators, else the name, else what it is. */
+export function runwayTitle({ ends: [a, b], name }: Pick<Runway, 'ends' | 'name'>): string {
+  if (a.designator !== '' || b.designator !== '') return `${a.designator || '?'}/${b.designator || '?'}`;
+  return name || 'Runway';
+}
+
+const kindWords: Readonly<Record<string, string>> = {
+  runway: 'Runway',
+  'standing-spot': 'Standing spot',
+  'taxi-route': 'Taxi route',
+  apron: 'Apron',
+  'no-go': 'No-go area',
+  obstacle: 'Obstacle',
+  'flight-path': 'Flight path',
+  'log-entry': 'Log entry',
+};
+
+/** A feature's kind in the words of the screen; kinds of other programs as they stand in the file. */
+export function kindTitle(kind: unknown): string {
+  if (typeof kind !== 'string' || kind === '') return 'Feature';
+  return (Object.hasOwn(kindWords, kind) ? kindWords[kind] : kind) ?? kind;
+}
+
+/** What a message calls the feature with an id: its name, else its kind. */
+export function featureTitle(survey: Survey, id: string): string {
+  const properties = survey.features.find((f) => f.id === id)?.properties;
+  const name = properties?.['name'];
+  return typeof name === 'string' && name !== '' ? name : kindTitle(properties?.['kind']);
+}
