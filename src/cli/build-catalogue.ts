@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { encodeCatalogue, type AirfieldRow } from '../imports/catalogue/encode';
@@ -65,7 +65,10 @@ export async function buildCatalogue(): Promise<{ readonly built: boolean }> {
     credit: catalogueCredit.text,
   };
   await mkdir(dirname(cataloguePath), { recursive: true });
-  await writeFile(cataloguePath, JSON.stringify(encodeCatalogue(airfields, source, builtBy)));
+  // Written beside and moved: two test processes may build at once, and none must read half a file.
+  const beside = `${cataloguePath}.${process.pid}`;
+  await writeFile(beside, JSON.stringify(encodeCatalogue(airfields, source, builtBy)));
+  await rename(beside, cataloguePath);
   return { built: true };
 }
 

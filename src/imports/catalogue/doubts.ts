@@ -18,6 +18,7 @@ export function runwayDoubts(runway: LocatedRunway, { elevation }: Airfield): st
   return [
     ...runway.flags.map((flag) => flagDoubt(flag, runway)),
     ...thresholdDoubt(runway),
+    ...widthDoubt(runway),
     ...elevationDoubt(runway, elevation),
   ].filter((doubt) => doubt !== '');
 }
@@ -46,6 +47,15 @@ function thresholdDoubt({ length, ends: [a, b] }: LocatedRunway): string[] {
   return [
     `The displaced thresholds (${metres(a.displaced)} at end ${a.designator}, ${metres(b.displaced)} at end ${b.designator}) take more than half of the ${metres(length)}. Check them.`,
   ];
+}
+
+/** A width in m that a survey takes; null when it is not known or cannot be one. */
+export const usableWidth = ({ width }: CatalogueRunway): number | null =>
+  width !== null && width >= 1 && width <= 500 ? width : null;
+
+function widthDoubt(runway: LocatedRunway): string[] {
+  if (runway.width === null || usableWidth(runway) !== null) return [];
+  return [`The data give a width of ${metres(runway.width)}, which is left out. Type it if you know it.`];
 }
 
 /** The words follow what the figures do with a missing elevation. */

@@ -2,7 +2,14 @@ import { addFeature } from '../../survey/edits/add-feature';
 import type { JsonObject } from '../../survey/json';
 import { newSurvey } from '../../survey/new-survey';
 import { catalogueCredit } from './credit';
-import { isLocated, missingRunwayDoubts, runwayDoubts, runwayName, type LocatedRunway } from './doubts';
+import {
+  isLocated,
+  missingRunwayDoubts,
+  runwayDoubts,
+  runwayName,
+  usableWidth,
+  type LocatedRunway,
+} from './doubts';
 import type { Airfield, CatalogueEnd, StartedSurvey } from './types';
 
 /**
@@ -47,9 +54,10 @@ function siteOf({ name, icao, elevation, position, frequencies }: Airfield, time
 
 function runwayProperties(runway: LocatedRunway, airfield: Airfield): JsonObject {
   const doubts = runwayDoubts(runway, airfield);
+  const width = usableWidth(runway);
   return {
     name: runwayName(runway),
-    ...(runway.width === null ? {} : { width: tidy(runway.width) }),
+    ...(width === null ? {} : { width: tidy(width) }),
     ...(runway.surface === '' ? {} : { surface: runway.surface }),
     ends: runway.ends.map(endOf),
     ...(doubts.length === 0 ? {} : { doubts }),

@@ -130,6 +130,11 @@ describe('a survey from the catalogue', () => {
       ],
     ],
     [
+      'a width that cannot be one',
+      { width: 2156.46 },
+      ['The data give a width of 2,156 m, which is left out. Type it if you know it.'],
+    ],
+    [
       'one elevation missing',
       { ends: [end(), end({ designator: '27', position: [-0.45, 51.46], elevation: null })] },
       ['The data give no elevation for end 27; that of end 09 stands in. Type it if you know it.'],
@@ -149,6 +154,7 @@ describe('a survey from the catalogue', () => {
   ])('[C5] %s is said on the runway in plain words', (_, over, doubts) => {
     expect(doubtsOf(over)).toEqual(doubts);
     expect(withRunway(over).doubts).toEqual([]);
+    expect(readContents(withRunway(over).survey).problems).toEqual([]);
   });
 
   it('[C5] says every doubt about a runway, not the first only', () => {
