@@ -3,7 +3,7 @@ import type { Position, Survey } from '../../survey/document';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
 import { metres } from '../../units/format';
 import { accessBadge } from './access-words';
-import { runwayTitle } from './titles';
+import { runwayName } from '../light/runway-name';
 
 /** One line of the list. */
 export interface Item {
@@ -33,7 +33,7 @@ const plain = { detail: '', badge: '', forbidden: false };
 
 /** What the survey contains, grouped as it is on the map; empty groups are left out. */
 export function contentsGroups(contents: Contents, figures: Figures): Group[] {
-  const runwayName = new Map(contents.runways.map((r) => [r.id, runwayTitle(r)]));
+  const names = (id: string) => runwayName(contents, id);
   const area =
     (what: string) =>
     (a: { id: string; name: string; rings: readonly (readonly Position[])[] }, i: number): Item => ({
@@ -56,7 +56,7 @@ export function contentsGroups(contents: Contents, figures: Figures): Group[] {
       items: contents.runways.map((runway, i) => ({
         ...plain,
         id: runway.id,
-        name: runwayTitle(runway),
+        name: names(runway.id),
         detail: metres(figures.runways[i]?.length ?? null),
         places: runway.line,
       })),
@@ -66,7 +66,7 @@ export function contentsGroups(contents: Contents, figures: Figures): Group[] {
       items: contents.spots.map((spot, i) => ({
         id: spot.id,
         name: spot.name || `Standing spot ${i + 1}`,
-        detail: nearestCentreline(figures.spots[i], runwayName),
+        detail: nearestCentreline(figures.spots[i], names),
         badge: accessBadge[spot.access.status ?? 'unknown'],
         forbidden: spot.access.status === 'forbidden',
         places: [spot.position],
@@ -91,11 +91,11 @@ export function contentsGroups(contents: Contents, figures: Figures): Group[] {
 }
 
 /** "180 m from 09/27, south side": the runway whose centreline is nearest. */
-function nearestCentreline(spot: SpotFigures | undefined, names: ReadonlyMap<string, string>): string {
+function nearestCentreline(spot: SpotFigures | undefined, nameOf: (id: string) => string): string {
   const nearest = [...(spot?.runways ?? [])].sort((a, b) => a.centrelineDistance - b.centrelineDistance)[0];
   if (!nearest) return '';
   const side = nearest.compassSide === null ? '' : `, ${nearest.compassSide} side`;
-  return `${metres(nearest.centrelineDistance)} from ${names.get(nearest.id) ?? 'a runway'}${side}`;
+  return `${metres(nearest.centrelineDistance)} from ${nameOf(nearest.id)}${side}`;
 }
 
 /** What is in the file and not in the list, by its kind: kept as it is. */

@@ -1,11 +1,4 @@
 import type { Survey } from '../../survey/document';
-import type { Runway } from '../../survey/schema/runway';
-
-/** "09/27" after the designators, else the name, else what it is. */
-export function runwayTitle({ ends: [a, b], name }: Pick<Runway, 'ends' | 'name'>): string {
-  if (a.designator !== '' || b.designator !== '') return `${a.designator || '?'}/${b.designator || '?'}`;
-  return name || 'Runway';
-}
 
 const kindWords: Readonly<Record<string, string>> = {
   runway: 'Runway',
