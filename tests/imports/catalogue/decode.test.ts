@@ -66,6 +66,7 @@ describe('a broken catalogue', () => {
     [['runways', 'located', '2'], 9, 'located holds 9'],
     [['runways', 'surface', '0'], 40, 'surface holds 40'],
     [['ends', 'lat', '0'], 9e9, 'ends.lat holds'],
+    [['ends', 'lng', '1'], -9e9, 'ends.lng holds'],
     [['flags', '0'], 77, 'flags holds 77'],
     [['flags', '1'], 77, 'flags holds 77'],
     [['frequencies', '0'], -4, 'frequencies holds -4'],

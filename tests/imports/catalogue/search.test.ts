@@ -52,6 +52,7 @@ describe('searching the catalogue', () => {
   it('[C3] words may come in any order, with the state as two letters', () => {
     expect(names('bay tidewater')).toEqual(['Tidewater Field']);
     expect(names('farthing il')).toEqual(['Lower Farthing Strip', 'Mercy Heliport']);
+    expect(first('farthing il')).toMatchObject({ by: 'words' });
     expect(names('farthing zz')).toEqual([]);
   });
 
