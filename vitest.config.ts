@@ -12,6 +12,8 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
+          // Generous: a busy machine is no failure. Nothing here waits for a clock.
+          testTimeout: 60_000,
         },
       },
       {

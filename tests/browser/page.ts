@@ -1,0 +1,90 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { inject } from 'vitest';
+import { launchChromium } from '../support/chromium';
+
+export interface Opened {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** What the page complained about: errors of the console and uncaught ones. */
+  readonly complaints: string[];
+}
+
+export interface OpenOptions {
+  readonly width?: number;
+  readonly height?: number;
+  readonly touch?: boolean;
+  /** Runs in the page before anything else. */
+  readonly before?: () => void;
+}
+
+let browser: Promise<Browser> | null = null;
+
+/** One browser a test file; every page in a profile of its own. */
+export async function openPage({
+  width = 1280,
+  height = 800,
+  touch = false,
+  before,
+}: OpenOptions = {}): Promise<Opened> {
+  browser ??= launchChromium();
+  const context = await (
+    await browser
+  ).newContext({
+    viewport: { width, height },
+    hasTouch: touch,
+    locale: 'en-GB',
+    timezoneId: 'America/New_York',
+    acceptDownloads: true,
+    reducedMotion: 'reduce',
+  });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  // Without file access the program falls back to a download and an input, which a test can drive.
+  await page.addInitScript(() => {
+    for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(window, name);
+  });
+  if (before) await page.addInitScript(before);
+  await page.goto(inject('baseUrl'));
+  await mapReady(page);
+  return { page, context, complaints };
+}
+
+export async function closeBrowser(): Promise<void> {
+  await (await browser)?.close();
+  browser = null;
+}
+
+const mapSelector = '[data-ready="true"]';
+
+/** Waits until the map has drawn what it was given. */
+export async function mapReady(page: Page): Promise<void> {
+  await page.waitForSelector(mapSelector);
+}
+
+/** Pixel of the page at which a longitude and latitude lies, by web Mercator (EPSG:3857). */
+export async function pixelOf(
+  page: Page,
+  [lng, lat]: readonly [number, number],
+): Promise<{ x: number; y: number }> {
+  const map = page.locator(mapSelector);
+  const box = await map.boundingBox();
+  const [centreLng, centreLat, zoom] = await map.evaluate((element) =>
+    ['lng', 'lat', 'zoom'].map((key) => Number((element as HTMLElement).dataset[key])),
+  );
+  if (!box || centreLng === undefined || centreLat === undefined || zoom === undefined)
+    throw new Error('expected the map on the page, with its camera in its data attributes');
+  const size = 512 * 2 ** zoom;
+  const worldX = (degrees: number) => (size * (degrees + 180)) / 360;
+  const worldY = (degrees: number) => {
+    const sin = Math.sin((degrees * Math.PI) / 180);
+    return size * (0.5 - Math.log((1 + sin) / (1 - sin)) / (4 * Math.PI));
+  };
+  return {
+    x: box.x + box.width / 2 + worldX(lng) - worldX(centreLng),
+    y: box.y + box.height / 2 + worldY(lat) - worldY(centreLat),
+  };
+}
