@@ -81,18 +81,13 @@ function scanPhrase({ text, starts }: SearchText, typed: string, keep: (hit: Hit
 
 /** Lines that hold every word somewhere; tier `words` when each begins a word there. */
 function scanWords({ text, starts }: SearchText, words: readonly string[], keep: (hit: Hit) => void): void {
-  const forms = words.map((w) => (w.length < insideFrom ? [` ${w}`, `_${w}`] : [w]));
-  const places = words.map(() => -1);
+  const forms = words.map((w) => (w.length < insideFrom ? [` ${w}`, `_${w}`] : [w]).map(newForm));
   let from = 0;
   for (;;) {
     // Each word leaps to its next place; the farthest one names the only line that can still fit.
-    let farthest = from;
-    for (const [i, form] of forms.entries()) {
-      if ((places[i] ?? -1) < from) places[i] = nearest(text, form, from);
-      const place = places[i] ?? Infinity;
-      if (place === Infinity) return;
-      farthest = Math.max(farthest, place);
-    }
+    const places = forms.map((list) => Math.min(...list.map((form) => nextPlace(text, form, from))));
+    const farthest = Math.max(...places);
+    if (farthest === Infinity) return;
     const line = lineAt(starts, farthest);
     const begin = starts[line] ?? 0;
     const end = starts[line + 1] ?? text.length;
@@ -105,10 +100,19 @@ function scanWords({ text, starts }: SearchText, words: readonly string[], keep:
   }
 }
 
-function nearest(text: string, forms: readonly string[], from: number): number {
-  return Math.min(
-    ...forms.map((form) => text.indexOf(form, from)).map((place) => (place < 0 ? Infinity : place)),
-  );
+interface Form {
+  readonly text: string;
+  place: number;
+}
+const newForm = (text: string): Form => ({ text, place: -1 });
+
+/** Next place of a form from `from` on, Infinity when there is none; a place that is still ahead is kept, since a rare form is far to seek. */
+function nextPlace(text: string, form: Form, from: number): number {
+  if (form.place < from) {
+    const place = text.indexOf(form.text, from);
+    form.place = place < 0 ? Infinity : place;
+  }
+  return form.place;
 }
 
 /** Two letters may also name the country or the state: "springfield il". */
