@@ -37,8 +37,8 @@ export function scanAll(
     count++;
     keep(hit);
   };
-  if (typed.length < insideFrom) scanPhrase(searchText, ` ${typed}`, counted);
-  if (count < limit) scanPhrase(searchText, typed, counted);
+  if (typed.length < insideFrom) scanPhrase(searchText, typed, true, counted);
+  if (count < limit) scanPhrase(searchText, typed, false, counted);
   if (count < limit && typed.includes(' ')) scanWords(searchText, typed.split(' '), keep);
 }
 
@@ -47,7 +47,7 @@ const insideFrom = 3;
 
 const order: readonly MatchTier[] = ['code', 'code-prefix', 'name-prefix', 'word-prefix', 'inside'];
 
-/** How well the word at `place` fits: 0 to 4, the place in `order`. The marks are those of `searchTextOf`. */
+/** How well the text at `place` fits: 0 to 4, the place in `order`. The marks are those of `searchTextOf`. */
 function tierAt(text: string, place: number, length: number): number {
   if (text[place - 1] !== ' ') return 4;
   const mark = text[place - 2];
@@ -57,9 +57,16 @@ function tierAt(text: string, place: number, length: number): number {
   return after === '#' || after === '^' ? 0 : 1;
 }
 
-/** One pass for all tiers (`typed` may begin with a space: then only starts of words fit): looking for each mark in turn would read two megabytes five times a keystroke. */
-function scanPhrase({ text, starts }: SearchText, typed: string, keep: (hit: Hit) => void): void {
-  const word = typed.startsWith(' ') ? 1 : 0;
+/**
+ * One pass for all tiers: looking for each mark in turn would read two megabytes five times a keystroke. Even for
+ * starts of words the bare letters are sought: marks stand everywhere, and stopping at each takes twice as long.
+ */
+function scanPhrase(
+  { text, starts }: SearchText,
+  typed: string,
+  startsOnly: boolean,
+  keep: (hit: Hit) => void,
+): void {
   let line = -1;
   let lineEnd = 0;
   let best = order.length;
@@ -69,12 +76,13 @@ function scanPhrase({ text, starts }: SearchText, typed: string, keep: (hit: Hit
     best = order.length;
   };
   for (let place = text.indexOf(typed); place >= 0; place = text.indexOf(typed, place + 1)) {
+    if (startsOnly && text[place - 1] !== ' ') continue;
     if (place >= lineEnd) {
       close();
       line = lineAt(starts, place);
       lineEnd = starts[line + 1] ?? text.length;
     }
-    best = Math.min(best, tierAt(text, place + word, typed.length - word));
+    best = Math.min(best, tierAt(text, place, typed.length));
   }
   close();
 }
