@@ -90,7 +90,9 @@ export function scoreAt(view: View, i: number, sun: SunThere, reach: Reach) {
   const aspect = aspectFactor(acosDeg(view.cosAspectAt(i)));
   const haze = hazeFactor(view.range[i] as number, altitude, elevationAt(view, i));
   const sight = 1;
-  return { total: light * reached * aspect * sight * haze, light, reach: reached, aspect, sight, haze };
+  // An eye at the very centre of the aircraft has no angles: nothing that is out of reach needs them.
+  const total = reached === 0 ? 0 : light * reached * aspect * sight * haze;
+  return { total, light, reach: reached, aspect, sight, haze };
 }
 
 /** The sample of the highest total; at equal totals (night) the least slant range. */

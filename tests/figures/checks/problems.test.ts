@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest';
+import { figuresFor } from '../../../src/figures/figures-for';
+import { destination } from '../../../src/figures/geometry/earth';
+import { contentsOf, feature, runwayFeature, spotFeature } from '../../support/contents';
+
+const at = Date.parse('2026-06-15T12:00:00Z');
+const a = [8.55, 47.45] as const;
+type Ends = readonly [Record<string, unknown>, Record<string, unknown>];
+
+/** Near Zurich declination is 3.6 degrees: a true bearing of 143.6 is magnetic 140. */
+function problems(features: readonly unknown[], sunside: Record<string, unknown> = {}, instant = at) {
+  return figuresFor(contentsOf(features, sunside), instant, () => false).problems;
+}
+const runway = (ends: Ends, length = 1800, bearing = 143.6) =>
+  runwayFeature('rwy', a, destination(a, bearing, length), ends);
+const reasons = (...args: Parameters<typeof problems>) => problems(...args).map((p) => p.reason);
+
+describe('doubts about runways', () => {
+  test('[F110] none where designators fit within one', () => {
+    for (const [x, y] of [
+      ['14', '32'],
+      ['13', '31'],
+      ['15L', '33R'],
+      ['N', 'S'],
+      ['', ''],
+    ] as const)
+      expect(problems([runway([{ designator: x }, { designator: y }])])).toEqual([]);
+  });
+
+  test('[F111] a designator against the azimuth is a doubt, computed all the same', () => {
+    const found = problems([runway([{ designator: '32' }, { designator: '14' }])]);
+    expect(found).toHaveLength(2);
+    expect(found.every((p) => p.used && p.id === 'rwy')).toBe(true);
+    expect(found[0]?.reason).toContain('Designator 32 does not fit the magnetic azimuth of 140 degrees');
+    expect(found[0]?.reason).toContain('suggests 14');
+    expect(reasons([runway([{ designator: '12' }, { designator: '30' }])])).toHaveLength(2);
+  });
+
+  test('[F112] two numbers that do not belong together, and numbers that are none', () => {
+    expect(reasons([runway([{ designator: '14' }, { designator: '31' }])])).toEqual([
+      expect.stringContaining('differ by 17 instead of 18'),
+    ]);
+    expect(reasons([runway([{ designator: '14' }, { designator: '47' }])])).toEqual([
+      expect.stringContaining('47 has no number from 01 to 36'),
+    ]);
+  });
+
+  test('[F113] odd lengths and thresholds off the runway', () => {
+    const ends = [{ designator: '14' }, { designator: '32' }] as const;
+    expect(reasons([runway(ends, 60)])).toEqual([expect.stringContaining('60 m long')]);
+    expect(reasons([runway(ends, 9000)])).toEqual([expect.stringContaining('9000 m long')]);
+    expect(reasons([runway([{ designator: '14', displaced: 1900 }, { designator: '32' }])])).toEqual([
+      expect.stringContaining('displaced threshold of 14 (1900 m)'),
+    ]);
+  });
+
+  test('[F114] under 1 m a runway is set aside', () => {
+    const contents = contentsOf([runway([{ designator: '14' }, { designator: '32' }], 0.4)]);
+    const figures = figuresFor(contents, at);
+    expect(figures.runways).toEqual([]);
+    expect(figures.problems).toEqual([
+      { id: 'rwy', reason: 'geometry.coordinates: the runway is under 1 m long', used: false },
+    ]);
+  });
+});
+
+describe('doubts about spots and the site', () => {
+  const ends = [{ designator: '14' }, { designator: '32' }] as const;
+  const beside = (along: number, off: number) => destination(destination(a, 143.6, along), 143.6 + 90, off);
+
+  test('[F115] a spot on a runway, on an apron or in a no-go area is said', () => {
+    /** About 200 m across; over the antimeridian longitudes go on from the other side. */
+    const square = (lng: number, lat: number) => {
+      const [west, east] = [lng - 0.001, lng + 0.001 > 180 ? lng + 0.001 - 360 : lng + 0.001];
+      const [south, north] = [lat - 0.001, lat + 0.001];
+      return [
+        [
+          [west, south],
+          [east, south],
+          [east, north],
+          [west, north],
+          [west, south],
+        ],
+      ];
+    };
+    const found = (features: readonly unknown[]) =>
+      problems(features).map(({ id, reason, used }) => [id, used, reason.split('.')[0]]);
+    expect(found([runway(ends), spotFeature('s', beside(900, 14))])).toEqual([
+      ['s', true, 'The spot is on runway 14/32'],
+    ]);
+    expect(found([runway(ends), spotFeature('s', beside(900, 16))])).toEqual([]);
+    expect(found([runway(ends), spotFeature('s', beside(-20, 0))])).toEqual([]);
+    expect(
+      found([
+        feature('apron', 'apron', 'Polygon', square(8.6, 47.4), { name: 'south apron' }),
+        feature('no', 'no-go', 'Polygon', square(179.9995, -16), { reason: 'glider winch' }),
+        spotFeature('s', [8.6005, 47.4004]),
+        spotFeature('t', [-179.9999, -16.0004]),
+        spotFeature('u', [-179.998, -16.0004]),
+      ]),
+    ).toEqual([
+      ['s', true, 'The spot is on south apron'],
+      ['t', true, 'The spot is in the no-go area glider winch'],
+    ]);
+  });
+
+  test('[F116] a time zone that does not exist, and years without a magnetic model', () => {
+    expect(problems([], { site: { timeZone: 'Europe/Nowhere' } })).toEqual([
+      { id: null, reason: expect.stringContaining('no time zone "Europe/Nowhere"') as string, used: true },
+    ]);
+    expect(reasons([], {}, Date.parse('2013-01-01T00:00Z'))).toEqual([
+      expect.stringContaining('World Magnetic Models'),
+    ]);
+    expect(reasons([], {}, Date.parse('2029-12-31T23:59Z'))).toEqual([]);
+  });
+});
