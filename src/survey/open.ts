@@ -77,7 +77,7 @@ function openCollection(value: JsonObject): Opened {
 
 /** Every feature an object with a string id of its own; anything else in the list is reported. */
 function withIds(list: readonly Json[], problems: Problem[]): SurveyFeature[] {
-  const given = new Set(
+  const taken = new Set(
     list.map((f) => (isObject(f) ? stringId(f['id']) : null)).filter((id) => id !== null),
   );
   const seen = new Set<string>();
@@ -92,8 +92,9 @@ function withIds(list: readonly Json[], problems: Problem[]): SurveyFeature[] {
       return;
     }
     const own = stringId(entry['id']);
-    const id = own !== null && !seen.has(own) ? own : freshId(new Set([...given, ...seen]));
+    const id = own !== null && !seen.has(own) ? own : freshId(taken);
     seen.add(id);
+    taken.add(id);
     if (own === null)
       problems.push({
         id,
@@ -118,8 +119,17 @@ function stringId(id: Json | undefined): string | null {
 }
 
 function normalFeature(entry: JsonObject, id: string, problems: Problem[]): SurveyFeature {
-  const properties = isObject(entry['properties']) ? entry['properties'] : null;
-  const geometry = isObject(entry['geometry']) ? entry['geometry'] : null;
+  const objectIn = (member: 'properties' | 'geometry'): JsonObject | null => {
+    const value = entry[member] ?? null;
+    if (value === null || isObject(value)) return value;
+    problems.push({
+      id,
+      reason: `${member}: expected an object, got ${shown(value)}; left out`,
+      used: false,
+    });
+    return null;
+  };
+  const [properties, geometry] = [objectIn('properties'), objectIn('geometry')];
   const feature: SurveyFeature = { ...entry, type: 'Feature', id, properties, geometry };
   if (kindOf(feature) === null || geometry === null) return feature;
   const { bbox: _stale, ...ours } = feature;

@@ -11,13 +11,15 @@ export function duplicateFeature(survey: Survey, id: string, newId: string, shap
     ...old.properties,
     ...(typeof name === 'string' && name !== '' ? { name: `${name} (copy)` } : {}),
   };
+  // Bounding boxes in the file are those of the original.
   const { bbox: _stale, ...rest } = old;
+  const { bbox: _staleToo, ...geometry } = old.geometry ?? {};
   const copy = {
     ...rest,
     type: 'Feature' as const,
     id: newId,
     properties,
-    geometry: { ...old.geometry, ...tidyShape(shape) },
+    geometry: { ...geometry, ...tidyShape(shape) },
   };
   return { ...survey, features: survey.features.toSpliced(index + 1, 0, copy) };
 }
