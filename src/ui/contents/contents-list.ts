@@ -98,10 +98,11 @@ function nearestCentreline(spot: SpotFigures | undefined, nameOf: (id: string) =
   return `${metres(nearest.centrelineDistance)} from ${nameOf(nearest.id)}${side}`;
 }
 
-/** What is in the file and not in the list, by its kind: kept as it is. */
+/** What is in the file and not in the list, by its kind: kept as it is. `setAside`: ids of what cannot be read. */
 export function keptAsTheyAre(
   survey: Survey,
   groups: readonly Group[],
+  setAside: ReadonlySet<string>,
 ): readonly (readonly [kind: string, count: number])[] {
   const listed = new Set(groups.flatMap((group) => group.items.map((item) => item.id)));
   const counts = new Map<string, number>();
@@ -109,7 +110,8 @@ export function keptAsTheyAre(
     if (listed.has(id)) continue;
     const kind = properties?.['kind'];
     const word = typeof kind === 'string' && kind !== '' ? kind : 'without a kind';
-    counts.set(word, (counts.get(word) ?? 0) + 1);
+    const shown = setAside.has(id) ? `${word}, set aside` : word;
+    counts.set(shown, (counts.get(shown) ?? 0) + 1);
   }
   return [...counts];
 }
