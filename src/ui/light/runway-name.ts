@@ -1,9 +1,9 @@
 import type { Contents } from '../../survey/contents';
 
-/** A runway as people call it: by its name, else by the designators of its ends. */
+/** A runway as people call it, by its id: the designators of its ends, "09/27", else its name. */
 export function runwayName({ runways }: Pick<Contents, 'runways'>, id: string | null): string {
   const runway = runways.find((r) => r.id === id);
-  if (!runway) return 'runway';
+  if (!runway) return 'Runway';
   const [a, b] = [runway.ends[0].designator, runway.ends[1].designator];
-  return runway.name || (a && b ? `${a}/${b}` : a || b || 'runway');
+  return a || b ? `${a || '?'}/${b || '?'}` : runway.name || 'Runway';
 }

@@ -1,5 +1,4 @@
 import type { LightClass, RunwayFromSpot, Sample, Verdict } from '../../figures/types';
-import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { focalExact, metres, pixels, share } from '../../units/format';
 
 /** The light on a subject as photographers say it, and what that means for the picture. */
@@ -54,14 +53,6 @@ export function lightNotes({ light, glare, flankLit }: Sample): readonly string[
   if (flankLit === false && light === 'side-lit') notes.push('flank in shade');
   return notes;
 }
-
-export const accessWords: Record<NonNullable<StandingSpot['access']['status']>, string> = {
-  public: 'public ground',
-  permitted: 'permitted',
-  ask: 'ask first',
-  forbidden: 'forbidden',
-  unknown: 'not known',
-};
 
 /** The exact focal lengths behind the rounded ones, for a title. */
 export const exactFocal = ({ focalLength, focalLength35 }: Sample): string =>

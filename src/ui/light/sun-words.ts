@@ -1,0 +1,25 @@
+import { civilTwilightAltitude, sunriseAltitude } from '../../figures/light/sun';
+import type { SunTimes } from '../../figures/light/sun-times';
+import type { Sun } from '../../figures/types';
+import { clockAt } from '../../time/local-time';
+import { compassWords } from '../../units/compass';
+import { degrees } from '../../units/format';
+
+/** Where the sun is, "sun in the west-south-west, 24° up". Sunrise and sunset count by the sun's upper edge. */
+export function sunWords({ azimuth, altitude, geometricAltitude }: Sun): string {
+  const where = compassWords(azimuth);
+  if (geometricAltitude >= sunriseAltitude)
+    return `sun in the ${where}, ${altitude < 0.5 ? 'on the horizon' : `${degrees(altitude)} up`}`;
+  return geometricAltitude >= civilTwilightAltitude
+    ? `civil twilight, sun ${degrees(-altitude)} below the ${where}`
+    : `sun ${degrees(-altitude)} below the horizon`;
+}
+
+/** When the sun rises and sets on a day, in words also where it does neither. */
+export function riseAndSetWords({ sunrise, sunset, sunUp }: SunTimes, zone: string): string {
+  if (sunUp === 'always') return 'The sun stays up all day.';
+  if (sunUp === 'never') return 'The sun stays down all day.';
+  const rise = sunrise === null ? 'no sunrise' : `sunrise ${clockAt(sunrise, zone)}`;
+  const set = sunset === null ? 'no sunset' : `sunset ${clockAt(sunset, zone)}`;
+  return `${rise}, ${set}`;
+}

@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import type { LitSide } from '../../../src/figures/types';
+import { dayWords, litWords } from '../../../src/ui/light/lit-words';
+
+const zone = 'Europe/Zurich';
+const at = (clock: string) => Date.parse(`2026-06-21T${clock}:00+02:00`);
+const day = { from: at('00:00'), to: at('00:00') + 86_400_000 };
+const spans = [
+  { from: at('05:31'), to: at('07:58'), side: 'north' },
+  { from: at('08:20'), to: at('20:10'), side: 'south' },
+];
+const sun = { azimuth: 90, altitude: 20, geometricAltitude: 20 };
+const lit = (side: string): LitSide => ({ sun, side, why: 'lit' });
+const words = (light: LitSide | null, clock: string) => litWords(light, at(clock), spans, day, zone);
+
+describe('the lit side at a moment', () => {
+  it('comes with its hours', () => {
+    expect(words(lit('south'), '09:00')).toBe('south side lit, from 08:20 until 20:10');
+  });
+  it('says what comes next while the sun is along the runway or down', () => {
+    expect(words({ sun, side: null, why: 'along-runway' }, '08:10')).toBe(
+      'the sun is along the runway; south side lit from 08:20',
+    );
+    expect(words({ sun, side: null, why: 'sun-down' }, '03:00')).toBe(
+      'the sun is down; north side lit from 05:31',
+    );
+    expect(words({ sun, side: null, why: 'sun-down' }, '23:00')).toBe('the sun is down');
+  });
+  it('has no hours where the light lasts all day', () => {
+    const whole = [{ from: day.from, to: day.to, side: 'west' }];
+    expect(litWords(lit('west'), at('12:00'), whole, day, zone)).toBe('west side lit');
+  });
+  it('asks for a direction first', () => {
+    expect(words(null, '12:00')).toBe('the runway has no direction yet');
+  });
+});
+
+describe('the whole day', () => {
+  it('lists both sides in order', () => {
+    expect(dayWords(spans, day, zone)).toBe('north side 05:31–07:58, south side 08:20–20:10');
+  });
+  it('ends at midnight, and says when nothing is lit', () => {
+    expect(dayWords([{ from: at('13:00'), to: day.to, side: 'west' }], day, zone)).toBe(
+      'west side 13:00–24:00',
+    );
+    expect(dayWords([], day, zone)).toBe('neither side is lit on this day');
+  });
+});

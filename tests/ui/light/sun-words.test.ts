@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { riseAndSetWords, sunWords } from '../../../src/ui/light/sun-words';
+
+const sun = (azimuth: number, geometricAltitude: number, altitude = geometricAltitude) => ({
+  azimuth,
+  altitude,
+  geometricAltitude,
+});
+
+describe('where the sun is', () => {
+  it('is named by the compass and its height', () => {
+    expect(sunWords(sun(247, 23.9))).toBe('sun in the west-south-west, 24° up');
+  });
+  it('is on the horizon while its upper edge is seen', () => {
+    expect(sunWords(sun(71, -0.8, -0.2))).toBe('sun in the east-north-east, on the horizon');
+  });
+  it('is said for twilight and night', () => {
+    expect(sunWords(sun(292, -4.2))).toBe('civil twilight, sun 4° below the west-north-west');
+    expect(sunWords(sun(10, -31.4))).toBe('sun 31° below the horizon');
+  });
+});
+
+describe('sunrise and sunset', () => {
+  const zone = 'Europe/Oslo';
+  const times = { civilDawn: null, civilDusk: null };
+  it('are printed in the time of the airfield', () => {
+    const sunrise = Date.parse('2026-03-20T04:44:00Z');
+    const sunset = Date.parse('2026-03-20T17:02:00Z');
+    expect(riseAndSetWords({ ...times, sunrise, sunset, sunUp: 'rises' }, zone)).toBe(
+      'sunrise 05:44, sunset 18:02',
+    );
+  });
+  it('are said in words where the sun does not rise or set', () => {
+    const none = { ...times, sunrise: null, sunset: null };
+    expect(riseAndSetWords({ ...none, sunUp: 'always' }, zone)).toBe('The sun stays up all day.');
+    expect(riseAndSetWords({ ...none, sunUp: 'never' }, zone)).toBe('The sun stays down all day.');
+    const sunrise = Date.parse('2026-05-18T23:10:00Z');
+    expect(riseAndSetWords({ ...none, sunrise, sunUp: 'rises' }, zone)).toBe('sunrise 01:10, no sunset');
+  });
+});
