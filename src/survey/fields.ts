@@ -26,7 +26,7 @@ export function readFields<E extends Fields>(
       out[key] = parsed.output;
       continue;
     }
-    const fallback = v.getDefault(schema) as unknown;
+    const fallback: unknown = v.getDefault(schema);
     out[key] = fallback;
     const issue = parsed.issues[0];
     const at = [path, key, v.getDotPath(issue) ?? ''].filter(Boolean).join('.');

@@ -24,7 +24,7 @@ export function normalGeometry(geometry: JsonObject): {
     );
   if (JSON.stringify(coordinates) === before) return { geometry, changes };
   const { bbox: _stale, ...rest } = geometry;
-  return { geometry: { ...rest, coordinates: coordinates as unknown as JsonObject[] }, changes };
+  return { geometry: { ...rest, coordinates }, changes };
 }
 
 function hasThirdNumber(coordinates: unknown): boolean {

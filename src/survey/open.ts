@@ -2,6 +2,7 @@ import type { Survey, SurveyFeature } from './document';
 import { surveyVersion } from './document';
 import { freshId } from './ids';
 import { isObject, shown, type Json, type JsonObject } from './json';
+import { whereJsonBreaks } from './json-place';
 import { migrated } from './migrations';
 import { normalGeometry } from './normal-geometry';
 import type { Problem } from './problems';
@@ -24,12 +25,13 @@ const refused = (reason: string): Opened => ({ ok: false, reason });
  */
 export function openSurvey(text: string): Opened {
   if (text.trim() === '') return refused('The file is empty.');
+  // A byte order mark at the start is common in exported files and no JSON.
+  const json = text.replace(/^\uFEFF/, '');
   let value: unknown;
   try {
-    // A byte order mark at the start is common in exported files and no JSON.
-    value = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch (error) {
-    return refused(`The file is not JSON: ${placeOfError(text, error)}`);
+    value = JSON.parse(json);
+  } catch {
+    return refused(`The file is not JSON: ${placeOfError(json)}`);
   }
   if (!isObject(value)) return refused(`The file holds ${shown(value)}, not a GeoJSON FeatureCollection.`);
   if (value['type'] !== 'FeatureCollection')
@@ -138,11 +140,10 @@ function normalFeature(entry: JsonObject, id: string, problems: Problem[]): Surv
   return { ...ours, type: 'Feature', id, properties, geometry: normal.geometry };
 }
 
-/** Where JSON broke, by line and column: engines word it differently, most name an offset. */
-function placeOfError(text: string, error: unknown): string {
-  const message = error instanceof Error ? error.message : String(error);
-  const offset = /position (\d+)/.exec(message)?.[1];
-  if (offset === undefined) return `${message}.`;
-  const before = text.slice(0, Number(offset)).split('\n');
-  return `it breaks at line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1}.`;
+/** Where JSON broke, by line and column. */
+function placeOfError(text: string): string {
+  const offset = whereJsonBreaks(text) ?? text.length;
+  const before = text.slice(0, offset).split('\n');
+  const place = `line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1}`;
+  return offset < text.length ? `it breaks at ${place}.` : `it breaks off at ${place}, before its end.`;
 }
