@@ -1,0 +1,67 @@
+import type { Position } from '../survey/document';
+import type { Overlay } from './overlays/features';
+
+/** What is drawn, each written to the map by itself: things that change together share a source. */
+export const sourceNames = ['plan', 'grid', 'ground', 'lit', 'paths', 'spots', 'live'] as const;
+export type SourceName = (typeof sourceNames)[number];
+
+/** CSS pixels of the map, from its top left corner. */
+export interface Pixel {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Where a pointer is. */
+export interface MapPointer {
+  readonly position: Position;
+  readonly pixel: Pixel;
+  readonly kind: 'mouse' | 'touch' | 'pen';
+}
+
+/** Something drawn under the pointer. */
+export interface MapHit {
+  readonly layer: string;
+  readonly properties: Readonly<Record<string, unknown>>;
+}
+
+export interface PointerListener {
+  /** True takes the pointer: the map does not pan, and `move`, then `up` or `cancel` follow, at most one move a frame. */
+  down(pointer: MapPointer): boolean;
+  move(pointer: MapPointer): void;
+  up(pointer: MapPointer): void;
+  cancel(): void;
+  /** Down and up in one place with a pointer that `down` did not take. */
+  tap(pointer: MapPointer): void;
+  /** A mouse that is over the map with no button down; null when it leaves. */
+  hover(pointer: MapPointer | null): void;
+}
+
+export type Cursor = 'default' | 'pointer' | 'move' | 'crosshair';
+
+/** South-west and north-east corner. */
+export type Bounds = readonly [southWest: Position, northEast: Position];
+
+/**
+ * All that the rest of the program knows of the map on the page. Behind it stands MapLibre, or a double in tests.
+ */
+export interface MapSurface {
+  /** Data, or the address of a GeoJSON file. At most one write a frame; the same object again is no write. */
+  setSource(name: SourceName, data: Overlay | string): void;
+  /** What is drawn in `layers` within `tolerance` pixels, topmost first. */
+  query(pixel: Pixel, tolerance: number, layers: readonly string[]): readonly MapHit[];
+  project(position: Position): Pixel;
+  unproject(pixel: Pixel): Position;
+  zoom(): number;
+  centre(): Position;
+  bounds(): Bounds;
+  fit(bounds: Bounds): void;
+  goTo(position: Position, zoom?: number): void;
+  zoomBy(steps: number): void;
+  /** Off while something else follows the pointer. */
+  setPanEnabled(enabled: boolean): void;
+  /** A double click zooms, except while it ends a drawing. */
+  setDoubleClickZoom(enabled: boolean): void;
+  setCursor(cursor: Cursor): void;
+  focus(): void;
+  remove(): void;
+}

@@ -1,0 +1,203 @@
+import latin400 from '@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff2?url';
+import latin600 from '@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff2?url';
+import latinExt400 from '@fontsource/source-sans-3/files/source-sans-3-latin-ext-400-normal.woff2?url';
+import latinExt600 from '@fontsource/source-sans-3/files/source-sans-3-latin-ext-600-normal.woff2?url';
+import * as maplibre from 'maplibre-gl';
+import 'maplibre-gl/dist/maplibre-gl.css';
+import { fonts } from '../../styles/map-style';
+import type { Position } from '../survey/document';
+import { imageOf, imageScale } from './images';
+import { mapLayers } from './layers';
+import {
+  sourceNames,
+  type Bounds,
+  type Cursor,
+  type MapHit,
+  type MapSurface,
+  type Pixel,
+  type PointerListener,
+  type SourceName,
+} from './map-surface';
+import { emptyOverlay, type Overlay } from './overlays/features';
+import { PointerFollower } from './pointer-follower';
+
+interface Options {
+  readonly container: HTMLElement;
+  readonly centre: Position;
+  readonly zoom: number;
+  readonly pointers: PointerListener;
+  /** At every movement of the camera, and once it rests. */
+  readonly onCamera: () => void;
+  readonly onRest: () => void;
+  /** Once everything that was there at the beginning is drawn. */
+  readonly onReady: () => void;
+}
+
+/** Free of the edges when the whole survey is shown, in pixels. */
+const margin = 60;
+
+/** The map on the page. The only module that knows the map library. */
+export class MapView implements MapSurface {
+  readonly #map: maplibre.Map;
+  readonly #follower: PointerFollower;
+  readonly #shown = new Map<SourceName, Overlay | string>();
+  readonly #waiting = new Map<SourceName, Overlay | string>();
+  #frame = 0;
+  #loaded = false;
+
+  constructor({ container, centre, zoom, pointers, onCamera, onRest, onReady }: Options) {
+    const map = new maplibre.Map({
+      container,
+      center: [centre[0], centre[1]],
+      zoom,
+      style: style(),
+      // North is up on a survey sheet, and the world is flat enough.
+      dragRotate: false,
+      pitchWithRotate: false,
+      touchPitch: false,
+      boxZoom: false,
+      maxPitch: 0,
+      minZoom: 2,
+      maxZoom: 20,
+      attributionControl: false,
+      fadeDuration: 0,
+      locale: { 'Map.Title': 'Map of the survey' },
+    });
+    this.#map = map;
+    map.touchZoomRotate.disableRotation();
+    map.keyboard.disableRotation();
+    map.on('styleimagemissing', ({ id }) => {
+      const image = imageOf(id);
+      if (image && !map.hasImage(id)) map.addImage(id, image, { pixelRatio: imageScale });
+    });
+    map.on('load', () => {
+      this.#loaded = true;
+      this.#flush();
+      void map.once('idle').then(() => onReady());
+    });
+    map.on('move', onCamera);
+    map.on('moveend', onRest);
+    this.#follower = new PointerFollower(map.getCanvasContainer(), this, pointers);
+  }
+
+  setSource(name: SourceName, data: Overlay | string): void {
+    if ((this.#waiting.get(name) ?? this.#shown.get(name)) === data) return;
+    this.#waiting.set(name, data);
+    if (this.#loaded) this.#frame ||= requestAnimationFrame(() => this.#flush());
+  }
+
+  #flush(): void {
+    this.#frame = 0;
+    for (const [name, data] of this.#waiting) {
+      if (this.#shown.get(name) === data) continue;
+      this.#shown.set(name, data);
+      const source = this.#map.getSource<maplibre.GeoJSONSource>(name);
+      void source?.setData(typeof data === 'string' ? data : asGeoJson(data));
+    }
+    this.#waiting.clear();
+  }
+
+  query({ x, y }: Pixel, tolerance: number, layers: readonly string[]): readonly MapHit[] {
+    if (!this.#loaded) return [];
+    const box: [[number, number], [number, number]] = [
+      [x - tolerance, y - tolerance],
+      [x + tolerance, y + tolerance],
+    ];
+    return this.#map
+      .queryRenderedFeatures(box, { layers: [...layers] })
+      .map(({ layer, properties }) => ({ layer: layer.id, properties }));
+  }
+
+  project([lng, lat]: Position): Pixel {
+    const { x, y } = this.#map.project([lng, lat]);
+    return { x, y };
+  }
+  unproject({ x, y }: Pixel): Position {
+    const { lng, lat } = this.#map.unproject([x, y]).wrap();
+    return [lng, lat];
+  }
+  zoom(): number {
+    return this.#map.getZoom();
+  }
+  centre(): Position {
+    const { lng, lat } = this.#map.getCenter().wrap();
+    return [lng, lat];
+  }
+  bounds(): Bounds {
+    const bounds = this.#map.getBounds();
+    return [
+      [bounds.getWest(), bounds.getSouth()],
+      [bounds.getEast(), bounds.getNorth()],
+    ];
+  }
+
+  fit([southWest, northEast]: Bounds): void {
+    const { clientWidth, clientHeight } = this.#map.getContainer();
+    const padding = Math.min(margin, clientWidth / 8, clientHeight / 8);
+    this.#map.fitBounds([...southWest, ...northEast], { padding, maxZoom: 16, duration: 400 });
+  }
+  goTo([lng, lat]: Position, zoom?: number): void {
+    this.#map.easeTo({ center: [lng, lat], ...(zoom === undefined ? {} : { zoom }), duration: 400 });
+  }
+  zoomBy(steps: number): void {
+    this.#map.easeTo({ zoom: this.#map.getZoom() + steps, duration: 200 });
+  }
+
+  setPanEnabled(enabled: boolean): void {
+    const set = enabled ? 'enable' : 'disable';
+    this.#map.dragPan[set]();
+    this.#map.touchZoomRotate[set]();
+    // Enabling brings rotation back.
+    if (enabled) this.#map.touchZoomRotate.disableRotation();
+  }
+  setDoubleClickZoom(enabled: boolean): void {
+    this.#map.doubleClickZoom[enabled ? 'enable' : 'disable']();
+  }
+  setCursor(cursor: Cursor): void {
+    this.#map.getCanvas().style.cursor = cursor === 'default' ? '' : cursor;
+  }
+  focus(): void {
+    this.#map.getCanvas().focus({ preventScroll: true });
+  }
+  remove(): void {
+    cancelAnimationFrame(this.#frame);
+    this.#follower.remove();
+    this.#map.remove();
+  }
+}
+
+/** The library's types ask for lists that may be changed; it does not change them. */
+const asGeoJson = (data: Overlay) => data as unknown as GeoJSON.FeatureCollection;
+
+function style(): maplibre.StyleSpecification {
+  const file = (url: string) => new URL(url, location.href).href;
+  const latin = [
+    'U+0000-00FF',
+    'U+0131',
+    'U+0152-0153',
+    'U+02C6',
+    'U+02DA',
+    'U+02DC',
+    'U+2000-206F',
+    'U+2212',
+  ];
+  const latinExt = ['U+0100-02BA', 'U+1E00-1E9F', 'U+1EF2-1EFF'];
+  const face = (a: string, b: string) => [
+    { url: file(a), 'unicode-range': latin },
+    { url: file(b), 'unicode-range': latinExt },
+  ];
+  return {
+    version: 8,
+    'font-faces': {
+      [fonts.plain]: face(latin400, latinExt400),
+      [fonts.strong]: face(latin600, latinExt600),
+    },
+    sources: Object.fromEntries(
+      sourceNames.map((name): [string, maplibre.GeoJSONSourceSpecification] => [
+        name,
+        { type: 'geojson', data: asGeoJson(emptyOverlay), tolerance: 0.1, maxzoom: 20 },
+      ]),
+    ),
+    layers: mapLayers as unknown as maplibre.LayerSpecification[],
+  };
+}

@@ -1,0 +1,115 @@
+import { remembered } from '../../figures/remembered';
+import { fieldElevation } from '../../figures/traffic/paths';
+import type { Runway } from '../../survey/schema/runway';
+import { remember } from '../remember';
+import { draggedRunway, drawingOf } from './drawing';
+import { overlay, type Overlay, type OverlayFeature } from './features';
+import { groundOverlay } from './ground';
+import { handlesOf } from './handles';
+import { litStrips } from './lit';
+import { inspectedMark, marksOf } from './marks';
+import { pathsOverlay } from './paths';
+import { quietRings, quietRingsOf, selectedRings, selectedRingsOf } from './rings';
+import type { Scene, SpotScene } from './scene';
+import { spotFeature } from './spots';
+import { ticksOf } from './ticks';
+
+export interface Overlays {
+  readonly ground: Overlay;
+  readonly lit: Overlay;
+  readonly paths: Overlay;
+  readonly spots: Overlay;
+  /** What is selected, dragged or drawn: small, and written at every pointer move. */
+  readonly live: Overlay;
+}
+
+type Features = readonly OverlayFeature[];
+
+/** Draws scenes one after the other; an overlay that nothing has changed for is the same object as before. */
+export function sceneDrawer(): (scene: Scene) => Overlays {
+  const ground = remember(
+    (
+      runways: Scene['contents']['runways'],
+      aprons: Scene['contents']['aprons'],
+      taxiRoutes: Scene['contents']['taxiRoutes'],
+      obstacles: Scene['contents']['obstacles'],
+      noGoAreas: Scene['contents']['noGoAreas'],
+      flightPaths: Scene['contents']['flightPaths'],
+    ) => groundOverlay({ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths }),
+  );
+  const lit = remember((features: Features) => overlay(features));
+  const paths = remember(pathsOverlay);
+  const spots = remember((features: Features) => overlay(features));
+  const live = remember((...parts: readonly Features[]) => overlay(parts.flat()));
+  const handles = remember(handlesOf);
+  const ofSpot = remember(selectedSpotFeatures);
+  const inspected = remember(inspectedMark);
+  const drawn = remember(drawingOf);
+
+  return (scene) => {
+    const { contents, zoom } = scene;
+    const selectedId = scene.selected?.id ?? null;
+    const selectedSpot = scene.spots.find((s) => s.spot.id === selectedId);
+    const size = quietRings(scene.spots.length);
+    const quiet = scene.spots.filter((s) => s !== selectedSpot);
+    return {
+      ground: ground(
+        contents.runways,
+        contents.aprons,
+        contents.taxiRoutes,
+        contents.obstacles,
+        contents.noGoAreas,
+        contents.flightPaths,
+      ),
+      lit: lit(contents.runways.flatMap((runway) => stripsOf(runway, scene))),
+      paths: paths(
+        contents.runways,
+        contents.subject,
+        fieldElevation(contents),
+        scene.paths,
+        scene.focalLengths,
+        scene.usableTo,
+      ),
+      spots: spots([
+        ...quiet.flatMap(({ a, b, spot }) => quietRingsOf(a, b, spot.position, size, zoom)),
+        ...quiet.map(({ a, spot }) => quietSpot(a, spot, size)),
+      ]),
+      live: live(
+        selectedSpot
+          ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, zoom)
+          : handles(scene.selected, scene.vertex),
+        inspected(scene.paths, scene.inspected),
+        drawn(scene.drawing, scene.drawingRunway, contents.runways, contents.site, scene.instant),
+        scene.dragging ? draggedRunway(scene.selected, scene.vertex, contents, scene.instant) : none,
+      ),
+    };
+  };
+}
+
+const none: Features = [];
+
+const quietSpot = remembered(
+  (a: SpotScene['a'], spot: SpotScene['spot'], size: ReturnType<typeof quietRings>) =>
+    spotFeature(spot, a, 'spot', size),
+);
+
+function selectedSpotFeatures(
+  spot: SpotScene['spot'],
+  a: SpotScene['a'],
+  b: SpotScene['b'],
+  paths: Scene['paths'],
+  zoom: number,
+): Features {
+  return [
+    ...selectedRingsOf({ spot, a, b }, zoom),
+    ...ticksOf(paths, { spot, a }, zoom),
+    ...marksOf(paths, a, b),
+    spotFeature(spot, a, 'selected-spot', selectedRings),
+  ];
+}
+
+function stripsOf(runway: Runway, { litSides, contents, zoom }: Scene): Features {
+  const light = litSides.find((l) => l.runway === runway.id);
+  const { a, b } = contents.moments;
+  return litStrips(runway, light?.a?.side ?? null, light?.b?.side ?? null, a, b, zoom);
+}

@@ -1,0 +1,62 @@
+import type { Position } from '../../survey/document';
+
+export type OverlayProperties = Readonly<Record<string, string | number | boolean>>;
+
+export type OverlayGeometry =
+  | { readonly type: 'Point'; readonly coordinates: Position }
+  | { readonly type: 'LineString'; readonly coordinates: readonly Position[] }
+  | { readonly type: 'Polygon'; readonly coordinates: readonly (readonly Position[])[] };
+
+/** GeoJSON for the map. `properties.part` says to the layers what a feature is. */
+export interface OverlayFeature {
+  readonly type: 'Feature';
+  readonly properties: OverlayProperties;
+  readonly geometry: OverlayGeometry;
+}
+
+export interface Overlay {
+  readonly type: 'FeatureCollection';
+  readonly features: readonly OverlayFeature[];
+}
+
+export const overlay = (features: readonly OverlayFeature[]): Overlay => ({
+  type: 'FeatureCollection',
+  features,
+});
+
+export const emptyOverlay = overlay([]);
+
+export const point = (coordinates: Position, properties: OverlayProperties): OverlayFeature => ({
+  type: 'Feature',
+  properties,
+  geometry: { type: 'Point', coordinates },
+});
+
+export const line = (coordinates: readonly Position[], properties: OverlayProperties): OverlayFeature => ({
+  type: 'Feature',
+  properties,
+  geometry: { type: 'LineString', coordinates: unbroken(coordinates) },
+});
+
+export const polygon = (
+  rings: readonly (readonly Position[])[],
+  properties: OverlayProperties,
+): OverlayFeature => ({
+  type: 'Feature',
+  properties,
+  geometry: { type: 'Polygon', coordinates: rings.map(unbroken) },
+});
+
+/**
+ * The survey keeps longitudes within +-180, so a line over the antimeridian jumps; the map wants it to run on, past
+ * 180, or it draws it the long way round the world.
+ */
+function unbroken(positions: readonly Position[]): readonly Position[] {
+  let before = positions[0]?.[0] ?? 0;
+  if (positions.every(([lng]) => Math.abs(lng - before) <= 180)) return positions;
+  return positions.map(([lng, lat]): Position => {
+    const near = lng + 360 * Math.round((before - lng) / 360);
+    before = near;
+    return [near, lat];
+  });
+}

@@ -1,0 +1,34 @@
+import type { Contents } from '../../survey/contents';
+import type { Obstacle } from '../../survey/schema/places';
+import { metres } from '../../units/format';
+import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
+import { runwayFeatures } from './runway-features';
+
+type Places = Pick<Contents, 'runways' | 'aprons' | 'taxiRoutes' | 'obstacles' | 'noGoAreas' | 'flightPaths'>;
+
+/** What the survey says stands on the ground: drawn again only when one of these changes. */
+export function groundOverlay({
+  runways,
+  aprons,
+  taxiRoutes,
+  obstacles,
+  noGoAreas,
+  flightPaths,
+}: Places): Overlay {
+  return overlay([
+    ...noGoAreas.map((area) => polygon(area.rings, { part: 'no-go', id: area.id, label: area.name })),
+    ...aprons.map((apron) => polygon(apron.rings, { part: 'apron', id: apron.id, label: apron.name })),
+    ...taxiRoutes.map((route) => line(route.line, { part: 'taxi-route', id: route.id, label: route.name })),
+    ...obstacles.map(obstacleFeature),
+    ...runways.flatMap(runwayFeatures),
+    ...flightPaths.map((path) => line(path.line, { part: 'flight-path', id: path.id, label: path.name })),
+  ]);
+}
+
+function obstacleFeature({ id, name, height, sight, rings, line: edge }: Obstacle): OverlayFeature {
+  const label = `${name === '' ? '' : `${name}, `}${metres(height)} high`;
+  const properties = { id, label, sight: sight ?? 'solid' };
+  return rings.length > 0
+    ? polygon(rings, { part: 'obstacle', ...properties })
+    : line(edge, { part: 'obstacle-line', ...properties });
+}

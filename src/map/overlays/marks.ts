@@ -1,0 +1,40 @@
+import type { SpotFigures } from '../../figures/types';
+import type { Path } from '../../figures/traffic/paths';
+import { metres } from '../../units/format';
+import { point, type OverlayFeature } from './features';
+import { pathLine, sampleAtStation } from './path-line';
+import { stationText } from './ticks';
+
+/** Where on each path the selected spot sees it best, at A and at B, and where it comes closest. */
+export function marksOf(paths: readonly Path[], a: SpotFigures, b: SpotFigures): OverlayFeature[] {
+  return paths.flatMap((path, i) => {
+    const [seenA, seenB] = [a.paths[i], b.paths[i]];
+    // A path out of reach has no best point worth a mark.
+    if (!seenA || !seenB || seenA.sector.runs.length === 0) return [];
+    const at = (station: number, part: string, label: string, rank: number) => {
+      const position = pathLine(path).positions[sampleAtStation(path, station)];
+      return position ? [point(position, { part, label, rank, path: path.ref.path })] : [];
+    };
+    const same = seenA.best.station === seenB.best.station;
+    return [
+      ...at(seenA.best.station, 'best', same ? 'best A, B' : 'best A', 1),
+      ...(same ? [] : at(seenB.best.station, 'best', 'best B', 2)),
+      ...at(seenA.closest.station, 'closest', 'closest', 3),
+    ];
+  });
+}
+
+/** The inspected point of a path. */
+export function inspectedMark(
+  paths: readonly Path[],
+  inspected: { readonly path: string; readonly station: number } | null,
+): OverlayFeature[] {
+  const path = paths.find((p) => p.ref.path === inspected?.path);
+  if (!path || !inspected) return [];
+  const i = sampleAtStation(path, inspected.station);
+  const position = pathLine(path).positions[i];
+  if (!position) return [];
+  const height = metres(path.samples.height[i] as number);
+  const label = `${path.name}, ${stationText(path.samples.station[i] as number, 100)}\nheight ${height}`;
+  return [point(position, { part: 'inspected', label })];
+}

@@ -1,0 +1,85 @@
+import { angleBetween } from '../../figures/geometry/angles';
+import { groundLine, positionOf } from '../../figures/geometry/earth';
+import type { Path } from '../../figures/traffic/paths';
+import type { PathSamples } from '../../figures/traffic/samples';
+import type { Position } from '../../survey/document';
+
+/** A path's track on the ground. */
+export interface PathLine {
+  /** One a sample. */
+  readonly positions: readonly Position[];
+  /** Samples that a line must pass through to look like the path: few on a straight, more in a turn. */
+  readonly kept: readonly number[];
+}
+
+const lines = new WeakMap<PathSamples, PathLine>();
+
+/** Built once a path: samples are shared between surveys until their runway changes. */
+export function pathLine({ samples }: Path): PathLine {
+  const known = lines.get(samples);
+  if (known) return known;
+  const { centre, count } = samples;
+  const positions = Array.from({ length: count }, (_, i) =>
+    positionOf([centre[3 * i] as number, centre[3 * i + 1] as number, centre[3 * i + 2] as number]),
+  );
+  const made = { positions, kept: keptOf(positions) };
+  lines.set(samples, made);
+  return made;
+}
+
+/** Samples that may be left out on a straight: over 500 m a geodesic leaves the map's straight line by 2 cm. */
+const longestStride = 25;
+/** Degrees of turn that are drawn as a corner. */
+const smallestTurn = 1;
+
+function keptOf(positions: readonly Position[]): number[] {
+  const last = positions.length - 1;
+  const kept = [0];
+  let course: number | null = null;
+  for (let i = 1; i < last; i++) {
+    const from = kept[kept.length - 1] as number;
+    const ahead = groundLine(positions[i] as Position, positions[i + 1] as Position).azimuth;
+    course ??= ahead;
+    const turned = ahead !== null && course !== null && angleBetween(ahead, course) > smallestTurn;
+    if (!turned && i - from < longestStride) continue;
+    kept.push(i);
+    course = ahead;
+  }
+  if (last > 0) kept.push(last);
+  return kept;
+}
+
+/** The sample nearest to a position on the map: good for picking with a pointer, not a figure. */
+export function nearestSample(path: Path, [lng, lat]: Position): number {
+  const { positions } = pathLine(path);
+  const narrow = Math.cos((lat * Math.PI) / 180);
+  let nearest = 0;
+  let least = Infinity;
+  positions.forEach(([x, y], i) => {
+    const east = (((x - lng + 540) % 360) - 180) * narrow;
+    const apart = east * east + (y - lat) * (y - lat);
+    if (apart >= least) return;
+    least = apart;
+    nearest = i;
+  });
+  return nearest;
+}
+
+/** The sample at a station, or nearest to it. */
+export function sampleAtStation({ samples }: Path, station: number): number {
+  let nearest = 0;
+  for (let i = 1; i < samples.count; i++) {
+    const [here, best] = [samples.station[i] as number, samples.station[nearest] as number];
+    if (Math.abs(here - station) < Math.abs(best - station)) nearest = i;
+  }
+  return nearest;
+}
+
+/** Degrees from true north in which the aircraft flies at a sample. */
+export function courseAt(path: Path, i: number): number {
+  const { positions } = pathLine(path);
+  const last = positions.length - 1;
+  const from = positions[Math.max(0, Math.min(i, last - 1))] as Position;
+  const to = positions[Math.min(last, Math.max(i + 1, 1))] as Position;
+  return groundLine(from, to).azimuth ?? 0;
+}

@@ -1,0 +1,109 @@
+import { arrivalProfile } from '../../figures/traffic/arrival';
+import type { Path } from '../../figures/traffic/paths';
+import { endGeometry } from '../../figures/traffic/runway-geometry';
+import { destination } from '../../figures/geometry/earth';
+import { touchdownBand } from '../../figures/practice';
+import type { Contents } from '../../survey/contents';
+import type { Position } from '../../survey/document';
+import { focalSteps, outOfReachColour } from '../../../styles/ramps';
+import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
+import { pathLine } from './path-line';
+
+/**
+ * The paths that are drawn: coloured by the focal length in mm that they need from the selected spot, one list a path
+ * as `derived.focalLengths` has them, or plain ink while no spot is selected. `usableTo`: mm, the longest that counts.
+ * `elevation`: of the field, m above mean sea level.
+ */
+export function pathsOverlay(
+  runways: Contents['runways'],
+  subject: Contents['subject'],
+  elevation: number,
+  paths: readonly Path[],
+  focalLengths: readonly Float64Array[] | null,
+  usableTo: number,
+): Overlay {
+  const bands = paths.flatMap((path) => touchdownOf(runways, subject, elevation, path));
+  const lines = paths.flatMap((path, i) => {
+    const focal = focalLengths?.[i];
+    return focal ? coloured(path, focal, usableTo) : [plain(path)];
+  });
+  return overlay([...bands, ...lines]);
+}
+
+const shared = ({ ref, name }: Path) => ({ path: ref.path, kind: ref.kind, name });
+
+const pick = (positions: readonly Position[], indices: readonly number[]) =>
+  indices.map((i) => positions[i] as Position);
+
+function plain(path: Path): OverlayFeature {
+  const { positions, kept } = pathLine(path);
+  return line(pick(positions, kept), { part: 'path', plain: true, ...shared(path) });
+}
+
+const beyondAll = focalSteps.length;
+
+/** Which step of the ramp a focal length in mm falls on; as `focalColour`, without a search a sample. */
+function stepOf(focal: number, usableTo: number): number {
+  if (!(focal <= usableTo)) return beyondAll;
+  let step = 0;
+  while (step < beyondAll - 1 && focal > (focalSteps[step]?.to ?? Infinity)) step++;
+  return step;
+}
+
+/** One line for each stretch of one colour. Plain loops: this runs at every pointer move. */
+function coloured(path: Path, focal: Float64Array, usableTo: number): OverlayFeature[] {
+  const { positions, kept } = pathLine(path);
+  const last = positions.length - 1;
+  const features: OverlayFeature[] = [];
+  let from = 0;
+  let next = 1;
+  for (let i = 1; i <= last; i++) {
+    const step = stepOf(focal[from] as number, usableTo);
+    if (i < last && stepOf(focal[i] as number, usableTo) === step) continue;
+    const indices = [from];
+    while ((kept[next] ?? last) < i) indices.push(kept[next++] as number);
+    indices.push(i);
+    features.push(
+      line(pick(positions, indices), {
+        part: 'path',
+        plain: false,
+        colour: focalSteps[step]?.colour ?? outOfReachColour,
+        reach: step < beyondAll,
+        ...shared(path),
+      }),
+    );
+    from = i;
+  }
+  return features;
+}
+
+/** Where the wheels of a jet meet the runway: from the glide line's ground contact on. */
+function touchdownOf(
+  runways: Contents['runways'],
+  subject: Contents['subject'],
+  elevation: number,
+  { ref }: Path,
+): OverlayFeature[] {
+  if (ref.kind !== 'arrival' || ref.end === null || subject.propulsion !== 'jet') return [];
+  const runway = runways.find((r) => r.id === ref.runway);
+  const geometry = runway && endGeometry(runway, ref.end, elevation);
+  if (!runway || !geometry) return [];
+  const { contact, end } = arrivalProfile(geometry, subject);
+  const from = geometry.displaced - contact;
+  const to = Math.min(from + touchdownBand, geometry.displaced - end);
+  const corner = (along: number, across: number): Position =>
+    destination(
+      destination(runway.line[ref.end ?? 0], geometry.bearing, along),
+      geometry.bearing + 90,
+      across,
+    );
+  const half = runway.width / 2;
+  const ring = [
+    corner(from, -half),
+    corner(to, -half),
+    corner(to, half),
+    corner(from, half),
+    corner(from, -half),
+  ];
+  return [polygon([ring], { part: 'touchdown', path: ref.path })];
+}

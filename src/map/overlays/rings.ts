@@ -1,0 +1,127 @@
+import { RAD } from '../../figures/geometry/angles';
+import { remembered } from '../../figures/remembered';
+import type { PathFromSpot, SpotFigures } from '../../figures/types';
+import type { Position } from '../../survey/document';
+import { degreesPerPixel } from '../screen';
+import { line, point, polygon, type OverlayFeature } from './features';
+import { sweepsOf, type Sweep, type Wedge } from './ring-wedges';
+import type { SpotScene } from './scene';
+
+/** Pixels on screen: radius inside the first ring, width of one band, room between the rings of two paths. */
+export interface RingSize {
+  readonly inner: number;
+  readonly band: number;
+  readonly gap: number;
+}
+
+/** The selected spot's rings are read, the others compared at a glance; many spots make do with finer ones. */
+export const selectedRings: RingSize = { inner: 22, band: 10, gap: 5 };
+const fewRings: RingSize = { inner: 12, band: 4.5, gap: 2.5 };
+const manyRings: RingSize = { inner: 10, band: 3, gap: 1.5 };
+const manyFrom = 9;
+
+export const quietRings = (spots: number): RingSize => (spots < manyFrom ? fewRings : manyRings);
+
+/** Pixels to the outside of a spot's rings; the inner radius when nothing is in view. */
+export function ringsReach({ paths }: SpotFigures, size: RingSize): number {
+  const rings = paths.filter((p) => p.sector.runs.length > 0).length;
+  return size.inner + rings * (2 * size.band + size.gap);
+}
+
+/** Light rings of the spots that are not selected: built anew for those only that something changed for. */
+export const quietRingsOf = remembered(
+  (a: SpotFigures, b: SpotFigures, position: Position, size: RingSize, zoom: number): OverlayFeature[] =>
+    ringsAt(position, a, b, size, zoom).flatMap(({ features }) => features),
+);
+
+/** Light rings of the selected spot, with a tiny letter for each moment. */
+export function selectedRingsOf({ spot, a, b }: SpotScene, zoom: number): OverlayFeature[] {
+  return ringsAt(spot.position, a, b, selectedRings, zoom).flatMap(({ features, letters }) => [
+    ...features,
+    ...letters,
+  ]);
+}
+
+/** One path's two bands: A inside, B outside. */
+interface Ring {
+  readonly features: readonly OverlayFeature[];
+  readonly letters: readonly OverlayFeature[];
+}
+
+function ringsAt(
+  position: Position,
+  a: SpotFigures,
+  b: SpotFigures,
+  size: RingSize,
+  zoom: number,
+): readonly Ring[] {
+  const screen = screenAt(position, zoom);
+  const rings: Ring[] = [];
+  let radius = size.inner;
+  a.paths.forEach((path, i) => {
+    const sweeps = sweepsOfPath(path, b.paths[i], a, b);
+    if (sweeps.length === 0) return;
+    rings.push(ring(sweeps, radius, size.band, screen));
+    radius += 2 * size.band + size.gap;
+  });
+  return rings;
+}
+
+function sweepsOfPath(
+  a: PathFromSpot,
+  b: PathFromSpot | undefined,
+  figuresA: SpotFigures,
+  figuresB: SpotFigures,
+): Sweep[] {
+  const sweeps = a.sector.runs.flatMap((run, i) => {
+    const other = b?.sector.runs[i];
+    return other ? sweepsOf(run, other, figuresA.sun, figuresB.sun) : [];
+  });
+  // A circuit passes a bearing twice: the nearer pass is drawn last, over the farther one.
+  return sweeps.length > 1 ? sweeps.sort((x, y) => y.focalLength - x.focalLength) : sweeps;
+}
+
+/** The position `radius` pixels from the spot towards a bearing. */
+type Screen = (bearing: number, radius: number) => Position;
+
+function screenAt([lng, lat]: Position, zoom: number): Screen {
+  const perPixel = degreesPerPixel(zoom);
+  const perPixelNorth = perPixel * Math.cos(lat * RAD);
+  return (bearing, radius) => [
+    lng + radius * perPixel * Math.sin(bearing * RAD),
+    lat + radius * perPixelNorth * Math.cos(bearing * RAD),
+  ];
+}
+
+function ring(sweeps: readonly Sweep[], inner: number, band: number, screen: Screen): Ring {
+  const middle = inner + band;
+  const outer = middle + band;
+  const features = sweeps.flatMap((sweep) => [
+    ...sweep.a.map((wedge) => wedgeFeature(wedge, inner, middle, screen)),
+    ...sweep.b.map((wedge) => wedgeFeature(wedge, middle, outer, screen)),
+    line(around(sweep.edges, inner, outer, screen), { part: 'ring-edge' }),
+    line(
+      sweep.edges.map((bearing) => screen(bearing, middle)),
+      { part: 'ring-edge' },
+    ),
+  ]);
+  const [first, second] = sweeps[sweeps.length - 1]?.edges ?? [];
+  if (first === undefined || second === undefined) return { features, letters: [] };
+  const letter = (text: string, radius: number) => {
+    // Half a letter before the sector begins.
+    const before = Math.sign(first - second) * (7 / (radius * RAD));
+    return point(screen(first + before, radius), { part: 'ring-letter', text });
+  };
+  return { features, letters: [letter('A', inner + band / 2), letter('B', middle + band / 2)] };
+}
+
+const wedgeFeature = ({ edges, colour, glare }: Wedge, inner: number, outer: number, screen: Screen) =>
+  polygon([around(edges, inner, outer, screen)], { part: 'ring', colour, glare });
+
+/** The outline of a piece of a ring, closed. */
+function around(edges: readonly number[], inner: number, outer: number, screen: Screen): Position[] {
+  const out: Position[] = edges.map((bearing) => screen(bearing, inner));
+  for (let i = edges.length - 1; i >= 0; i--) out.push(screen(edges[i] as number, outer));
+  out.push(out[0] as Position);
+  return out;
+}

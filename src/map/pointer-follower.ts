@@ -1,0 +1,144 @@
+import type { MapPointer, MapSurface, PointerListener } from './map-surface';
+
+/** Pixels that a finger or a mouse may stray within one tap. */
+export const slop = (kind: MapPointer['kind']): number => (kind === 'mouse' ? 4 : 10);
+
+interface Pressed {
+  readonly id: number;
+  readonly x: number;
+  readonly y: number;
+  readonly taken: boolean;
+  strayed: boolean;
+}
+
+/**
+ * Turns the page's pointer events into what the tools understand. Listens in the capture phase, before the map
+ * library does, and keeps the pointer when it leaves the map. Moves are handed on once a frame.
+ */
+export class PointerFollower {
+  readonly #element: HTMLElement;
+  readonly #surface: Pick<MapSurface, 'unproject' | 'setPanEnabled' | 'focus'>;
+  readonly #listener: PointerListener;
+  readonly #off = new AbortController();
+  #pressed: Pressed | null = null;
+  #latest: PointerEvent | null = null;
+  #frame = 0;
+
+  constructor(
+    element: HTMLElement,
+    surface: Pick<MapSurface, 'unproject' | 'setPanEnabled' | 'focus'>,
+    listener: PointerListener,
+  ) {
+    this.#element = element;
+    this.#surface = surface;
+    this.#listener = listener;
+    const on = (type: string, handle: (event: PointerEvent) => void) =>
+      element.addEventListener(type, (event) => handle(event as PointerEvent), {
+        capture: true,
+        signal: this.#off.signal,
+      });
+    on('pointerdown', (e) => this.#down(e));
+    on('pointermove', (e) => this.#move(e));
+    on('pointerup', (e) => this.#up(e));
+    on('pointercancel', (e) => this.#cancel(e));
+    on('pointerleave', (e) => {
+      if (e.target === element && !this.#pressed) this.#leave();
+    });
+  }
+
+  remove(): void {
+    this.#off.abort();
+    cancelAnimationFrame(this.#frame);
+  }
+
+  #pointer(event: PointerEvent): MapPointer {
+    const box = this.#element.getBoundingClientRect();
+    const pixel = { x: event.clientX - box.left, y: event.clientY - box.top };
+    const kind = event.pointerType === 'touch' || event.pointerType === 'pen' ? event.pointerType : 'mouse';
+    return { pixel, position: this.#surface.unproject(pixel), kind };
+  }
+
+  #down(event: PointerEvent): void {
+    if (!event.isPrimary) return this.#secondFinger();
+    if (event.button !== 0) return;
+    this.#drop();
+    const taken = this.#listener.down(this.#pointer(event));
+    this.#pressed = {
+      id: event.pointerId,
+      x: event.clientX,
+      y: event.clientY,
+      taken,
+      strayed: false,
+    };
+    if (!taken) return;
+    this.#surface.setPanEnabled(false);
+    this.#element.setPointerCapture(event.pointerId);
+    this.#surface.focus();
+  }
+
+  /** Two fingers move the map, whatever the first one had begun. */
+  #secondFinger(): void {
+    if (this.#pressed?.taken) this.#release(() => this.#listener.cancel());
+    this.#pressed = null;
+  }
+
+  #move(event: PointerEvent): void {
+    const pressed = this.#pressed;
+    if (pressed && event.pointerId !== pressed.id) return;
+    if (
+      pressed &&
+      Math.hypot(event.clientX - pressed.x, event.clientY - pressed.y) > slop(this.#pointer(event).kind)
+    )
+      pressed.strayed = true;
+    const isWanted = pressed ? pressed.taken : event.pointerType === 'mouse' && event.buttons === 0;
+    if (!isWanted) return;
+    this.#latest = event;
+    this.#frame ||= requestAnimationFrame(() => this.#deliver());
+  }
+
+  #deliver(): void {
+    this.#frame = 0;
+    const event = this.#latest;
+    this.#latest = null;
+    if (!event) return;
+    if (this.#pressed?.taken) this.#listener.move(this.#pointer(event));
+    else if (!this.#pressed) this.#listener.hover(this.#pointer(event));
+  }
+
+  #up(event: PointerEvent): void {
+    const pressed = this.#pressed;
+    if (event.pointerId !== pressed?.id) return;
+    const pointer = this.#pointer(event);
+    if (pressed.taken) {
+      this.#deliver();
+      this.#release(() => this.#listener.up(pointer));
+    } else if (!pressed.strayed) {
+      this.#listener.tap(pointer);
+    }
+    this.#pressed = null;
+  }
+
+  #cancel(event: PointerEvent): void {
+    const pressed = this.#pressed;
+    if (event.pointerId !== pressed?.id) return;
+    if (pressed.taken) this.#release(() => this.#listener.cancel());
+    this.#pressed = null;
+  }
+
+  #leave(): void {
+    this.#drop();
+    this.#listener.hover(null);
+  }
+
+  #release(tell: () => void): void {
+    this.#drop();
+    tell();
+    this.#surface.setPanEnabled(true);
+  }
+
+  #drop(): void {
+    cancelAnimationFrame(this.#frame);
+    this.#frame = 0;
+    this.#latest = null;
+  }
+}

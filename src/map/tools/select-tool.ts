@@ -1,0 +1,143 @@
+import type { View } from '../../state/view.svelte';
+import { deleteFeature } from '../../survey/edits/delete-feature';
+import { reshapeFeature } from '../../survey/edits/reshape-feature';
+import { shapeOf, whyVertexStays, withoutVertex } from '../../survey/edits/vertices';
+import { nearestSample } from '../overlays/path-line';
+import type { MapPointer } from '../map-surface';
+import type { Desk, Key, MapTool } from './desk';
+import { Drag } from './drag';
+import { Nudge } from './nudge';
+import { pick, type Picked } from './pick';
+import { wordFor } from './words';
+
+const reasons = {
+  'runway-has-two-ends': 'A runway keeps its two ends: move them, or delete the whole runway.',
+  'too-few-vertices': 'No corner can be spared here: delete the whole feature instead.',
+} as const;
+
+/** Selects, drags, nudges and deletes; and looks at points of a path when a spot is selected. */
+export class SelectTool implements MapTool {
+  readonly #desk: Desk;
+  readonly #nudge: Nudge;
+  #drag: Drag | null = null;
+  /** The inspected point that follows the mouse; one that was clicked, or chosen in a panel, stays. */
+  #hovered: View['inspected'] = null;
+
+  constructor(desk: Desk) {
+    this.#desk = desk;
+    this.#nudge = new Nudge(desk);
+  }
+
+  down(pointer: MapPointer): boolean {
+    const picked = this.#pick(pointer);
+    if (!picked || picked.what === 'path') return false;
+    // A spot goes with the pointer at once; what is larger only once it is selected, so that the map can be panned.
+    const isGrip = picked.what !== 'feature' || picked.isSpot || picked.id === this.#desk.view.selected;
+    this.#drag = isGrip ? Drag.begin(this.#desk, picked, pointer) : null;
+    return this.#drag !== null;
+  }
+
+  move(pointer: MapPointer): void {
+    if (!this.#drag) return;
+    this.#drag.move(pointer);
+    if (this.#drag.begun) this.#desk.surface.setCursor('move');
+  }
+
+  up(pointer: MapPointer): void {
+    const drag = this.#drag;
+    this.#drag = null;
+    if (!drag) return;
+    drag.finish();
+    if (!drag.begun) this.#click(drag.grip, pointer);
+  }
+
+  cancel(): void {
+    this.#drag?.cancel();
+    this.#drag = null;
+  }
+
+  tap(pointer: MapPointer): void {
+    this.#click(this.#pick(pointer), pointer);
+  }
+
+  hover(pointer: MapPointer | null): void {
+    const { surface, view } = this.#desk;
+    const picked = pointer && this.#pick(pointer);
+    surface.setCursor(picked ? (picked.what === 'path' ? 'crosshair' : 'pointer') : 'default');
+    if (view.inspected !== this.#hovered) return;
+    if (pointer && picked?.what === 'path') this.#inspect(picked.path, pointer);
+    else view.inspected = null;
+    this.#hovered = view.inspected;
+  }
+
+  key(key: Key): boolean {
+    if (key.key === 'Escape') return this.#escape();
+    if (key.key === 'Delete' || key.key === 'Backspace') return this.#delete();
+    return this.#drag ? false : this.#nudge.key(key);
+  }
+
+  #pick(pointer: MapPointer): Picked | null {
+    return pick(this.#desk.surface, pointer, this.#selectedIsSpot());
+  }
+
+  #selectedIsSpot(): boolean {
+    const { view } = this.#desk;
+    return this.#desk.contents().spots.some((s) => s.id === view.selected);
+  }
+
+  #click(picked: Picked | null, pointer: MapPointer): void {
+    const { view } = this.#desk;
+    this.#hovered = null;
+    if (picked?.what === 'path') return this.#inspect(picked.path, pointer);
+    view.inspected = null;
+    // Between two corners there is nothing to select: it becomes a corner when it is dragged.
+    if (picked?.what === 'midpoint') return;
+    view.select(picked?.id ?? null);
+    view.vertex = picked?.what === 'vertex' ? picked.vertex : null;
+  }
+
+  #inspect(path: string, pointer: MapPointer): void {
+    const found = this.#desk.paths().find((p) => p.ref.path === path);
+    if (!found) return;
+    const station = found.samples.station[nearestSample(found, pointer.position)] as number;
+    const { view } = this.#desk;
+    if (view.inspected?.path !== path || view.inspected.station !== station)
+      view.inspected = { path, station };
+  }
+
+  #escape(): boolean {
+    const { view } = this.#desk;
+    if (this.#drag) {
+      this.cancel();
+      return true;
+    }
+    const had = view.vertex !== null || view.inspected !== null || view.selected !== null;
+    if (view.vertex) view.vertex = null;
+    else if (view.inspected) view.inspected = null;
+    else view.select(null);
+    return had;
+  }
+
+  #delete(): boolean {
+    const { document, view } = this.#desk;
+    const feature = document.survey.features.find((f) => f.id === view.selected);
+    if (!feature || document.readOnly || this.#drag) return false;
+    const { vertex } = view;
+    const shape = shapeOf(feature);
+    if (!vertex || !shape) {
+      document.perform(`delete ${wordFor(feature)}`, (survey) => deleteFeature(survey, feature.id));
+      view.select(null);
+      return true;
+    }
+    const why = whyVertexStays(feature, vertex);
+    if (why) view.notice = reasons[why];
+    else {
+      const shorter = withoutVertex(shape, vertex);
+      document.perform(`delete corner of ${wordFor(feature)}`, (survey) =>
+        reshapeFeature(survey, feature.id, shorter),
+      );
+      view.vertex = null;
+    }
+    return true;
+  }
+}
