@@ -1,0 +1,248 @@
+import { spawn } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { plainKit, plainSubject, runwayFeature, spotFeature, surveyText } from '../support/contents';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+let folder = '';
+beforeAll(() => void (folder = mkdtempSync(join(tmpdir(), 'sunside-'))));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+interface Ended {
+  readonly status: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs the command as `npm run -s figures --` does. */
+function figures(...args: readonly string[]): Promise<Ended> {
+  const child = spawn(process.execPath, ['node_modules/tsx/dist/cli.mjs', 'src/cli/figures.ts', ...args], {
+    cwd: root,
+  });
+  let [out, err] = ['', ''];
+  child.stdout.on('data', (data: Buffer) => (out += data.toString()));
+  child.stderr.on('data', (data: Buffer) => (err += data.toString()));
+  return new Promise((done, failed) => {
+    child.on('error', failed);
+    child.on('close', (status) => done({ status, out, err }));
+  });
+}
+
+function file(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+type Value = null | boolean | number | string | Value[] | { [key: string]: Value };
+const isRecord = (value: Value): value is { [key: string]: Value } =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** A value's shape: member names in order, types of the leaves. */
+function shape(value: Value): Value {
+  if (Array.isArray(value)) return value.map(shape);
+  if (!isRecord(value)) return value === null ? 'null' : typeof value;
+  return Object.fromEntries(Object.entries(value).map(([key, child]) => [key, shape(child)]));
+}
+
+const sample = {
+  station: 'number',
+  height: 'number',
+  groundRange: 'number',
+  slantRange: 'number',
+  bearing: 'number',
+  elevation: 'number',
+  aspect: 'number',
+  focalLength: 'number',
+  focalLength35: 'number',
+  lightAngle: 'number',
+  phaseAngle: 'number',
+  flankLit: 'boolean',
+  light: 'string',
+  glare: 'boolean',
+  score: {
+    total: 'number',
+    light: 'number',
+    reach: 'number',
+    aspect: 'number',
+    sight: 'number',
+    haze: 'number',
+  },
+};
+const end = {
+  designator: 'string',
+  trueBearing: 'number',
+  magneticBearing: 'number',
+  suggestedDesignator: 'string',
+};
+
+const features = [
+  runwayFeature('twin', [8.5, 47.4], [8.52, 47.4], [{ designator: '09' }, { designator: '09' }]),
+  runwayFeature(
+    'half',
+    [8.51, 47.39],
+    [8.52, 47.41],
+    [{ designator: '02', closed: true }, { designator: '20' }],
+  ),
+  runwayFeature('dot', [8.5, 47.4], [8.5, 47.4], [{ designator: '01' }, { designator: '19' }]),
+  spotFeature('near', [8.508, 47.396]),
+  // On the line of the first runway, and too far away for any lens.
+  spotFeature('far', [9.4, 47.4]),
+  spotFeature('lost', [8.5, 95]),
+];
+const survey = surveyText(features, {
+  site: { elevation: 430 },
+  kit: plainKit,
+  subjects: [plainSubject, { ...plainSubject, key: 'small', length: 7, span: 9, height: 2.4 }],
+});
+
+interface Printed {
+  at: string;
+  used: { subject: string; body: string };
+  problems: { id: string | null; reason: string; used: boolean }[];
+  runways: { id: string; ends: { designator: string }[] }[];
+  spots: {
+    id: string;
+    runways: { id: string; side: string | null }[];
+    paths: {
+      path: string;
+      best: { focalLength: number | null; focalLength35: number };
+      visibleShare: number | null;
+      glareShare: number | null;
+    }[];
+  }[];
+}
+
+async function printed(...args: readonly string[]): Promise<Printed> {
+  const { status, out, err } = await figures(...args);
+  expect(err).toBe('');
+  expect(status).toBe(0);
+  return JSON.parse(out) as Printed;
+}
+
+/** The survey above at one instant, printed once. */
+let evening: Printed;
+beforeAll(async () => {
+  evening = await printed(file('survey.geojson', survey), '--at', '2026-06-21T17:00:00Z');
+}, 30_000);
+
+describe('the figures command', () => {
+  test('[C1] prints JSON of the shape in section 5 of the design, and nothing else', () => {
+    const value = evening;
+    expect(Object.keys(value)).toEqual(['at', 'used', 'problems', 'runways', 'spots']);
+    expect(value.at).toBe('2026-06-21T17:00:00Z');
+    expect(value.used).toEqual({ subject: 'plain', body: 'full' });
+    expect(shape(value.spots[0] as unknown as Value)).toEqual({
+      id: 'string',
+      name: 'string',
+      sun: { azimuth: 'number', altitude: 'number' },
+      runways: ['twin', 'half'].map(() => ({
+        id: 'string',
+        centrelineDistance: 'number',
+        side: 'string',
+        station: 'number',
+      })),
+      paths: Array.from({ length: 9 }, () => ({
+        path: 'string',
+        closest: { ...sample, flankLit: expect.stringMatching(/boolean|null/) as string },
+        best: { ...sample, flankLit: expect.stringMatching(/boolean|null/) as string },
+        // Null where no sample is usable.
+        visibleShare: expect.stringMatching(/number|null/) as string,
+        glareShare: expect.stringMatching(/number|null/) as string,
+      })),
+    });
+    expect(value.spots[0]?.paths.some((p) => p.visibleShare === 1)).toBe(true);
+    expect(shape(value.runways as unknown as Value)).toEqual(
+      ['twin', 'half'].map(() => ({
+        id: 'string',
+        length: 'number',
+        trueBearing: 'number',
+        declination: 'number',
+        ends: [end, end],
+      })),
+    );
+  });
+
+  test('[C2] two ends of one designator get #0 and #1; closed ends have no paths', () => {
+    const { spots } = evening;
+    const names = ['twin/09#0', 'twin/09#1', 'half/20'].flatMap((path) =>
+      ['arrival', 'departure', 'circuit'].map((kind) => `${path}/${kind}`),
+    );
+    expect(spots[0]?.paths.map((p) => p.path)).toEqual(names);
+  });
+
+  test('[C3] what has no answer is null; doubts are used, what has no meaning is not', () => {
+    const value = evening;
+    const far = value.spots.find((s) => s.id === 'far');
+    expect(far?.paths.map((p) => [p.visibleShare, p.glareShare])).toEqual(Array(9).fill([null, null]));
+    const onLine = value.spots.find((s) => s.id === 'near')?.runways;
+    expect(onLine?.map((r) => r.side)).not.toContain(null);
+    expect(value.spots.map((s) => s.id)).toEqual(['near', 'far']);
+    expect(value.runways.map((r) => r.id)).toEqual(['twin', 'half']);
+    const of = (id: string) => value.problems.filter((p) => p.id === id).map((p) => p.used);
+    expect(of('dot')).toEqual([false]);
+    expect(of('lost')).toEqual([false]);
+    expect(of('twin').length).toBeGreaterThan(0);
+    expect(of('twin')).not.toContain(false);
+    expect(value.problems.every((p) => Object.keys(p).join() === 'id,reason,used')).toBe(true);
+  });
+
+  test('[C4] --subject, --body and an instant with an offset', async () => {
+    const path = file('survey.geojson', survey);
+    const small = await printed(
+      path,
+      '--at',
+      '2026-06-21T19:00:00+02:00',
+      '--subject',
+      'small',
+      '--body',
+      'crop',
+    );
+    expect(small.at).toBe('2026-06-21T17:00:00Z');
+    expect(small.used).toEqual({ subject: 'small', body: 'crop' });
+    const first = (value: Printed) => value.spots[0]?.paths[0]?.best;
+    // The smaller aircraft needs more, and the smaller sensor is worth 1.53 times its focal length.
+    const ratio = (first(small)?.focalLength35 ?? NaN) / (first(small)?.focalLength ?? NaN);
+    expect(ratio).toBeCloseTo(Math.hypot(36, 24) / Math.hypot(23.5, 15.6), 9);
+    expect(first(small)?.focalLength).not.toBe(first(evening)?.focalLength);
+  });
+
+  test('[C5] without --at it is now', async () => {
+    const before = Date.now();
+    const { at } = await printed(file('empty.geojson', surveyText([])));
+    expect(Date.parse(at)).toBeGreaterThanOrEqual(before);
+    expect(Date.parse(at)).toBeLessThanOrEqual(Date.now());
+  });
+
+  test('[C6] whatever cannot be answered: exit status 2, one plain line, nothing on standard output', async () => {
+    const good = file('survey.geojson', survey);
+    const newer = survey.replace('"version":1', '"version":2');
+    const refused: readonly (readonly [args: readonly string[], words: RegExp])[] = [
+      [[], /a survey file is missing/],
+      [[join(folder, 'absent.geojson')], /cannot be read/],
+      [
+        [file('broken.geojson', '{"type":\n"FeatureCollection",\n}')],
+        /not JSON: it breaks at line 3, column 1/,
+      ],
+      [[file('newer.geojson', newer)], /newer version/],
+      [[good, '--at', 'yesterday'], /--at: expected ISO 8601/],
+      [[good, '--subject', 'nobody'], /--subject: the survey has no subject "nobody"/],
+      [[good, '--body', 'nobody'], /--body: the kit has no body "nobody"/],
+    ];
+    // Four children at a time: the machine has few cores.
+    for (let i = 0; i < refused.length; i += 4) {
+      await Promise.all(
+        refused.slice(i, i + 4).map(async ([args, words]) => {
+          const { status, out, err } = await figures(...args);
+          expect(status, args.join(' ')).toBe(2);
+          expect(out).toBe('');
+          expect(err).toMatch(words);
+          expect(err).toMatch(/^[^\n]+\n$/);
+        }),
+      );
+    }
+  }, 60_000);
+});
