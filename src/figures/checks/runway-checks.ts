@@ -1,12 +1,12 @@
 import type { Runway } from '../../survey/schema/runway';
 import type { Problem } from '../../survey/problems';
-import { designatorNumber, designatorsApart } from '../geometry/designator';
+import { designatorNumber, designatorsApart, suggestedDesignator } from '../geometry/designator';
 import { oddLength } from '../practice';
-import type { RunwayFigures } from '../types';
+import type { EndFigures, RunwayFigures } from '../types';
 
 /** What is doubtful about a runway, in plain words; figures are computed all the same. */
 export function runwayDoubts(runway: Runway, figures: RunwayFigures): Problem[] {
-  const reasons = [...lengthDoubts(runway, figures), ...designatorDoubts(figures)];
+  const reasons = [...runway.doubts, ...lengthDoubts(runway, figures), ...designatorDoubts(runway, figures)];
   return reasons.map((reason) => ({ id: runway.id, reason, used: true }));
 }
 
@@ -19,9 +19,20 @@ function* lengthDoubts(runway: Runway, { length }: RunwayFigures) {
   }
 }
 
-function* designatorDoubts({ ends }: RunwayFigures) {
+/** Latitude in degrees north of which runways are often numbered from true north (Transport Canada's rule). */
+const trueNumbersFrom = 60;
+
+/** How far a designator is from the runway's azimuth, in tens of degrees; null when it has no number. */
+function tensOff(end: EndFigures, latitude: number): number | null {
+  const magnetic = designatorsApart(end.designator, end.suggestedDesignator);
+  const fromTrue = /T$/i.test(end.designator) || latitude > trueNumbersFrom;
+  const whenTrue = fromTrue ? designatorsApart(end.designator, suggestedDesignator(end.trueBearing)) : null;
+  return magnetic === null ? null : Math.min(magnetic, whenTrue ?? magnetic);
+}
+
+function* designatorDoubts({ line }: Runway, { ends }: RunwayFigures) {
   for (const end of ends) {
-    const apart = designatorsApart(end.designator, end.suggestedDesignator);
+    const apart = tensOff(end, line[0][1]);
     if (apart !== null && apart > 1)
       yield `Designator ${end.designator} does not fit the magnetic azimuth of ${Math.round(end.magneticBearing)} degrees, which suggests ${end.suggestedDesignator}. Are the ends swapped or drawn wrongly?`;
   }

@@ -26,8 +26,6 @@ export function runwayDoubts(runway: LocatedRunway, { elevation }: Airfield): st
 function flagDoubt(flag: RunwayFlag, { length, ends: [a, b] }: LocatedRunway): string {
   const displaced = a.displaced + b.displaced;
   switch (flag.kind) {
-    case 'zero-length':
-      return '';
     case 'length-off':
       return `The data give a length of ${metres(length)}, but the two ends lie ${metres(flag.measured)} apart. Check both ends on the map.`;
     case 'at-thresholds':
@@ -36,8 +34,10 @@ function flagDoubt(flag: RunwayFlag, { length, ends: [a, b] }: LocatedRunway): s
       return `An end of this runway lies ${metres(flag.away)} from the airfield's own position. Check where the runway is.`;
     case 'ends-swapped':
       return `The ends seem to be swapped: from end ${a.designator} to end ${b.designator} the line points to ${bearing(flag.magnetic)} magnetic, against its number. Check which end is which.`;
+    case 'zero-length':
     case 'designator-off':
-      return `Designators ${a.designator} and ${b.designator} do not fit the line, which points to ${bearing(flag.magnetic)} magnetic from end ${a.designator}. Check the ends, or the numbers on a chart.`;
+      // The first is not drawn; the second the figures say, anew after every edit.
+      return '';
   }
 }
 

@@ -23,6 +23,8 @@ const runwayFields = {
   name: textField(''),
   width: numberField(1, 500, 30),
   surface: textField(''),
+  /** What the data that a runway came from leave in doubt, in plain words, until the user has checked it. */
+  doubts: v.nullish(v.array(v.string(), 'expected a list of sentences'), []),
 };
 
 /** `line[0]` is the pavement end at which `ends[0]` lands, towards `line[1]`. */

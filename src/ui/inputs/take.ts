@@ -43,7 +43,9 @@ export function takeMegahertz(bounds: Bounds, set: (mhz: number) => void): Take 
   return (text) => {
     const mhz = parseNumber(text.replace(/\s*mhz$/i, ''));
     if (mhz === null) return `"${text.trim()}" is no frequency. Type megahertz, such as 118.5.`;
-    return within(mhz, bounds, 'MHz') ?? done(set, mhz);
+    const outside = within(mhz, bounds, 'MHz');
+    if (outside === null) set(mhz);
+    return outside;
   };
 }
 

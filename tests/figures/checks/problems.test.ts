@@ -27,6 +27,35 @@ describe('doubts about runways', () => {
       expect(problems([runway([{ designator: x }, { designator: y }])])).toEqual([]);
   });
 
+  test('[F109] what the data left in doubt is listed with the runway', () => {
+    const drawn = runway([{ designator: '14' }, { designator: '32' }]);
+    const doubted = {
+      ...drawn,
+      properties: { ...drawn.properties, doubts: ['Check both ends on the map.'] },
+    };
+    expect(problems([doubted])).toEqual([{ id: 'rwy', reason: 'Check both ends on the map.', used: true }]);
+  });
+
+  test('[F109] numbers counted from true north are right where they are marked or usual', () => {
+    // Declination is 17 degrees east at the first place and 16 at the second.
+    const north = [-120, 69.5] as const;
+    const line = runwayFeature('rwy', north, destination(north, 160, 1800), [
+      { designator: '16' },
+      { designator: '34' },
+    ]);
+    expect(problems([line])).toEqual([]);
+    const marked = runwayFeature('rwy', [-120, 55], destination([-120, 55], 160, 1800), [
+      { designator: '16T' },
+      { designator: '34T' },
+    ]);
+    expect(problems([marked])).toEqual([]);
+    const unmarked = runwayFeature('rwy', [-120, 55], destination([-120, 55], 160, 1800), [
+      { designator: '17' },
+      { designator: '35' },
+    ]);
+    expect(problems([unmarked])).toHaveLength(2);
+  });
+
   test('[F111] a designator against the azimuth is a doubt, computed all the same', () => {
     const found = problems([runway([{ designator: '32' }, { designator: '14' }])]);
     expect(found).toHaveLength(2);

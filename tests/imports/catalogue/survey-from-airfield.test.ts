@@ -111,13 +111,6 @@ describe('a survey from the catalogue', () => {
       ],
     ],
     [
-      'designators off',
-      { flags: [{ kind: 'designator-off', magnetic: 63 }] },
-      [
-        'Designators 09 and 27 do not fit the line, which points to 063° magnetic from end 09. Check the ends, or the numbers on a chart.',
-      ],
-    ],
-    [
       'thresholds too far in',
       {
         ends: [
