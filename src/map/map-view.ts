@@ -4,6 +4,7 @@ import latinExt400 from '@fontsource/source-sans-3/files/source-sans-3-latin-ext
 import latinExt600 from '@fontsource/source-sans-3/files/source-sans-3-latin-ext-600-normal.woff2?url';
 import * as maplibre from 'maplibre-gl';
 import 'maplibre-gl/dist/maplibre-gl.css';
+import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
 import { fonts } from '../../styles/map-style';
 import type { Position } from '../survey/document';
 import { imageOf, imageScale } from './images';
@@ -33,6 +34,9 @@ interface Options {
   readonly onReady: () => void;
 }
 
+// A bundler does not find the library's worker by itself.
+maplibre.setWorkerUrl(workerUrl);
+
 /** Free of the edges when the whole survey is shown, in pixels. */
 const margin = 60;
 
@@ -41,6 +45,7 @@ export class MapView implements MapSurface {
   readonly #map: maplibre.Map;
   readonly #follower: PointerFollower;
   readonly #shown = new Map<SourceName, Overlay | string>();
+  #zoomsOnDoubleClick = true;
   readonly #waiting = new Map<SourceName, Overlay | string>();
   #frame = 0;
   #loaded = false;
@@ -66,7 +71,7 @@ export class MapView implements MapSurface {
     this.#map = map;
     map.touchZoomRotate.disableRotation();
     map.keyboard.disableRotation();
-    map.on('styleimagemissing', ({ id }) => {
+    map.setMissingStyleImageResolver((id) => {
       const image = imageOf(id);
       if (image && !map.hasImage(id)) map.addImage(id, image, { pixelRatio: imageScale });
     });
@@ -77,6 +82,7 @@ export class MapView implements MapSurface {
     });
     map.on('move', onCamera);
     map.on('moveend', onRest);
+    map.getCanvasContainer().addEventListener('dblclick', (event) => this.#doubleClick(event), true);
     this.#follower = new PointerFollower(map.getCanvasContainer(), this, pointers);
   }
 
@@ -151,7 +157,18 @@ export class MapView implements MapSurface {
     if (enabled) this.#map.touchZoomRotate.disableRotation();
   }
   setDoubleClickZoom(enabled: boolean): void {
-    this.#map.doubleClickZoom[enabled ? 'enable' : 'disable']();
+    const { doubleClickZoom } = this.#map;
+    if (!enabled) {
+      this.#zoomsOnDoubleClick = false;
+      doubleClickZoom.disable();
+      return;
+    }
+    doubleClickZoom.enable();
+    // The second click of a double click that ends a drawing comes before the page tells of the double click.
+    setTimeout(() => (this.#zoomsOnDoubleClick = true));
+  }
+  #doubleClick(event: MouseEvent): void {
+    if (!this.#zoomsOnDoubleClick) event.stopPropagation();
   }
   setCursor(cursor: Cursor): void {
     this.#map.getCanvas().style.cursor = cursor === 'default' ? '' : cursor;
