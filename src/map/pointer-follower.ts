@@ -17,7 +17,7 @@ interface Pressed {
  */
 export class PointerFollower {
   readonly #element: HTMLElement;
-  readonly #surface: Pick<MapSurface, 'unproject' | 'setPanEnabled' | 'focus'>;
+  readonly #surface: Pick<MapSurface, 'unproject' | 'setPanEnabled'>;
   readonly #listener: PointerListener;
   readonly #off = new AbortController();
   #pressed: Pressed | null = null;
@@ -26,7 +26,7 @@ export class PointerFollower {
 
   constructor(
     element: HTMLElement,
-    surface: Pick<MapSurface, 'unproject' | 'setPanEnabled' | 'focus'>,
+    surface: Pick<MapSurface, 'unproject' | 'setPanEnabled'>,
     listener: PointerListener,
   ) {
     this.#element = element;
@@ -73,7 +73,6 @@ export class PointerFollower {
     if (!taken) return;
     this.#surface.setPanEnabled(false);
     this.#element.setPointerCapture(event.pointerId);
-    this.#surface.focus();
   }
 
   /** Two fingers move the map, whatever the first one had begun. */

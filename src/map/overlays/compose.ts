@@ -103,7 +103,7 @@ function selectedSpotFeatures(
   return [
     ...selectedRingsOf({ spot, a, b }, zoom),
     ...ticksOf(paths, { spot, a }, zoom),
-    ...marksOf(paths, a, b),
+    ...marksOf(paths, a, b, zoom),
     spotFeature(spot, a, 'selected-spot', selectedRings),
   ];
 }

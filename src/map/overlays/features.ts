@@ -26,7 +26,11 @@ export const overlay = (features: readonly OverlayFeature[]): Overlay => ({
 
 export const emptyOverlay = overlay([]);
 
-export const point = (coordinates: Position, properties: OverlayProperties): OverlayFeature => ({
+export interface PointFeature extends OverlayFeature {
+  readonly geometry: Extract<OverlayGeometry, { type: 'Point' }>;
+}
+
+export const point = (coordinates: Position, properties: OverlayProperties): PointFeature => ({
   type: 'Feature',
   properties,
   geometry: { type: 'Point', coordinates },

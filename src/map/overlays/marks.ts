@@ -1,13 +1,19 @@
 import type { SpotFigures } from '../../figures/types';
 import type { Path } from '../../figures/traffic/paths';
 import { metres } from '../../units/format';
-import { point, type OverlayFeature } from './features';
+import { degreesPerPixel } from '../screen';
+import { point, type OverlayFeature, type PointFeature } from './features';
 import { pathLine, sampleAtStation } from './path-line';
 import { stationText } from './ticks';
 
 /** Where on each path the selected spot sees it best, at A and at B, and where it comes closest. */
-export function marksOf(paths: readonly Path[], a: SpotFigures, b: SpotFigures): OverlayFeature[] {
-  return paths.flatMap((path, i) => {
+export function marksOf(
+  paths: readonly Path[],
+  a: SpotFigures,
+  b: SpotFigures,
+  zoom: number,
+): OverlayFeature[] {
+  const marks = paths.flatMap((path, i) => {
     const [seenA, seenB] = [a.paths[i], b.paths[i]];
     // A path out of reach has no best point worth a mark.
     if (!seenA || !seenB || seenA.sector.runs.length === 0) return [];
@@ -22,7 +28,19 @@ export function marksOf(paths: readonly Path[], a: SpotFigures, b: SpotFigures):
       ...at(seenA.closest.station, 'closest', 'closest', 3),
     ];
   });
+  const near = sameWithin * degreesPerPixel(zoom);
+  return marks.filter((mark, i) => !marks.slice(0, i).some((other) => isSame(mark, other, near)));
 }
+
+/** Pixels: marks of one kind that lie closer are one mark, as where an arrival and a departure share the runway. */
+const sameWithin = 24;
+
+const isSame = (one: PointFeature, other: PointFeature, near: number) =>
+  one.properties['label'] === other.properties['label'] &&
+  Math.hypot(
+    one.geometry.coordinates[0] - other.geometry.coordinates[0],
+    one.geometry.coordinates[1] - other.geometry.coordinates[1],
+  ) < near;
 
 /** The inspected point of a path. */
 export function inspectedMark(

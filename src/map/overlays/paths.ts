@@ -25,19 +25,18 @@ export function pathsOverlay(
   const bands = paths.flatMap((path) => touchdownOf(runways, subject, elevation, path));
   const lines = paths.flatMap((path, i) => {
     const focal = focalLengths?.[i];
-    return focal ? coloured(path, focal, usableTo) : [plain(path)];
+    return [way(path, !focal), ...(focal ? coloured(path, focal, usableTo) : [])];
   });
   return overlay([...bands, ...lines]);
 }
 
-const shared = ({ ref, name }: Path) => ({ path: ref.path, kind: ref.kind, name });
-
 const pick = (positions: readonly Position[], indices: readonly number[]) =>
   indices.map((i) => positions[i] as Position);
 
-function plain(path: Path): OverlayFeature {
+/** The path as a whole: it carries the name and the direction, and is all there is while no spot is selected. */
+function way(path: Path, plain: boolean): OverlayFeature {
   const { positions, kept } = pathLine(path);
-  return line(pick(positions, kept), { part: 'path', plain: true, ...shared(path) });
+  return line(pick(positions, kept), { part: 'way', plain, path: path.ref.path, name: path.name });
 }
 
 const beyondAll = focalSteps.length;
@@ -66,10 +65,9 @@ function coloured(path: Path, focal: Float64Array, usableTo: number): OverlayFea
     features.push(
       line(pick(positions, indices), {
         part: 'path',
-        plain: false,
         colour: focalSteps[step]?.colour ?? outOfReachColour,
         reach: step < beyondAll,
-        ...shared(path),
+        path: path.ref.path,
       }),
     );
     from = i;

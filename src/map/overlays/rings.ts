@@ -1,6 +1,6 @@
 import { RAD } from '../../figures/geometry/angles';
 import { remembered } from '../../figures/remembered';
-import type { PathFromSpot, SpotFigures } from '../../figures/types';
+import type { PathFromSpot, PathRef, SpotFigures } from '../../figures/types';
 import type { Position } from '../../survey/document';
 import { degreesPerPixel } from '../screen';
 import { line, point, polygon, type OverlayFeature } from './features';
@@ -15,7 +15,7 @@ export interface RingSize {
 }
 
 /** The selected spot's rings are read, the others compared at a glance; many spots make do with finer ones. */
-export const selectedRings: RingSize = { inner: 22, band: 10, gap: 5 };
+export const selectedRings: RingSize = { inner: 26, band: 11, gap: 5 };
 const fewRings: RingSize = { inner: 12, band: 4.5, gap: 2.5 };
 const manyRings: RingSize = { inner: 10, band: 3, gap: 1.5 };
 const manyFrom = 9;
@@ -48,6 +48,9 @@ interface Ring {
   readonly letters: readonly OverlayFeature[];
 }
 
+/** Pixels from the edge of a sector to the middle of its letter. */
+const letterBeside = 7;
+
 function ringsAt(
   position: Position,
   a: SpotFigures,
@@ -61,7 +64,7 @@ function ringsAt(
   a.paths.forEach((path, i) => {
     const sweeps = sweepsOfPath(path, b.paths[i], a, b);
     if (sweeps.length === 0) return;
-    rings.push(ring(sweeps, radius, size.band, screen));
+    rings.push(ring(sweeps, radius, size.band, nameOf(path.ref), screen));
     radius += 2 * size.band + size.gap;
   });
   return rings;
@@ -81,6 +84,10 @@ function sweepsOfPath(
   return sweeps.length > 1 ? sweeps.sort((x, y) => y.focalLength - x.focalLength) : sweeps;
 }
 
+/** "08 arrival", as the runway's end and what happens there; "" for a path that has its own name on the map. */
+const nameOf = ({ path, kind }: PathRef): string =>
+  kind === 'flight-path' ? '' : path.split('/').slice(1).join(' ').replace(/#./, '');
+
 /** The position `radius` pixels from the spot towards a bearing. */
 type Screen = (bearing: number, radius: number) => Position;
 
@@ -93,7 +100,7 @@ function screenAt([lng, lat]: Position, zoom: number): Screen {
   ];
 }
 
-function ring(sweeps: readonly Sweep[], inner: number, band: number, screen: Screen): Ring {
+function ring(sweeps: readonly Sweep[], inner: number, band: number, name: string, screen: Screen): Ring {
   const middle = inner + band;
   const outer = middle + band;
   const features = sweeps.flatMap((sweep) => [
@@ -105,14 +112,37 @@ function ring(sweeps: readonly Sweep[], inner: number, band: number, screen: Scr
       { part: 'ring-edge' },
     ),
   ]);
-  const [first, second] = sweeps[sweeps.length - 1]?.edges ?? [];
-  if (first === undefined || second === undefined) return { features, letters: [] };
-  const letter = (text: string, radius: number) => {
-    // Half a letter before the sector begins.
-    const before = Math.sign(first - second) * (7 / (radius * RAD));
-    return point(screen(first + before, radius), { part: 'ring-letter', text });
-  };
-  return { features, letters: [letter('A', inner + band / 2), letter('B', middle + band / 2)] };
+  return { features, letters: legend(sweeps, inner, band, name, screen) };
+}
+
+/** A letter where each band begins, and the path's name where they end. */
+function legend(
+  sweeps: readonly Sweep[],
+  inner: number,
+  band: number,
+  name: string,
+  screen: Screen,
+): OverlayFeature[] {
+  const edges = sweeps[sweeps.length - 1]?.edges ?? [];
+  const [first, last] = [edges[0], edges[edges.length - 1]];
+  if (first === undefined || last === undefined) return [];
+  const beyond = (bearing: number, radius: number, way: number) =>
+    bearing + way * (letterBeside / (radius * RAD));
+  const before = Math.sign(first - last);
+  const letter = (text: string, radius: number) =>
+    point(screen(beyond(first, radius, before), radius), { part: 'ring-letter', text, anchor: 'center' });
+  const end = beyond(last, inner + band, -before);
+  // The name goes on to the side to which the end of the bands looks.
+  const eastward = Math.sin(end * RAD) > 0;
+  return [
+    letter('A', inner + band / 2),
+    letter('B', inner + 1.5 * band),
+    point(screen(end, inner + band), {
+      part: 'ring-letter',
+      text: name,
+      anchor: eastward ? 'left' : 'right',
+    }),
+  ];
 }
 
 const wedgeFeature = ({ edges, colour, glare }: Wedge, inner: number, outer: number, screen: Screen) =>

@@ -10,6 +10,17 @@ import type { SpotScene } from './scene';
 const spacings = [100, 200, 500, 1000, 2000, 5000] as const;
 const roomPixels = 120;
 
+/** m of the centre above the datum: on the runway and just above it marks would crowd out what is painted there. */
+const labelledFrom = 20;
+
+/** What the station of each kind of path counts. */
+const farFrom = {
+  arrival: 'out',
+  departure: 'from start',
+  circuit: 'to fly',
+  'flight-path': 'along',
+} as const;
+
 export function tickSpacing(lat: number, zoom: number): number | null {
   const least = roomPixels * metresPerPixel(lat, zoom);
   return spacings.find((spacing) => spacing >= least) ?? null;
@@ -31,6 +42,7 @@ export function ticksOf(
       const at = station[i] as number;
       // The threshold and the start of a departure are marked by the runway itself.
       if (at % spacing !== 0 || at === 0) continue;
+      if ((height[i] as number) < labelledFrom) continue;
       const slant = Math.hypot(
         (centre[3 * i] as number) - eye[0],
         (centre[3 * i + 1] as number) - eye[1],
@@ -40,7 +52,7 @@ export function ticksOf(
         point(pathLine(path).positions[i] ?? spot.position, {
           part: 'tick',
           turn: courseAt(path, i),
-          station: stationText(at, spacing),
+          station: `${stationText(at, spacing)} ${farFrom[path.ref.kind]}`,
           detail: `height ${metres(height[i] as number)}\nslant ${metres(slant)}`,
           range: slant,
         }),
