@@ -1,6 +1,8 @@
 import type { Contents } from '../../survey/contents';
+import type { FlightPath } from '../../survey/schema/places';
 import type { EndIndex, Runway } from '../../survey/schema/runway';
 import type { Subject } from '../../survey/schema/subject';
+import { remembered } from '../remembered';
 import type { PathKind, PathRef } from '../types';
 import { arrivalSamples } from './arrival';
 import { circuitSamples } from './circuit';
@@ -79,6 +81,13 @@ function runwayRef(runway: Runway, end: EndIndex, kind: RunwayPathKind): PathRef
   return { path: `${runway.id}/${designator}/${kind}`, kind, runway: runway.id, end };
 }
 
+/** A drawn or recorded path, built once until it, the subject or the field's elevation changes. */
+const flightPath = remembered((flight: FlightPath, subject: Subject, elevation: number): Path | null => {
+  const samples = flightPathSamples(flight, subject, elevation);
+  const ref: PathRef = { path: flight.id, kind: 'flight-path', runway: null, end: null };
+  return samples && { ref, name: flight.name || 'flight path', samples };
+});
+
 /** The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths. */
 export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
   const elevation = fieldElevation(contents);
@@ -95,9 +104,8 @@ export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
   }
   for (const flight of contents.flightPaths) {
     if (!wanted('flight-path', null, null)) continue;
-    const samples = flightPathSamples(flight, contents.subject, elevation);
-    const ref: PathRef = { path: flight.id, kind: 'flight-path', runway: null, end: null };
-    if (samples) paths.push({ ref, name: flight.name || 'flight path', samples });
+    const path = flightPath(flight, contents.subject, elevation);
+    if (path) paths.push(path);
   }
   return paths;
 }
