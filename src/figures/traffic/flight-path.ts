@@ -11,11 +11,11 @@ import { levelled, sampled, stationsBetween, type PathSamples } from './samples'
  */
 export function flightPathSamples(path: FlightPath, subject: Subject, datum: number): PathSamples | null {
   const legs = legsOf(path.line);
-  const total = legs.at(-1)?.to ?? 0;
-  if (total <= 0) return null;
+  const last = legs.at(-1);
+  if (!last) return null;
   const lift = path.source === 'drawn' ? subject.height / 2 : 0;
-  return sampled(stationsBetween(0, total), (station) => {
-    const leg = legs.find((l) => station <= l.to) ?? (legs.at(-1) as Leg);
+  return sampled(stationsBetween(0, last.to), (station) => {
+    const leg = legs.find((l) => station <= l.to) ?? last;
     const length = leg.to - leg.from;
     const t = (station - leg.from) / length;
     const [h0, h1] = [path.heights[leg.index] as number, path.heights[leg.index + 1] as number];
