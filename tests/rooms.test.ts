@@ -26,7 +26,9 @@ const fenced: Record<string, string> = {
   suncalc: 'figures/light/sun.ts',
   geomagnetism: 'figures/geometry/magnetic.ts',
   'temporal-polyfill': 'time/local-time.ts',
-  idb: 'storage/autosave.ts',
+  idb: 'storage/database.ts',
+  'browser-fs-access': 'storage/files.ts',
+  fflate: 'storage/archive.ts',
 };
 
 interface Import {

@@ -51,6 +51,11 @@ export class SurveyDocument {
     this.#history = steps.startHistory(frozen(opened.survey));
   }
 
+  /** The same survey with its history goes on under another key: as a copy. */
+  continueAs(id: string): void {
+    this.#opened = { ...this.#opened, id };
+  }
+
   /** One undo step, named for what the user meant. Also the beginning of a drag. */
   perform(label: string, edit: (survey: Survey) => Survey): void {
     this.#change((history) => steps.perform(history, label, frozen(edit(history.present))));

@@ -1,16 +1,29 @@
-import type { StoredSurvey, Written } from '../storage/autosave';
+import type { Written } from '../storage/autosave';
+import type { KeptNote, StoredSurvey, SurveyFacts, SurveyToKeep } from '../storage/records';
 
 /** What saving needs to know of the open survey. */
 export interface Saveable {
   readonly id: string;
   readonly name: string;
+  readonly facts: SurveyFacts;
   readonly text: () => string;
 }
 
-type Write = (survey: Omit<StoredSurvey, 'revision'>, knownRevision: number) => Promise<Written>;
+/** What saving needs of the world; injected, so that it is tested without a browser. */
+export interface SavingNeeds {
+  write(survey: SurveyToKeep, knownRevision: number): Promise<Written>;
+  read(id: string): Promise<StoredSurvey | null>;
+  /** The open survey. */
+  open(): Saveable;
+  /** Shows what another tab has written: nothing here is unsaved. */
+  follow(theirs: StoredSurvey): void;
+  now(): number;
+}
 
 /** ms after a change until it is written: the most that a dying tab loses. */
 const writeAfter = 400;
+/** ms until a refused write is tried again: room may have been made elsewhere. */
+const retryAfter = 10_000;
 
 /**
  * Writes the open survey to the device soon after each change, one write at a time, and says how that goes.
@@ -23,63 +36,124 @@ export class Saving {
   });
   /** What another tab has written, when it was first. */
   theirs = $state.raw<StoredSurvey | null>(null);
+  /** Why the browser keeps nothing, null while it does. */
+  refused = $state.raw<string | null>(null);
 
-  readonly #write: Write;
-  readonly #open: () => Saveable;
-  readonly #now: () => number;
+  readonly #needs: SavingNeeds;
   #revision = 0;
+  /** Changed since the last write began, or that write failed. */
+  #unsaved = $state.raw(false);
   #timer: ReturnType<typeof setTimeout> | null = null;
+  /** The timer waits for a refused write's next attempt. */
+  #retrying = false;
   #writing: Promise<void> = Promise.resolve();
+  /** Counts the surveys opened: the answer to a write of an earlier one says nothing about this one. */
+  #opening = 0;
 
-  constructor(write: Write, open: () => Saveable, now: () => number) {
-    this.#write = write;
-    this.#open = open;
-    this.#now = now;
+  constructor(needs: SavingNeeds) {
+    this.#needs = needs;
+  }
+
+  /** The revision that this tab knows, 0 for none. */
+  get revision(): number {
+    return this.#revision;
+  }
+  /** The open survey exists nowhere but in this page, and will not be kept without the user's doing. */
+  get atRisk(): boolean {
+    return this.#unsaved && (this.theirs !== null || this.refused !== null);
   }
 
   /** Another survey is open now; `revision` is the one it was read at, 0 when it is not kept yet. */
   opened(revision: number): void {
     this.#cancel();
+    this.#opening++;
     this.#revision = revision;
+    this.#unsaved = false;
     this.theirs = null;
-    this.status = { text: revision > 0 ? 'Kept on this device' : 'Not changed yet', trouble: false };
+    this.refused = null;
+    this.#say(revision > 0 ? 'Kept on this device' : 'Not changed yet');
   }
 
   /** The survey has changed. */
   changed(): void {
+    this.#unsaved = true;
     if (this.theirs) return;
-    this.status = { text: 'Saving …', trouble: false };
+    if (this.refused === null) this.#say('Saving …');
+    if (this.#retrying) this.#cancel();
     this.#timer ??= setTimeout(() => void this.flush(), writeAfter);
   }
 
   /** Writes what has not been written yet: also when the page is about to go. */
   flush(): Promise<void> {
-    if (this.#timer === null) return this.#writing;
+    if (!this.#unsaved || this.theirs) return this.#writing;
     this.#cancel();
-    this.#writing = this.#writing.then(() => this.#writeNow());
+    // A write that throws is a programmer's error; it must not stop the ones after it.
+    this.#writing = this.#writing.catch(() => undefined).then(() => this.#writeNow());
     return this.#writing;
   }
 
+  /** The survey is safe in a file: nothing is at risk until it changes again. */
+  savedToFile(): void {
+    if (this.refused === null) return;
+    this.#cancel();
+    this.#unsaved = false;
+    this.#say('Saved to a file, not kept on this device', true);
+  }
+
+  /** Another tab says what it has written. */
+  async heard({ id, revision }: KeptNote): Promise<void> {
+    if (id !== this.#needs.open().id || revision === null || revision <= this.#revision) return;
+    const opening = this.#opening;
+    // A write of this tab's own may be under way: its answer tells first who has won.
+    await this.#writing;
+    const theirs = await this.#needs.read(id);
+    if (opening !== this.#opening || this.theirs || !theirs || theirs.revision <= this.#revision) return;
+    if (this.#unsaved) this.#lost(theirs);
+    else {
+      this.#needs.follow(theirs);
+      this.#say('Changed in another tab, and shown as it is there');
+    }
+  }
+
   async #writeNow(): Promise<void> {
-    const { id, name, text } = this.#open();
-    const written = await this.#write({ id, name, changed: this.#now(), text: text() }, this.#revision);
+    if (!this.#unsaved || this.theirs) return;
+    const opening = this.#opening;
+    const { id, name, facts, text } = this.#needs.open();
+    const survey = { id, name, facts, changed: this.#needs.now(), text: text() };
+    this.#unsaved = false;
+    const written = await this.#needs.write(survey, this.#revision);
+    if (opening !== this.#opening) return;
     if (written.ok) {
       this.#revision = written.revision;
-      if (this.#timer === null) this.status = { text: 'Kept on this device', trouble: false };
-    } else if (written.why === 'conflict') {
-      this.#cancel();
-      this.theirs = written.theirs;
-      this.status = { text: 'Changed in another tab', trouble: true };
-    } else {
-      this.status = {
-        text: `Not kept on this device (${written.reason}). Save it to a file.`,
-        trouble: true,
-      };
+      this.refused = null;
+      if (!this.#unsaved) this.#say('Kept on this device');
+      return;
     }
+    this.#unsaved = true;
+    this.#cancel();
+    if (written.why === 'conflict') this.#lost(written.theirs);
+    else {
+      this.refused = written.reason;
+      this.#say('Not kept on this device', true);
+      this.#retrying = true;
+      this.#timer = setTimeout(() => void this.flush(), retryAfter);
+    }
+  }
+
+  #lost(theirs: StoredSurvey): void {
+    this.#cancel();
+    this.refused = null;
+    this.theirs = theirs;
+    this.#say('Changed in another tab', true);
+  }
+
+  #say(text: string, trouble = false): void {
+    if (text !== this.status.text) this.status = { text, trouble };
   }
 
   #cancel(): void {
     if (this.#timer !== null) clearTimeout(this.#timer);
     this.#timer = null;
+    this.#retrying = false;
   }
 }

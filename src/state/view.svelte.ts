@@ -12,6 +12,12 @@ export interface PathChoice {
   readonly everyEnd: boolean;
 }
 
+/** What the notice offers to do. */
+export interface NoticeAction {
+  readonly label: string;
+  readonly run: () => void;
+}
+
 /** Where the user looks and what is chosen: nothing of it is in the survey, nothing of it is undone. */
 export class View {
   /** The selected feature. */
@@ -32,8 +38,23 @@ export class View {
   paths = $state.raw<PathChoice>({ circuits: false, everyEnd: false });
   /** Grows with every move of the camera: what is placed by screen position is placed anew. */
   cameraTick = $state.raw(0);
+  #notice = $state.raw<{ readonly text: string; readonly actions: readonly NoticeAction[] } | null>(null);
+
   /** One quiet line for the user, or null. */
-  notice = $state.raw<string | null>(null);
+  get notice(): string | null {
+    return this.#notice?.text ?? null;
+  }
+  set notice(text: string | null) {
+    this.#notice = text === null ? null : { text, actions: [] };
+  }
+  /** What the notice offers to do about it. */
+  get noticeActions(): readonly NoticeAction[] {
+    return this.#notice?.actions ?? [];
+  }
+  /** A notice that can be answered: "deleted" with "Undo". */
+  offer(text: string, actions: readonly NoticeAction[]): void {
+    this.#notice = { text, actions };
+  }
 
   select(id: string | null): void {
     if (id !== this.selected) {

@@ -1,17 +1,6 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-
-/** One survey as it is kept on this device. `changed`: ms since 1970; `revision` grows with every write. */
-export interface StoredSurvey {
-  readonly id: string;
-  readonly name: string;
-  readonly changed: number;
-  readonly revision: number;
-  readonly text: string;
-}
-
-interface Schema extends DBSchema {
-  surveys: { key: string; value: StoredSurvey; indexes: { changed: number } };
-}
+import type { Database } from './database';
+import { attempt } from './outcome';
+import type { KeptNote, StoredSurvey, SurveyToKeep } from './records';
 
 export type Written =
   | { readonly ok: true; readonly revision: number }
@@ -20,57 +9,65 @@ export type Written =
   /** The browser keeps nothing (private window, no room, storage refused). */
   | { readonly ok: false; readonly why: 'refused'; readonly reason: string };
 
-/** The surveys kept in the browser's IndexedDB. Knows text and revisions, nothing of what a survey is. */
+/** Writes and reads single surveys. Knows text and revisions, nothing of what a survey is. */
 export class Autosave {
-  #database: Promise<IDBPDatabase<Schema>> | null = null;
+  readonly #database: Database;
+  readonly #tell: (note: KeptNote) => void;
 
-  #open(): Promise<IDBPDatabase<Schema>> {
-    this.#database ??= openDB<Schema>('sunside', 1, {
-      upgrade(database) {
-        database.createObjectStore('surveys', { keyPath: 'id' }).createIndex('changed', 'changed');
-      },
-    });
-    // A refused opening must not be remembered: the next attempt may be allowed.
-    this.#database.catch(() => (this.#database = null));
-    return this.#database;
+  /** `tell` lets the other tabs know what has been written. */
+  constructor(database: Database, tell: (note: KeptNote) => void) {
+    this.#database = database;
+    this.#tell = tell;
   }
 
-  /** Writes if the kept revision is still the one that this tab knows (0: none yet); compared in one transaction. */
-  async write(survey: Omit<StoredSurvey, 'revision'>, knownRevision: number): Promise<Written> {
-    try {
-      const transaction = (await this.#open()).transaction('surveys', 'readwrite');
-      const kept = await transaction.store.get(survey.id);
-      if (kept && kept.revision !== knownRevision) return { ok: false, why: 'conflict', theirs: kept };
-      const revision = knownRevision + 1;
-      await transaction.store.put({ ...survey, revision });
-      await transaction.done;
-      return { ok: true, revision };
-    } catch (error) {
-      return { ok: false, why: 'refused', reason: error instanceof Error ? error.message : String(error) };
-    }
+  /**
+   * Writes if the kept revision is still the one that this tab knows (0: none yet); compared in one transaction.
+   * A survey that was deleted meanwhile is in the list again: somebody still works on it.
+   */
+  async write(survey: SurveyToKeep, knownRevision: number): Promise<Written> {
+    const { facts, ...kept } = survey;
+    const written = await attempt(() =>
+      this.#database.writing<Exclude<Written, { why: 'refused' }>>(async (transaction) => {
+        const [texts, summaries] = [transaction.objectStore('surveys'), transaction.objectStore('summaries')];
+        const there = await summaries.get(survey.id);
+        if (there && there.revision !== knownRevision) {
+          const theirs = await texts.get(survey.id);
+          if (theirs) return { ok: false, why: 'conflict', theirs };
+        }
+        const revision = Math.max(knownRevision, there?.revision ?? 0) + 1;
+        const { text, ...rest } = kept;
+        await texts.put({ ...kept, revision });
+        await summaries.put({ ...rest, revision, size: text.length, facts, deleted: null });
+        return { ok: true, revision };
+      }),
+    );
+    if (!written.ok) return { ok: false, why: 'refused', reason: written.reason };
+    if (written.value.ok) this.#tell({ id: survey.id, revision: written.value.revision });
+    return written.value;
   }
 
-  /** The survey under an id, null when there is none or the browser refuses. */
+  /** The survey under an id; null when there is none, it was deleted, or the browser refuses. */
   async read(id: string): Promise<StoredSurvey | null> {
-    try {
-      return (await (await this.#open()).get('surveys', id)) ?? null;
-    } catch {
-      return null;
-    }
+    const read = await attempt(() =>
+      this.#database.reading(async (transaction) => {
+        const summary = await transaction.objectStore('summaries').get(id);
+        if (!summary || summary.deleted !== null) return null;
+        return (await transaction.objectStore('surveys').get(id)) ?? null;
+      }),
+    );
+    return read.ok ? read.value : null;
   }
 
   /** The survey that was changed last, null when there is none or the browser refuses. */
   async latest(): Promise<StoredSurvey | null> {
-    try {
-      const cursor = await (
-        await this.#open()
-      )
-        .transaction('surveys')
-        .store.index('changed')
-        .openCursor(null, 'prev');
-      return cursor?.value ?? null;
-    } catch {
-      return null;
-    }
+    const read = await attempt(() =>
+      this.#database.reading(async (transaction) => {
+        const byChange = transaction.objectStore('summaries').index('changed');
+        let cursor = await byChange.openCursor(null, 'prev');
+        while (cursor && cursor.value.deleted !== null) cursor = await cursor.continue();
+        return cursor ? ((await transaction.objectStore('surveys').get(cursor.value.id)) ?? null) : null;
+      }),
+    );
+    return read.ok ? read.value : null;
   }
 }

@@ -1,8 +1,7 @@
 import { fileOpen, fileSave } from 'browser-fs-access';
 
-export interface OpenedFile {
-  readonly name: string;
-  readonly text: string;
+export interface PickedFile {
+  readonly file: File;
   readonly handle: FileSystemFileHandle | null;
 }
 
@@ -12,39 +11,44 @@ export interface FileKind {
   readonly description: string;
 }
 
-const cancelled = (error: unknown) => error instanceof DOMException && error.name === 'AbortError';
-
 /** Lets the user pick a file; null when they think better of it. */
-export async function pickFile(kind: FileKind): Promise<OpenedFile | null> {
-  try {
-    const file = await fileOpen({
-      description: kind.description,
-      mimeTypes: [kind.mediaType],
-      extensions: [...kind.extensions],
-    });
-    return { name: file.name, text: await file.text(), handle: file.handle ?? null };
-  } catch (error) {
-    if (cancelled(error)) return null;
-    throw error;
-  }
+export async function pickFile(kind: FileKind): Promise<PickedFile | null> {
+  const file = await unlessCancelled(fileOpen(options([kind])));
+  return file && { file, handle: file.handle ?? null };
+}
+
+/** Lets the user pick any number of files of several kinds; none when they think better of it. */
+export async function pickFiles(kinds: readonly FileKind[]): Promise<readonly File[]> {
+  return (await unlessCancelled(fileOpen({ ...options(kinds), multiple: true }))) ?? [];
 }
 
 /**
- * Saves text to a file: again to `handle` when there is one, else where the user says, else as a download.
- * Null when the user thinks better of it.
+ * Saves to a file: again to `handle` when there is one, else where the user says, else as a download.
+ * Null when the user thinks better of it. The content may still be in the making: a browser lets a page ask where
+ * to save only shortly after a click.
  */
 export async function saveFile(
-  text: string,
+  content: string | Promise<Blob>,
   name: string,
   kind: FileKind,
   handle: FileSystemFileHandle | null,
 ): Promise<{ readonly handle: FileSystemFileHandle | null } | null> {
-  const blob = new Blob([text], { type: kind.mediaType });
-  const options = { fileName: name, description: kind.description, extensions: [...kind.extensions] };
+  const blob = typeof content === 'string' ? new Blob([content], { type: kind.mediaType }) : content;
+  const where = { fileName: name, description: kind.description, extensions: [...kind.extensions] };
+  return unlessCancelled(fileSave(blob, where, handle).then((saved) => ({ handle: saved })));
+}
+
+const options = (kinds: readonly FileKind[]) => ({
+  description: kinds.map((kind) => kind.description).join(', '),
+  mimeTypes: kinds.map((kind) => kind.mediaType),
+  extensions: kinds.flatMap((kind) => kind.extensions),
+});
+
+async function unlessCancelled<T>(asked: Promise<T>): Promise<T | null> {
   try {
-    return { handle: await fileSave(blob, options, handle) };
+    return await asked;
   } catch (error) {
-    if (cancelled(error)) return null;
+    if (error instanceof DOMException && error.name === 'AbortError') return null;
     throw error;
   }
 }
