@@ -16,6 +16,8 @@ const steps = [
   { bold: 1 / 120, parts: 3 },
   { bold: 1 / 360, parts: 2 },
   { bold: 1 / 720, parts: 5 },
+  { bold: 1 / 1800, parts: 2 },
+  { bold: 1 / 3600, parts: 2 },
 ] as const;
 /** Pixels that bold lines stand apart at least. */
 const roomPixels = 150;

@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import { angleBetween } from '../../../src/figures/geometry/angles';
+import { groundLine } from '../../../src/figures/geometry/earth';
+import type { OverlayFeature } from '../../../src/map/overlays/features';
+import { groundOverlay } from '../../../src/map/overlays/ground';
+import { readContents } from '../../../src/survey/contents';
+import type { Position } from '../../../src/survey/document';
+import { field } from '../field';
+
+const contents = readContents(field);
+const { features } = groundOverlay(contents);
+const of = (part: string): OverlayFeature[] => features.filter((f) => f.properties['part'] === part);
+const line = (feature: OverlayFeature | undefined) => feature?.geometry.coordinates as readonly Position[];
+const apart = (a: Position | undefined, b: Position | undefined) =>
+  groundLine(a as Position, b as Position).distance;
+
+describe('the ground', () => {
+  test('a runway is as wide and as long as it is', () => {
+    const [ring] = of('runway')[0]?.geometry.coordinates as readonly (readonly Position[])[];
+    expect(apart(ring?.[1], ring?.[2])).toBeCloseTo(45, 2);
+    const [start, end] = contents.runways[0]?.line ?? [];
+    expect(apart(ring?.[0], ring?.[1])).toBeCloseTo(apart(start, end), 1);
+    expect(apart(ring?.[0], start)).toBeCloseTo(22.5, 2);
+  });
+
+  test('its designators stand at its ends, upright for whoever lands there', () => {
+    const [first, second] = of('designator');
+    expect([first?.properties['text'], second?.properties['text']]).toEqual(['10', '28']);
+    expect(first?.geometry.coordinates).toEqual([6.985, 50.004]);
+    const { azimuth } = groundLine([6.985, 50.004], [7.016, 49.997]);
+    expect(first?.properties['turn']).toBeCloseTo(azimuth ?? 0, 6);
+    expect(angleBetween(second?.properties['turn'] as number, (azimuth ?? 0) + 180)).toBeLessThan(0.05);
+  });
+
+  test('the displaced threshold lies 180 m in, with arrows before it; the other end has none', () => {
+    const [first, second] = of('threshold').map(line);
+    expect(apart(first?.[0], [6.985, 50.004])).toBeCloseTo(Math.hypot(182, 22.5), 0);
+    expect(apart(second?.[0], [7.016, 49.997])).toBeCloseTo(Math.hypot(2, 22.5), 0);
+    const arrows = of('lead-in').map(line);
+    expect(arrows.length).toBe(6);
+    for (const arrow of arrows) for (const p of arrow) expect(apart(p, [6.985, 50.004])).toBeLessThan(180);
+  });
+
+  test('everything that can be picked carries the id of its feature', () => {
+    for (const part of ['runway', 'runway-line', 'apron', 'taxi-route', 'obstacle-line', 'no-go'])
+      expect(of(part)[0]?.properties['id'], part).toMatch(/^(rw|stand|alpha|fence|marsh)$/);
+    expect(of('obstacle-line')[0]?.properties['label']).toBe('2 m high');
+  });
+});

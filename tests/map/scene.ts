@@ -1,0 +1,46 @@
+import { litSide } from '../../src/figures/light/lit-side';
+import { allSpotFigures, focalLengthsAlong, outlookOf } from '../../src/figures/spot-figures';
+import { pathsOf, type PathFilter } from '../../src/figures/traffic/paths';
+import type { Scene } from '../../src/map/overlays/scene';
+import { readContents } from '../../src/survey/contents';
+import type { Survey } from '../../src/survey/document';
+import { field, instant } from './field';
+
+/** 07:30 and 19:15 in summer time. */
+export const instants = [instant - 6.5 * 3_600_000, instant + 5.25 * 3_600_000] as const;
+
+/** A scene of a survey as the page would make it. */
+export function sceneOf(
+  survey: Survey = field,
+  selected: string | null = null,
+  wanted: PathFilter = (kind, _runway, end) => kind !== 'circuit' && end !== 1,
+): Scene {
+  const contents = readContents(survey);
+  const paths = pathsOf(contents, wanted);
+  const spots = allSpotFigures(contents, paths, instants).map(([a, b], i) => {
+    const spot = contents.spots[i];
+    if (!spot || !a || !b) throw new Error('expected figures of both moments for each spot');
+    return { spot, a, b };
+  });
+  const chosen = spots.find((s) => s.spot.id === selected);
+  return {
+    contents,
+    paths,
+    spots,
+    focalLengths: chosen ? paths.map((path, i) => focalLengthsAlong(path, chosen.a.paths[i])) : null,
+    usableTo: outlookOf(contents).reach.usableTo,
+    litSides: contents.runways.map((runway) => ({
+      runway: runway.id,
+      a: litSide(runway, instants[0]),
+      b: litSide(runway, instants[1]),
+    })),
+    instant: instants[0],
+    selected: survey.features.find((f) => f.id === selected) ?? null,
+    vertex: null,
+    inspected: null,
+    drawing: [],
+    drawingRunway: false,
+    dragging: false,
+    zoom: 14,
+  };
+}

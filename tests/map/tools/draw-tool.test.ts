@@ -1,0 +1,168 @@
+import { describe, expect, test } from 'vitest';
+import type { Position } from '../../../src/survey/document';
+import { readContents } from '../../../src/survey/contents';
+import { newSurvey } from '../../../src/survey/new-survey';
+import type { Tool } from '../../../src/state/view.svelte';
+import { workshop } from '../field';
+
+const corners: readonly Position[] = [
+  [6.99, 50.01],
+  [7.004, 50.011],
+  [7.003, 50.016],
+];
+const [first, second, third] = corners as [Position, Position, Position];
+
+function drawing(tool: Tool) {
+  const shop = workshop(newSurvey({ reference: [7, 50], elevation: 100 }));
+  shop.view.tool = tool;
+  shop.tools.take(tool);
+  const tap = (position: Position, right = 0) => {
+    const pointer = shop.surface.at(position, right);
+    if (shop.tools.down(pointer)) shop.tools.up(pointer);
+    else shop.tools.tap(pointer);
+  };
+  const features = () => shop.document.survey.features;
+  return { ...shop, tap, features, contents: () => readContents(shop.document.survey) };
+}
+
+describe('drawing', () => {
+  test('a runway by two clicks, named by its magnetic bearings', () => {
+    const { tap, tools, surface, view, document, contents } = drawing('runway');
+    tap([6.985, 50.004]);
+    tools.hover(surface.at([7.0, 50.0]));
+    expect(view.drawing).toEqual([
+      [6.985, 50.004],
+      [7.0, 50.0],
+    ]);
+    tap([7.016, 49.997]);
+    const [runway] = contents().runways;
+    expect(runway?.line).toEqual([
+      [6.985, 50.004],
+      [7.016, 49.997],
+    ]);
+    // 109 degrees true; declination is about 3 degrees east there (WMM2025).
+    expect(runway?.ends.map((e) => e.designator)).toEqual(['11', '29']);
+    expect(runway?.name).toBe('11/29');
+    expect(document.undoLabel).toBe('draw runway');
+    expect([view.tool, view.selected, view.drawing]).toEqual(['select', 'new1', []]);
+  });
+
+  test('a runway by one drag', () => {
+    const { dragTo, contents } = drawing('runway');
+    expect(dragTo([6.985, 50.004], 1550, 560)).toBe(true);
+    expect(contents().runways[0]?.line[0]).toEqual([6.985, 50.004]);
+    expect(contents().runways[0]?.line[1]).toEqual([7.016, 49.997]);
+  });
+
+  test('two clicks in one place are no runway yet', () => {
+    const { tap, features, view } = drawing('runway');
+    tap([6.985, 50.004]);
+    tap([6.985, 50.004]);
+    expect(features()).toHaveLength(0);
+    expect(view.tool).toBe('runway');
+  });
+
+  test('a standing spot by one click, with a name that is free and access unknown', () => {
+    const { tap, view, tools, contents } = drawing('standing-spot');
+    tap(first);
+    view.tool = 'standing-spot';
+    tools.take('select');
+    tools.take('standing-spot');
+    tap(second);
+    expect(contents().spots.map((s) => [s.name, s.access.status])).toEqual([
+      ['Spot 1', 'unknown'],
+      ['Spot 2', 'unknown'],
+    ]);
+    expect(contents().spots[1]?.position).toEqual(second);
+  });
+
+  test('a double click ends a line', () => {
+    const { tap, contents, document } = drawing('taxi-route');
+    tap(first);
+    tap(second);
+    tap(third);
+    tap(third, 2);
+    expect(contents().taxiRoutes[0]?.line).toEqual(corners);
+    document.undo();
+    expect(contents().taxiRoutes).toEqual([]);
+    expect(document.undoLabel).toBeNull();
+  });
+
+  test('Enter closes an area', () => {
+    const { tap, key, contents } = drawing('no-go');
+    corners.forEach((c) => tap(c));
+    expect(key('Enter')).toBe(true);
+    expect(contents().noGoAreas[0]?.rings[0]).toHaveLength(4);
+    expect(contents().noGoAreas[0]?.name).toBe('No-go area 1');
+  });
+
+  test('Enter with two corners of an area goes on drawing', () => {
+    const { tap, key, features, view } = drawing('apron');
+    tap(first);
+    tap(second);
+    key('Enter');
+    expect(features()).toHaveLength(0);
+    expect(view.tool).toBe('apron');
+    tap(third);
+    key('Enter');
+    expect(features()).toHaveLength(1);
+  });
+
+  test('an obstacle is closed at its first corner, and open where a double click ends it', () => {
+    const closed = drawing('obstacle');
+    corners.forEach((c) => closed.tap(c));
+    closed.tap(first, 3);
+    expect(closed.contents().obstacles[0]?.rings[0]).toHaveLength(4);
+    const open = drawing('obstacle');
+    corners.forEach((c) => open.tap(c));
+    open.tap(third);
+    expect(open.contents().obstacles[0]).toMatchObject({ rings: [], line: corners });
+  });
+
+  test('Escape abandons the drawing, and then the tool', () => {
+    const { tap, key, features, view } = drawing('taxi-route');
+    tap(first);
+    tap(second);
+    key('Escape');
+    expect([view.drawing, view.tool]).toEqual([[], 'taxi-route']);
+    key('Enter');
+    expect(features()).toHaveLength(0);
+    key('Escape');
+    expect(view.tool).toBe('select');
+  });
+
+  test('Backspace takes back the last corner', () => {
+    const { tap, key, contents } = drawing('taxi-route');
+    tap(first);
+    tap([7.2, 50.2]);
+    key('Backspace');
+    tap(second);
+    key('Enter');
+    expect(contents().taxiRoutes[0]?.line).toEqual([first, second]);
+  });
+
+  test('by keyboard: Space sets a corner in the middle of the map', () => {
+    const { key, surface, contents } = drawing('taxi-route');
+    for (const corner of corners) {
+      surface.middle = corner;
+      expect(key(' ')).toBe(true);
+    }
+    key('Enter');
+    expect(contents().taxiRoutes[0]?.line).toEqual(corners);
+  });
+
+  test('arrow keys pan the map while drawing', () => {
+    expect(drawing('apron').key('ArrowUp')).toBe(false);
+  });
+
+  test('another tool gives up what was begun; a double click zooms with the select tool only', () => {
+    const { tap, tools, view, features, surface } = drawing('apron');
+    expect(surface.zoomsOnDoubleClick).toBe(false);
+    tap(first);
+    tap(second);
+    tools.take('select');
+    expect(view.drawing).toEqual([]);
+    expect(features()).toHaveLength(0);
+    expect(surface.zoomsOnDoubleClick).toBe(true);
+  });
+});
