@@ -1,47 +1,50 @@
-import * as v from 'valibot';
-import { readFields, type Read } from './fields';
-import { isObject, shown } from './json';
-import { bodyFields, kitFields, lensFields, type Kit } from './schema/kit';
-import { subjectFields, type Subject } from './schema/subject';
+import { readFields } from './fields';
+import { isObject, shown, type Json, type JsonObject } from './json';
+import { readEntry, type ListEntries, type ListName } from './kit-lists';
+import { kitFields, type Kit } from './schema/kit';
+import type { Subject } from './schema/subject';
 import { starterKit } from './starter/kit';
 import { starterSubjects } from './starter/subjects';
 
 type Say = (reason: string) => void;
 
+/** What stands in where a survey has no list of its own. */
+export const starterLists: { readonly [L in ListName]: readonly ListEntries[L][] } = {
+  bodies: starterKit.bodies,
+  lenses: starterKit.lenses,
+  subjects: starterSubjects,
+};
+
 /**
- * Reads a list whose entries make sense only as a whole: a camera without a sensor is no camera. An entry that
- * does not fit is set aside with its path; where nothing is left, the starter's list stands in.
+ * Reads a list whose entries make sense only as a whole. An entry that does not fit is set aside with its path;
+ * where nothing is left, the starter's list stands in.
  */
-function readEntries<E extends v.ObjectEntries>(
-  entries: E,
+function readList<L extends ListName>(
+  list: L,
   value: unknown,
   path: string,
-  starter: readonly Read<E>[],
   doubt: Say,
   aside: Say,
-): readonly Read<E>[] {
+): readonly ListEntries[L][] {
+  const starter: readonly ListEntries[L][] = starterLists[list];
   if (value === undefined || value === null) return starter;
   if (!Array.isArray(value)) {
     doubt(`${path}: expected a list, got ${shown(value)}; the starter list is used instead`);
     return starter;
   }
-  const schema = v.object(entries);
   const seen = new Set<string>();
-  const read: Read<E>[] = [];
-  for (const [i, entry] of (value as unknown[]).entries()) {
-    const parsed = v.safeParse(schema, entry);
-    if (!parsed.success) {
-      const issue = parsed.issues[0];
-      aside(
-        [path, i, v.getDotPath(issue) ?? ''].filter((s) => s !== '').join('.') +
-          `: ${issue.message}, got ${shown(issue.input)}`,
-      );
+  const read: ListEntries[L][] = [];
+  for (const [i, given] of (value as unknown[]).entries()) {
+    const reading = readEntry(list, given);
+    if (!reading.ok) {
+      const [misfit] = reading.misfits;
+      const at = [path, i, misfit?.member ?? ''].filter((s) => s !== '').join('.');
+      aside(`${at}: expected ${misfit?.expected ?? 'something else'}, got ${shown(misfit?.got)}`);
       continue;
     }
-    const item = parsed.output as Read<E>;
-    const key = String((item as { key: unknown }).key);
+    const { key } = reading.entry;
     if (seen.has(key)) aside(`${path}.${i}.key: "${key}" is there already; the first one is used`);
-    else read.push(item);
+    else read.push(reading.entry);
     seen.add(key);
   }
   return read.length > 0 ? read : starter;
@@ -51,32 +54,41 @@ export function readKit(value: unknown, doubt: Say, aside: Say): Kit {
   if (value === undefined || value === null) return starterKit;
   const source = isObject(value) ? value : {};
   const { fill } = readFields(kitFields, value, 'sunside.kit', doubt);
-  const bodies = readEntries(
-    bodyFields,
-    source['bodies'],
-    'sunside.kit.bodies',
-    starterKit.bodies,
-    doubt,
-    aside,
-  );
-  const lenses = readEntries(
-    lensFields,
-    source['lenses'],
-    'sunside.kit.lenses',
-    starterKit.lenses,
-    doubt,
-    aside,
-  );
-  const usable = lenses.filter((lens, i) => rangeInOrder(lens, i, aside));
-  return { fill, bodies, lenses: usable.length > 0 ? usable : starterKit.lenses };
-}
-
-function rangeInOrder(lens: Kit['lenses'][number], i: number, aside: Say): boolean {
-  if (lens.shortest <= lens.longest) return true;
-  aside(`sunside.kit.lenses.${i}: shortest ${lens.shortest} mm is more than longest ${lens.longest} mm`);
-  return false;
+  const bodies = readList('bodies', source['bodies'], 'sunside.kit.bodies', doubt, aside);
+  const lenses = readList('lenses', source['lenses'], 'sunside.kit.lenses', doubt, aside);
+  return { fill, bodies, lenses };
 }
 
 export function readSubjects(value: unknown, doubt: Say, aside: Say): readonly Subject[] {
-  return readEntries(subjectFields, value, 'sunside.subjects', starterSubjects, doubt, aside);
+  return readList('subjects', value, 'sunside.subjects', doubt, aside);
+}
+
+const silent = () => undefined;
+
+/** A kit of the survey, read for a list of kits. */
+export interface NamedKit {
+  /** "" for a kit that has no name. */
+  readonly name: string;
+  readonly kit: Kit;
+}
+
+const named = (value: JsonObject): NamedKit => ({
+  name: typeof value['name'] === 'string' ? value['name'] : '',
+  kit: readKit(value, silent, silent),
+});
+
+/** The kit in use with its name. */
+export function kitInUse(sunside: JsonObject): NamedKit {
+  const kit = sunside['kit'];
+  return isObject(kit) ? named(kit) : { name: '', kit: starterKit };
+}
+
+/**
+ * The kits that stand by, each with its place in `sunside.kits`, whose entries are kits like `sunside.kit`. What
+ * is no object there is passed over.
+ */
+export function otherKits(sunside: JsonObject): readonly (NamedKit & { readonly index: number })[] {
+  const given = sunside['kits'];
+  const list: readonly Json[] = Array.isArray(given) ? (given as readonly Json[]) : [];
+  return list.flatMap((kit, index) => (isObject(kit) ? [{ ...named(kit), index }] : []));
 }

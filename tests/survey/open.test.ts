@@ -338,7 +338,7 @@ describe('members that do not fit', () => {
     expect(said).toEqual([
       [false, 'sunside.kit.bodies.0.sensorWidth'],
       [false, 'sunside.kit.bodies.2.key'],
-      [false, 'sunside.kit.lenses.0'],
+      [false, 'sunside.kit.lenses.0.longest'],
       [false, 'sunside.subjects.0.span'],
       [true, 'sunside.current.body'],
     ]);

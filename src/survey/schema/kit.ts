@@ -6,6 +6,7 @@ const positive = (max: number, unit: string) => {
   return v.pipe(v.number(what), v.finite(what), v.gtValue(0, what), v.maxValue(max, what));
 };
 const pixels = v.pipe(positive(100_000, 'pixels'), v.integer('expected a whole number of pixels'));
+const factors = 'expected factors from 1 to 4';
 const key = v.pipe(v.string('expected text'), v.nonEmpty('expected a key that is not empty'));
 
 /** A camera body: sensor in mm and in pixels, landscape orientation. */
@@ -27,11 +28,18 @@ export const lensFields = {
   longest: positive(5000, 'mm'),
   widestAperture: positive(64, '(f-number)'),
   extenders: v.nullish(
-    v.array(v.pipe(v.number(), v.minValue(1), v.maxValue(4)), 'expected factors from 1 to 4'),
+    v.array(
+      v.pipe(v.number(factors), v.finite(factors), v.minValue(1, factors), v.maxValue(4, factors)),
+      factors,
+    ),
     [],
   ),
 };
 export type Lens = Read<typeof lensFields>;
+
+/** What a lens is expected to be beyond its fields one by one; null when it is. */
+export const lensRangeDoubt = ({ shortest, longest }: Pick<Lens, 'shortest' | 'longest'>): string | null =>
+  shortest <= longest ? null : `expected no less than the shortest focal length, ${shortest} mm`;
 
 export const kitFields = { fill: numberField(0.05, 1, 0.8) };
 
