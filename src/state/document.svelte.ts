@@ -18,6 +18,9 @@ export class SurveyDocument {
   #history = $state.raw<steps.History>() as steps.History;
   #opened = $state.raw<OpenedDocument>() as OpenedDocument;
 
+  /** Derived, so that a newer state of the same survey does not look like another survey. */
+  readonly #id = $derived(this.#opened.id);
+
   readonly #changed: () => void;
 
   /** `changed` is called after every change of the survey, opening another one excepted. */
@@ -27,7 +30,7 @@ export class SurveyDocument {
   }
 
   get id(): string {
-    return this.#opened.id;
+    return this.#id;
   }
   get survey(): Survey {
     return this.#history.present;
