@@ -79,8 +79,6 @@ export const labelLayers: readonly LayerPiece[] = [
     },
     paint: inked,
   }),
-  ...numerals('narrow'),
-  ...numerals('wide'),
   layer('strip-label', 'symbol', 'lit', 'strip-label', {
     layout: {
       'text-field': ['get', 'text'],
@@ -89,6 +87,8 @@ export const labelLayers: readonly LayerPiece[] = [
     },
     paint: inked,
   }),
+  ...numerals('narrow'),
+  ...numerals('wide'),
   layer('ring-letter', 'symbol', 'live', 'ring-letter', {
     layout: {
       'text-field': ['get', 'text'],

@@ -65,14 +65,17 @@ export function nearestSample(path: Path, [lng, lat]: Position): number {
   return nearest;
 }
 
-/** The sample at a station, or nearest to it. */
-export function sampleAtStation({ samples }: Path, station: number): number {
-  let nearest = 0;
-  for (let i = 1; i < samples.count; i++) {
-    const [here, best] = [samples.station[i] as number, samples.station[nearest] as number];
-    if (Math.abs(here - station) < Math.abs(best - station)) nearest = i;
+/** The sample at a station, or nearest to it. Stations only grow or only shrink along a path, so halving finds it. */
+export function sampleAtStation({ samples: { station: stations, count } }: Path, station: number): number {
+  const sign = (stations[0] as number) <= (stations[count - 1] as number) ? 1 : -1;
+  let [low, high] = [0, count - 1];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (sign * ((stations[middle] as number) - station) <= 0) low = middle;
+    else high = middle;
   }
-  return nearest;
+  const off = (i: number) => Math.abs((stations[i] as number) - station);
+  return off(high) < off(low) ? high : low;
 }
 
 /** Degrees from true north in which the aircraft flies at a sample. */

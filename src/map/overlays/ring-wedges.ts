@@ -93,14 +93,14 @@ function limitsOf(bearings: readonly number[], from: number, to: number): number
 function wedgesOf(run: SectorRun, sun: Sun, from: number, to: number, limits: readonly number[]): Wedge[] {
   const wedges: Wedge[] = [];
   let begun = 0;
+  let colour = ringColour(run.lightAngles[from] as number, sun);
   for (let i = from; i <= to; i++) {
-    const colour = ringColour(run.lightAngles[i] as number, sun);
     const glare = run.glare[i] as boolean;
-    const goesOn =
-      i < to && run.glare[i + 1] === glare && ringColour(run.lightAngles[i + 1] as number, sun) === colour;
-    if (goesOn) continue;
+    const next = i < to ? ringColour(run.lightAngles[i + 1] as number, sun) : '';
+    if (next === colour && run.glare[i + 1] === glare) continue;
     wedges.push({ edges: arc(limits[begun] as number, limits[i - from + 1] as number), colour, glare });
     begun = i - from + 1;
+    colour = next;
   }
   return wedges;
 }

@@ -1,5 +1,7 @@
 import { earthCentred } from '../../figures/geometry/earth';
+import { remembered } from '../../figures/remembered';
 import type { Path } from '../../figures/traffic/paths';
+import type { Position } from '../../survey/document';
 import { decimal, metres } from '../../units/format';
 import { metresPerPixel } from '../screen';
 import { point, type OverlayFeature } from './features';
@@ -26,6 +28,40 @@ export function tickSpacing(lat: number, zoom: number): number | null {
   return spacings.find((spacing) => spacing >= least) ?? null;
 }
 
+/** A tick without what depends on the spot. */
+interface Mark {
+  readonly position: Position;
+  /** Degrees from true north in which the aircraft flies. */
+  readonly turn: number;
+  readonly station: string;
+  readonly height: string;
+  /** Earth-centred, m. */
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+const marksAlong = remembered((path: Path, spacing: number): readonly Mark[] => {
+  const { station, height, centre, count } = path.samples;
+  const { positions } = pathLine(path);
+  const marks: Mark[] = [];
+  for (let i = 0; i < count; i++) {
+    const at = station[i] as number;
+    // The threshold and the start of a departure are marked by the runway itself.
+    if (at % spacing !== 0 || at === 0 || (height[i] as number) < labelledFrom) continue;
+    marks.push({
+      position: positions[i] as Position,
+      turn: courseAt(path, i),
+      station: `${stationText(at, spacing)} ${farFrom[path.ref.kind]}`,
+      height: `height ${metres(height[i] as number)}`,
+      x: centre[3 * i] as number,
+      y: centre[3 * i + 1] as number,
+      z: centre[3 * i + 2] as number,
+    });
+  }
+  return marks;
+});
+
 /** Ticks along the paths with station, height and slant range from the selected spot's eye. */
 export function ticksOf(
   paths: readonly Path[],
@@ -34,35 +70,20 @@ export function ticksOf(
 ): OverlayFeature[] {
   const spacing = tickSpacing(spot.position[1], zoom);
   if (spacing === null) return [];
-  const eye = earthCentred(spot.position, a.ground + spot.eyeHeight);
-  return paths.flatMap((path) => {
-    const { station, height, centre, count } = path.samples;
-    const ticks: OverlayFeature[] = [];
-    for (let i = 0; i < count; i++) {
-      const at = station[i] as number;
-      // The threshold and the start of a departure are marked by the runway itself.
-      if (at % spacing !== 0 || at === 0) continue;
-      if ((height[i] as number) < labelledFrom) continue;
-      const slant = Math.hypot(
-        (centre[3 * i] as number) - eye[0],
-        (centre[3 * i + 1] as number) - eye[1],
-        (centre[3 * i + 2] as number) - eye[2],
-      );
-      ticks.push(
-        point(pathLine(path).positions[i] ?? spot.position, {
-          part: 'tick',
-          turn: courseAt(path, i),
-          station: `${stationText(at, spacing)} ${farFrom[path.ref.kind]}`,
-          detail: `height ${metres(height[i] as number)}\nslant ${metres(slant)}`,
-          range: slant,
-        }),
-      );
+  const [x, y, z] = earthCentred(spot.position, a.ground + spot.eyeHeight);
+  const ticks: OverlayFeature[] = [];
+  for (const path of paths) {
+    for (const mark of marksAlong(path, spacing)) {
+      const slant = Math.sqrt((mark.x - x) ** 2 + (mark.y - y) ** 2 + (mark.z - z) ** 2);
+      const { position, turn, station, height } = mark;
+      const detail = `${height}\nslant ${metres(slant)}`;
+      ticks.push(point(position, { part: 'tick', turn, station, detail, range: Math.round(slant) }));
     }
-    return ticks;
-  });
+  }
+  return ticks;
 }
 
-/** "2 km", "1.5 km", "−200 m": as fine as the ticks stand. */
+/** "2 km", "1.5 km", "500 m": as fine as the ticks stand. */
 export function stationText(station: number, spacing: number): string {
   if (Math.abs(station) < 1000) return metres(station);
   const digits = spacing % 1000 === 0 ? 0 : 1;

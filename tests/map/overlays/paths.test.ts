@@ -53,6 +53,23 @@ describe('the track of a path', () => {
   });
 });
 
+describe('a station on a path', () => {
+  test.each([
+    ['arrival', arrival],
+    ['departure', departure],
+  ] as const)(
+    '%s: every sample is found by its station, and what lies between by the nearer one',
+    (_name, path) => {
+      const { station, count } = path.samples;
+      for (let i = 0; i < count; i++) expect(sampleAtStation(path, station[i] as number)).toBe(i);
+      const [a, b] = [station[40] as number, station[41] as number];
+      expect(sampleAtStation(path, a + (b - a) * 0.4)).toBe(40);
+      expect(sampleAtStation(path, a + (b - a) * 0.6)).toBe(41);
+      expect(sampleAtStation(path, 1e6)).toBe(path === arrival ? 0 : count - 1);
+    },
+  );
+});
+
 describe('the colour of a path', () => {
   const coloured = overlayOf([arrival], [Float64Array.from(scene.focalLengths?.[0] ?? [])]);
 
