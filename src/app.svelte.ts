@@ -1,11 +1,16 @@
 import type { Derived } from './state/derived.svelte';
 import type { SurveyDocument } from './state/document.svelte';
 import type { View } from './state/view.svelte';
+import type { Position } from './survey/document';
 import { freshId } from './survey/ids';
-import type { Airfields, App, Files, MapControl } from './ui/app-context';
+import type { Airfields, App, Files, GroundPlan, MapControl } from './ui/app-context';
+
+/** Degrees round a ground plan's middle within which a survey is drawn on it. */
+const planWithin = 0.2;
 
 /** What the panels are handed by context. */
 export class SunsideApp implements App {
+  readonly #plans: readonly (GroundPlan & { readonly near: Position })[];
   /** Set by the map's component once the map is there. */
   map = $state.raw<MapControl | null>(null);
 
@@ -15,7 +20,19 @@ export class SunsideApp implements App {
     readonly derived: Derived,
     readonly files: Files,
     readonly airfields: Airfields,
-  ) {}
+    plans: readonly (GroundPlan & { readonly near: Position })[],
+  ) {
+    this.#plans = plans;
+  }
+
+  readonly plan = $derived.by(() => {
+    const [lng, lat] = this.derived.contents.site.reference;
+    return (
+      this.#plans.find(
+        ({ near }) => Math.abs(near[0] - lng) < planWithin && Math.abs(near[1] - lat) < planWithin,
+      ) ?? null
+    );
+  });
 
   newId(): string {
     return freshId(new Set(this.document.survey.features.map((f) => f.id)));

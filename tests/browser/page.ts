@@ -13,8 +13,8 @@ export interface OpenOptions {
   readonly width?: number;
   readonly height?: number;
   readonly touch?: boolean;
-  /** Runs in the page before anything else. */
-  readonly before?: () => void;
+  /** Hears every request that the page makes. */
+  readonly onRequest?: (url: string) => void;
 }
 
 let browser: Promise<Browser> | null = null;
@@ -24,7 +24,7 @@ export async function openPage({
   width = 1280,
   height = 800,
   touch = false,
-  before,
+  onRequest,
 }: OpenOptions = {}): Promise<Opened> {
   browser ??= launchChromium();
   const context = await (
@@ -47,7 +47,7 @@ export async function openPage({
   await page.addInitScript(() => {
     for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(window, name);
   });
-  if (before) await page.addInitScript(before);
+  if (onRequest) page.on('request', (request) => onRequest(request.url()));
   await page.goto(inject('baseUrl'));
   await mapReady(page);
   return { page, context, complaints };

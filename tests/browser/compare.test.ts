@@ -1,0 +1,41 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { closeBrowser, openPage } from './page';
+
+afterAll(closeBrowser);
+
+describe('comparing moment A with moment B', () => {
+  it('[B30] puts A and B side by side for the selected spot, with the factors of the score', async () => {
+    const { page, context, complaints } = await openPage();
+    await page.getByRole('button', { name: /^Orchard Path/ }).click();
+    const sheet = page.getByLabel('What is selected');
+    await expect.poll(() => sheet.innerText()).toMatch(/25 arrival/);
+    const text = await sheet.innerText();
+    expect(text).toMatch(/(front|side|back|top)-lit/);
+    expect(text).toMatch(/\d+ mm/);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('[B31] a quick choice sets a moment an hour before sunset, and the figures follow', async () => {
+    const { page, context } = await openPage();
+    const time = page.getByLabel('B', { exact: true });
+    expect(await time.inputValue()).toBe('19:00');
+    const choice = page.getByLabel('Set B by the sun');
+    const label = await choice.locator('option', { hasText: '1 h before sunset' }).innerText();
+    await choice.selectOption({ label });
+    await expect.poll(() => time.inputValue()).toMatch(/^20:0\d$/);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => time.inputValue()).toBe('19:00');
+    await context.close();
+  });
+
+  it('[B32] shows other paths when the traffic turns round', async () => {
+    const { page, context } = await openPage();
+    await page.getByRole('button', { name: /^Mill Lane/ }).click();
+    const sheet = page.getByLabel('What is selected');
+    await expect.poll(() => sheet.innerText()).toMatch(/25 arrival/);
+    await page.getByRole('button', { name: 'Turn the traffic round' }).click();
+    await expect.poll(() => sheet.innerText()).toMatch(/07 arrival/);
+    await context.close();
+  });
+});

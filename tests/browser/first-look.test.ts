@@ -1,0 +1,37 @@
+import { afterAll, describe, expect, inject, it } from 'vitest';
+import { closeBrowser, mapReady, openPage } from './page';
+
+afterAll(closeBrowser);
+
+describe('the first look', () => {
+  it('[B1] shows the sample site with nothing asked of the network but the page itself', async () => {
+    const asked: string[] = [];
+    const { page, context, complaints } = await openPage({ onRequest: (url) => asked.push(url) });
+    await expect.poll(() => page.getByLabel('Name of the survey').inputValue()).toBe('Tolverby');
+    await page.getByRole('heading', { name: 'Runways 2' }).waitFor();
+    await page.getByRole('heading', { name: 'Standing spots 5' }).waitFor();
+    const foreign = asked.filter((url) => !url.startsWith(inject('baseUrl')) && !/^(data|blob):/.test(url));
+    expect(foreign).toEqual([]);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('[B2] says before any spot is chosen which side of each runway is lit, and when that changes', async () => {
+    const { page, context } = await openPage();
+    const strip = page.getByLabel('Moments and light');
+    await expect.poll(() => strip.innerText()).toMatch(/south side/);
+    expect(await strip.innerText()).toMatch(/sunrise 04:3\d, sunset 21:0\d/);
+    await context.close();
+  });
+
+  it('[B3] fits a phone of 360 px: nothing is wider than the page', async () => {
+    const { page, context } = await openPage({ width: 360, height: 740, touch: true });
+    for (const tab of ['Survey', 'Airfield', 'Light', 'Map']) {
+      await page.getByRole('button', { name: tab, exact: true }).click();
+      const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(wider, tab).toBeLessThanOrEqual(0);
+    }
+    await mapReady(page);
+    await context.close();
+  });
+});

@@ -1,0 +1,144 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { closeBrowser, mapReady, openPage } from './page';
+
+afterAll(closeBrowser);
+
+const name = (page: Page) => page.getByLabel('Name of the survey');
+
+async function open(page: Page, file: { name: string; text: string }): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open', exact: true }).click(),
+  ]);
+  await chooser.setFiles({
+    name: file.name,
+    mimeType: 'application/geo+json',
+    buffer: Buffer.from(file.text),
+  });
+}
+
+async function saved(page: Page): Promise<{ name: string; text: string }> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save', exact: true }).click(),
+  ]);
+  return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') };
+}
+
+const runway = {
+  type: 'Feature',
+  id: 'r1',
+  properties: { kind: 'runway', ends: [{ designator: '09' }, { designator: '27' }] },
+  geometry: {
+    type: 'LineString',
+    coordinates: [
+      [8.5, 47.5],
+      [8.53, 47.5],
+    ],
+  },
+};
+const survey = (siteName: string, features: unknown[] = [runway]) =>
+  JSON.stringify({ type: 'FeatureCollection', sunside: { version: 1, site: { name: siteName } }, features });
+
+describe('keeping a survey', () => {
+  it('[B40] saves GeoJSON that opens again as the same bytes, unknown members included', async () => {
+    const { page, context, complaints } = await openPage();
+    const strange = {
+      ...runway,
+      id: 'w1',
+      properties: { kind: 'windsock', colours: ['red', 'white'] },
+      note: { a: [1] },
+    };
+    await open(page, { name: 'strange.geojson', text: survey('Strangefield', [runway, strange]) });
+    await expect.poll(() => name(page).inputValue()).toBe('Strangefield');
+    const first = await saved(page);
+    expect(first.name).toBe('strangefield.geojson');
+    const features = (JSON.parse(first.text) as { features: unknown[] }).features;
+    expect(features).toContainEqual(strange);
+    await open(page, first);
+    await expect.poll(() => name(page).inputValue()).toBe('Strangefield');
+    expect((await saved(page)).text).toBe(first.text);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('[B41] is there again after a reload, as it was left', async () => {
+    const { page, context } = await openPage();
+    await name(page).fill('Left like this');
+    await name(page).press('Enter');
+    await expect.poll(() => page.locator('body').innerText()).toContain('Kept on this device');
+    await page.reload();
+    await mapReady(page);
+    await expect.poll(() => name(page).inputValue()).toBe('Left like this');
+    await context.close();
+  });
+
+  it.each([
+    ['empty', '', /empty/],
+    ['no JSON', '{"type": "FeatureCollection",\n "features": [}', /line 2, column/],
+    ['other GeoJSON', '{"type": "Point", "coordinates": [8, 47]}', /FeatureCollection/],
+  ])(
+    '[B42] a file that is %s is refused with the place, and the open survey stays',
+    async (_, text, reason) => {
+      const { page, context } = await openPage();
+      await open(page, { name: 'broken.geojson', text });
+      await expect.poll(() => page.locator('body').innerText()).toMatch(reason);
+      expect(await name(page).inputValue()).toBe('Tolverby');
+      await context.close();
+    },
+  );
+
+  it('[B43] uses the features that can be used and lists the rest', async () => {
+    const { page, context } = await openPage();
+    const far = {
+      ...runway,
+      id: 'far',
+      geometry: {
+        type: 'LineString',
+        coordinates: [
+          [8.5, 147],
+          [8.53, 47.5],
+        ],
+      },
+    };
+    await open(page, { name: 'half.geojson', text: survey('Half', [runway, far]) });
+    await page.getByRole('heading', { name: 'Runways 1' }).waitFor();
+    await page
+      .getByText(/\d problems?/)
+      .first()
+      .click();
+    await expect.poll(() => page.locator('body').innerText()).toMatch(/latitude 147 is not within ±90/);
+    expect((JSON.parse((await saved(page)).text) as { features: unknown[] }).features).toHaveLength(2);
+    await context.close();
+  });
+
+  it('[B44] shows a survey of a newer version, and changes nothing in it', async () => {
+    const { page, context } = await openPage();
+    const text = JSON.stringify({
+      type: 'FeatureCollection',
+      sunside: { version: 99, site: { name: 'Later' } },
+      features: [runway],
+    });
+    await open(page, { name: 'later.geojson', text });
+    await expect.poll(() => page.locator('body').innerText()).toMatch(/newer/);
+    expect((await name(page).isDisabled()) || (await name(page).getAttribute('readonly')) !== null).toBe(
+      true,
+    );
+    await context.close();
+  });
+
+  it('[B45] takes a dropped file', async () => {
+    const { page, context } = await openPage();
+    const transfer = await page.evaluateHandle((text) => {
+      const data = new DataTransfer();
+      data.items.add(new File([text], 'dropped.geojson', { type: 'application/geo+json' }));
+      return data;
+    }, survey('Dropped'));
+    await page.dispatchEvent('body', 'dragover', { dataTransfer: transfer });
+    await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
+    await expect.poll(() => name(page).inputValue()).toBe('Dropped');
+    await context.close();
+  });
+});

@@ -1,0 +1,414 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import axe from 'axe-core';
+import { unzipSync } from 'fflate';
+import { afterAll, describe, expect, it } from 'vitest';
+import { closeBrowser, mapReady, openPage } from './page';
+import { anotherTab, rename, statusOf, surveyName } from './tabs';
+
+afterAll(closeBrowser);
+
+const kept = 'Kept on this device';
+const dialog = (page: Page) => page.getByRole('dialog', { name: 'Surveys' });
+const rows = (page: Page) => dialog(page).locator('[data-survey]');
+
+async function openList(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Surveys', exact: true }).click();
+  await dialog(page).locator('ul, .empty').first().waitFor();
+}
+
+/** First line of every row: the name, and "open here" behind the open one. */
+const titles = (page: Page): Promise<string[]> => rows(page).locator('.title').allInnerTexts();
+
+const survey = (name: string, spots = 0) =>
+  JSON.stringify({
+    type: 'FeatureCollection',
+    sunside: { version: 1, site: { name, icao: 'ZZ04' }, moments: { date: '2026-09-03' } },
+    features: Array.from({ length: spots }, (_, i) => ({
+      type: 'Feature',
+      id: `spot${i}`,
+      properties: { kind: 'standing-spot', name: `Spot ${i}` },
+      geometry: { type: 'Point', coordinates: [8.5 + i / 100, 47.5] },
+    })),
+  });
+
+async function importFiles(
+  page: Page,
+  files: readonly { name: string; content: string | Uint8Array }[],
+): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    dialog(page).getByRole('button', { name: 'Import files' }).click(),
+  ]);
+  await chooser.setFiles(
+    files.map(({ name, content }) => ({
+      name,
+      mimeType: name.endsWith('.zip') ? 'application/zip' : 'application/geo+json',
+      buffer: Buffer.from(content),
+    })),
+  );
+}
+
+describe('the surveys on this device', () => {
+  it('[K10] teaches the next step while nothing is kept', async () => {
+    const { page, context, complaints } = await openPage();
+    await openList(page);
+    expect(await dialog(page).innerText()).toContain('Nothing is kept yet');
+    expect(await rows(page).count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('[K11] opens, duplicates, renames in place and deletes, with undo', async () => {
+    const { page, context, complaints } = await openPage();
+    await rename(page, 'South bank');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    await openList(page);
+    expect(await titles(page)).toEqual(['South bankopen here']);
+    expect(await rows(page).first().innerText()).toMatch(/5 standing spots · changed today \d\d:\d\d/);
+
+    await dialog(page).getByRole('button', { name: 'Duplicate South bank' }).click();
+    await expect.poll(() => titles(page)).toEqual(['South bank (copy)', 'South bankopen here']);
+
+    await dialog(page).getByRole('button', { name: 'Rename South bank (copy)' }).click();
+    await page.getByLabel('New name of South bank (copy)').fill('North bank');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => titles(page)).toEqual(['North bank', 'South bankopen here']);
+
+    await rows(page).first().click();
+    await expect.poll(() => dialog(page).count()).toBe(0);
+    expect(await surveyName(page).inputValue()).toBe('North bank');
+
+    await openList(page);
+    await dialog(page).getByRole('button', { name: 'Delete North bank' }).click();
+    await expect.poll(() => titles(page)).toEqual(['South bankopen here']);
+    expect(await surveyName(page).inputValue()).toBe('South bank');
+    await dialog(page).getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => titles(page)).toEqual(['North bankopen here', 'South bank']);
+    expect(await surveyName(page).inputValue()).toBe('North bank');
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('[K12] puts a deleted survey back after a reload too, and forgets it when told so', async () => {
+    const { page, context } = await openPage();
+    await rename(page, 'Thrown away');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    await openList(page);
+    await dialog(page).getByRole('button', { name: 'Delete Thrown away' }).click();
+    await dialog(page).getByText('Nothing is kept yet').waitFor();
+    await page.reload();
+    await mapReady(page);
+    expect(await surveyName(page).inputValue()).toBe('Tolverby');
+    await openList(page);
+    await dialog(page).getByText('Deleted (1)').click();
+    await dialog(page).getByRole('button', { name: 'Put Thrown away back' }).click();
+    await expect.poll(() => titles(page)).toEqual(['Thrown away']);
+    await dialog(page).getByRole('button', { name: 'Delete Thrown away' }).click();
+    await dialog(page).getByText('Deleted (1)').click();
+    await dialog(page).getByRole('button', { name: 'Delete Thrown away for good' }).click();
+    await expect.poll(() => dialog(page).getByText('Deleted (1)').count()).toBe(0);
+    expect(await titles(page)).toEqual([]);
+    await context.close();
+  });
+
+  it('[K13] imports several files, says which were none, and knows what it has', async () => {
+    const { page, context } = await openPage();
+    await openList(page);
+    const files = [
+      { name: 'a.geojson', content: survey('Airfield A', 2) },
+      { name: 'broken.geojson', content: '{"type": "Feature' },
+      { name: 'b.json', content: survey('Airfield B', 1) },
+    ];
+    await importFiles(page, files);
+    await dialog(page).getByText('2 surveys are in the list now.').waitFor();
+    expect(await dialog(page).innerText()).toMatch(
+      /Not imported: broken\.geojson: The file is not JSON: .*line 1/,
+    );
+    expect(await titles(page)).toEqual(['Airfield B', 'Airfield A']);
+    expect(await rows(page).last().innerText()).toContain(
+      'ZZ04 · planned for 3 Sept 2026 · 2 standing spots',
+    );
+    expect(await surveyName(page).inputValue()).toBe('Tolverby');
+    await importFiles(page, files);
+    await dialog(page).getByText('2 were there already.').waitFor();
+    expect(await titles(page)).toHaveLength(2);
+    await context.close();
+  });
+
+  it('[K14] saves all as one archive, which another device imports', async () => {
+    const first = await openPage();
+    await openList(first.page);
+    await importFiles(first.page, [
+      { name: 'a.geojson', content: survey('Same name', 1) },
+      { name: 'b.geojson', content: survey('Same name', 2) },
+      { name: 'c.geojson', content: survey('Großer Zaun', 3) },
+    ]);
+    await expect.poll(() => titles(first.page)).toHaveLength(3);
+    const [download] = await Promise.all([
+      first.page.waitForEvent('download'),
+      dialog(first.page).getByRole('button', { name: 'Save all as one archive' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(/^sunside-surveys-\d{4}-\d\d-\d\d\.zip$/);
+    const archive = new Uint8Array(await readFile(await download.path()));
+    await first.context.close();
+    const inside = unzipSync(archive);
+    expect(Object.keys(inside).sort()).toEqual([
+      'großer-zaun.geojson',
+      'same-name-2.geojson',
+      'same-name.geojson',
+    ]);
+    expect(new TextDecoder().decode(inside['großer-zaun.geojson'])).toBe(survey('Großer Zaun', 3));
+
+    const second = await openPage();
+    await openList(second.page);
+    await importFiles(second.page, [{ name: 'all.zip', content: archive }]);
+    await dialog(second.page).getByText('3 surveys are in the list now.').waitFor();
+    expect((await titles(second.page)).sort()).toEqual(['Großer Zaun', 'Same name', 'Same name']);
+    await second.context.close();
+  });
+
+  it('[K15] takes dropped files', async () => {
+    const { page, context } = await openPage();
+    await openList(page);
+    const transfer = await page.evaluateHandle((text) => {
+      const data = new DataTransfer();
+      data.items.add(new File([text], 'dropped.geojson'));
+      return data;
+    }, survey('Dropped here'));
+    await page.dispatchEvent('dialog', 'dragover', { dataTransfer: transfer });
+    await page.dispatchEvent('dialog', 'drop', { dataTransfer: transfer });
+    await expect.poll(() => titles(page)).toEqual(['Dropped here']);
+    expect(await surveyName(page).inputValue()).toBe('Tolverby');
+    await context.close();
+  });
+
+  it('[K16] works by keyboard alone', async () => {
+    const { page, context } = await openPage();
+    await rename(page, 'First');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    await page.getByRole('button', { name: 'Surveys', exact: true }).focus();
+    await page.keyboard.press('Enter');
+    const focused = () => page.evaluate(() => document.activeElement?.textContent ?? '');
+    await expect.poll(focused).toContain('First');
+    await dialog(page).getByRole('button', { name: 'Duplicate First' }).press('Enter');
+    await expect.poll(() => titles(page)).toHaveLength(2);
+    await rows(page).first().focus();
+    await page.keyboard.press('F2');
+    await page.keyboard.type('Second');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => titles(page)).toEqual(['Second', 'Firstopen here']);
+    await expect.poll(focused).toContain('Second');
+    await page.keyboard.press('ArrowDown');
+    expect(await focused()).toContain('First');
+    await page.keyboard.press('F2');
+    await page.keyboard.type('never');
+    await page.keyboard.press('Escape');
+    expect(await titles(page)).toEqual(['Second', 'Firstopen here']);
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('Delete');
+    await expect.poll(focused).toBe('Undo');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => titles(page)).toHaveLength(2);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => dialog(page).count()).toBe(0);
+    expect(await focused()).toBe('Surveys');
+    await context.close();
+  });
+
+  it.each([
+    [1280, 800],
+    [360, 740],
+  ])('[K17] is accessible, and nothing is cut off, at %i x %i', async (width, height) => {
+    const { page, context } = await openPage({ width, height });
+    await openList(page);
+    const long = `${'A very long name of a field '.repeat(4)}Donaudampfschifffahrtsgesellschaftsaerodrome`;
+    await importFiles(page, [
+      { name: 'a.geojson', content: survey(long, 2) },
+      { name: 'b.geojson', content: survey('Short', 2) },
+    ]);
+    await expect.poll(() => titles(page)).toHaveLength(2);
+    await dialog(page).getByRole('button', { name: 'Delete Short' }).click();
+    await dialog(page).getByText('Deleted (1)').click();
+    await page.evaluate(axe.source);
+    const violations = await page.evaluate(async () =>
+      (await window.axe.run('dialog')).violations.map((v) => `${v.id}: ${v.nodes[0]?.html}`),
+    );
+    expect(violations).toEqual([]);
+    const cut = await page.evaluate(() =>
+      [...document.querySelectorAll('dialog, dialog .body, dialog li')].filter(
+        (element) => element.scrollWidth > element.clientWidth,
+      ),
+    );
+    expect(cut).toEqual([]);
+    const small = await dialog(page)
+      .getByRole('button')
+      .evaluateAll((buttons) =>
+        buttons
+          .filter((button) => !button.classList.contains('link') && button.offsetHeight < 44)
+          .map((button) => button.textContent),
+      );
+    expect(small).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('two tabs on one survey', () => {
+  it('[K2] the other tab follows at once when it has nothing unsaved', async () => {
+    const { page, context, complaints } = await openPage();
+    await rename(page, 'Shared');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    const other = await anotherTab(context);
+    await expect.poll(() => surveyName(other).inputValue()).toBe('Shared');
+    await rename(page, 'Shared and changed');
+    await expect.poll(() => surveyName(other).inputValue()).toBe('Shared and changed');
+    expect(await statusOf(other)).toBe('Changed in another tab, and shown as it is there');
+    // The follower knows the newest revision: its own edit is no conflict.
+    await rename(other, 'Changed back');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('Changed back');
+    expect(await page.getByRole('alert').count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  /** Both tabs change the survey within the 400 ms before the first of them writes. */
+  async function conflicting() {
+    const { page, context } = await openPage();
+    await rename(page, 'Start');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    const other = await anotherTab(context);
+    await expect.poll(() => surveyName(other).inputValue()).toBe('Start');
+    // A slow tab: its writes come late, its edits do not.
+    await other.evaluate(() => {
+      const real = window.setTimeout.bind(window);
+      window.setTimeout = ((run: () => void, ms?: number) =>
+        real(run, ms === 400 ? 600_000 : ms)) as typeof window.setTimeout;
+    });
+    await rename(other, 'Theirs is late');
+    await expect.poll(() => statusOf(other)).toBe('Saving …');
+    await rename(page, 'Mine was first');
+    await other.getByRole('alert').waitFor();
+    return { page, other, context };
+  }
+
+  it('[K2] unsaved changes in both: keep mine as a copy', async () => {
+    const { page, other, context } = await conflicting();
+    expect(await surveyName(other).inputValue()).toBe('Theirs is late');
+    await other.getByRole('button', { name: 'Keep mine as a copy' }).click();
+    await expect.poll(() => statusOf(other)).toBe(kept);
+    expect(await surveyName(other).inputValue()).toBe('Theirs is late (copy)');
+    expect(await surveyName(page).inputValue()).toBe('Mine was first');
+    await openList(page);
+    expect(await titles(page)).toEqual(['Theirs is late (copy)', 'Mine was firstopen here']);
+    await context.close();
+  });
+
+  it('[K2] unsaved changes in both: take theirs', async () => {
+    const { page, other, context } = await conflicting();
+    await other.getByRole('button', { name: 'Take theirs' }).click();
+    await expect.poll(() => surveyName(other).inputValue()).toBe('Mine was first');
+    expect(await other.getByRole('alert').count()).toBe(0);
+    await openList(page);
+    expect(await titles(page)).toEqual(['Mine was firstopen here']);
+    await context.close();
+  });
+
+  it('[K2] learns of it when it writes, where tabs cannot tell each other', async () => {
+    const { page, context } = await openPage();
+    await rename(page, 'Start');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    const other = await anotherTab(context, () => Reflect.deleteProperty(window, 'BroadcastChannel'));
+    await rename(page, 'Mine was first');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    expect(await surveyName(other).inputValue()).toBe('Start');
+    await rename(other, 'Second');
+    await other.getByRole('alert').waitFor();
+    await rename(page, 'Mine goes on');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    await other.getByRole('button', { name: 'Take theirs' }).click();
+    await expect.poll(() => surveyName(other).inputValue()).toBe('Mine goes on');
+    await context.close();
+  });
+
+  it('says when the survey was deleted in another tab, and keeps it again when it is changed', async () => {
+    const { page, context } = await openPage();
+    await rename(page, 'Fought over');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    const other = await anotherTab(context);
+    await openList(other);
+    await dialog(other).getByRole('button', { name: 'Delete Fought over' }).click();
+    await page.getByText('This survey was deleted in another tab.').waitFor();
+    await rename(page, 'Not given up');
+    await expect.poll(() => titles(other)).toEqual(['Not given up']);
+    await context.close();
+  });
+});
+
+describe('a browser that keeps nothing', () => {
+  it('[K4] says at once that storage is full, offers a file, and recovers', async () => {
+    const { page, context } = await openPage();
+    await rename(page, 'Before');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    const devtools = await context.newCDPSession(page);
+    const origin = new URL(page.url()).origin;
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+    await rename(page, 'No room for this');
+    const alert = page.getByRole('alert');
+    await alert.waitFor();
+    expect(await alert.innerText()).toContain('not kept on this device: there is no room left for it');
+    expect(await statusOf(page)).toBe('Not kept on this device');
+
+    // Another survey in its place would lose it: it stays until the user has decided.
+    await page.getByRole('button', { name: 'Sample site' }).click();
+    await page.getByText('Another one in its place would lose it.').waitFor();
+    expect(await surveyName(page).inputValue()).toBe('No room for this');
+
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      alert.getByRole('button', { name: 'Save to a file' }).click(),
+    ]);
+    expect(await readFile(await download.path(), 'utf8')).toContain('No room for this');
+    await expect.poll(() => alert.count()).toBe(0);
+
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin });
+    await rename(page, 'Room again');
+    await expect.poll(() => statusOf(page)).toBe(kept);
+    await context.close();
+  });
+
+  it('[K4] works without any storage, and says so', async () => {
+    const { context } = await openPage();
+    const page = await anotherTab(context, () => {
+      Object.defineProperty(window, 'indexedDB', {
+        value: {
+          open: () => {
+            throw new DOMException('denied', 'SecurityError');
+          },
+        },
+      });
+    });
+    expect(await surveyName(page).inputValue()).toBe('Tolverby');
+    await rename(page, 'Only here');
+    await page.getByRole('alert').waitFor();
+    await openList(page);
+    expect(await dialog(page).innerText()).toContain(
+      'This browser keeps no surveys: the browser allows this page no storage.',
+    );
+    await context.close();
+  });
+
+  it('says in the list whether the browser may clear it', async () => {
+    const { page, context } = await openPage();
+    await openList(page);
+    expect(await dialog(page).innerText()).toMatch(
+      /may clear these surveys when space runs short: save files too|promised not to clear/,
+    );
+    await context.close();
+  });
+});
+
+declare global {
+  interface Window {
+    axe: typeof axe;
+  }
+}
