@@ -127,7 +127,7 @@ async function printed(...args: readonly string[]): Promise<Printed> {
 let evening: Printed;
 beforeAll(async () => {
   evening = await printed(file('survey.geojson', survey), '--at', '2026-06-21T17:00:00Z');
-}, 30_000);
+}, 60_000);
 
 describe('the figures command', () => {
   test('[C1] prints JSON of the shape in section 5 of the design, and nothing else', () => {
