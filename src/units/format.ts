@@ -1,3 +1,6 @@
+import { metresToFeet, type LengthUnit } from './length';
+import { metresPerSecondPer, type SpeedUnit } from './speed';
+
 /**
  * Figures as they are printed. Every number on screen and on paper goes through here, so that the same value
  * reads the same everywhere. A missing value (null) prints as an en dash.
@@ -19,7 +22,15 @@ const with2Figures = (value: number): number => {
 
 const twoFigures = (mm: number): string => decimal(with2Figures(mm), mm !== 0 && mm < 9.95 ? 1 : 0);
 
-/** m to the metre: "1,240 m". */
+/** m to the metre or the foot: "1,240 m", "4,068 ft". */
+export const length = (m: number | null, unit: LengthUnit): string =>
+  m === null ? none : `${decimal(unit === 'm' ? m : metresToFeet(m), 0)} ${unit}`;
+
+/** m to a tenth of the unit, for eye heights and aircraft: "1.7 m", "5.6 ft". */
+export const fineLength = (m: number | null, unit: LengthUnit): string =>
+  m === null ? none : `${decimal(unit === 'm' ? m : metresToFeet(m), 1)} ${unit}`;
+
+/** m to the metre, whatever the user prefers: "1,240 m". */
 export const metres = (m: number | null): string => (m === null ? none : `${decimal(m, 0)} m`);
 
 /** m to the decimetre, for eye heights and aircraft: "1.7 m". */
@@ -37,10 +48,13 @@ export function focalRange(shortest: number, longest: number): string {
   return a === b ? `${a} mm` : `${a}–${b} mm`;
 }
 
-/** A bearing in degrees as three digits, "089°"; 360 reads as 000. */
-export function bearing(deg: number): string {
+/** How bearings are written: "089°" or "89°". */
+export type BearingStyle = 'three-digits' | 'plain';
+
+/** A bearing in degrees, "089°" or "89°"; 360 reads as 000. */
+export function bearing(deg: number, style: BearingStyle = 'three-digits'): string {
   const whole = ((Math.round(deg) % 360) + 360) % 360;
-  return `${String(whole).padStart(3, '0')}°`;
+  return `${String(whole).padStart(style === 'plain' ? 1 : 3, '0')}°`;
 }
 
 /** An angle in whole degrees: "24°", "−3°". */
@@ -61,5 +75,6 @@ export const feet = (ft: number): string => `${decimal(ft, 0)} ft`;
 /** Pixels: "2,980 px". */
 export const pixels = (count: number): string => `${decimal(count, 0)} px`;
 
-/** m/s to the whole: "70 m/s". */
-export const speed = (metresPerSecond: number): string => `${decimal(metresPerSecond, 0)} m/s`;
+/** m/s to the whole of a unit: "70 m/s", "136 kt". */
+export const speed = (metresPerSecond: number, unit: SpeedUnit = 'm/s'): string =>
+  `${decimal(metresPerSecond / metresPerSecondPer[unit], 0)} ${unit}`;

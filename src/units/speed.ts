@@ -5,3 +5,11 @@ export const metresPerSecondPerKnot = metresPerNauticalMile / 3600;
 
 export const knotsToMetresPerSecond = (kt: number): number => kt * metresPerSecondPerKnot;
 export const metresPerSecondToKnots = (ms: number): number => ms / metresPerSecondPerKnot;
+
+export type SpeedUnit = 'kt' | 'm/s' | 'km/h';
+
+export const metresPerSecondPer: Readonly<Record<SpeedUnit, number>> = {
+  kt: metresPerSecondPerKnot,
+  'm/s': 1,
+  'km/h': 1 / 3.6,
+};

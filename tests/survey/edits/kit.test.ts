@@ -51,7 +51,7 @@ const rawLenses = (s: Survey) => (s.sunside['kit'] as { lenses: readonly JsonObj
 describe('a survey without lists of its own', () => {
   const edited = addEntry(survey({ flow: {} }), 'lenses', long);
 
-  test('[K1] gets the whole starter kit with the first edit, and the new lens behind it', () => {
+  test('[L1] gets the whole starter kit with the first edit, and the new lens behind it', () => {
     expect(edited.sunside['kit']).toEqual({
       fill: 0.8,
       bodies: starterKit.bodies,
@@ -60,7 +60,7 @@ describe('a survey without lists of its own', () => {
     expect(readContents(edited).problems).toEqual([]);
   });
 
-  test('[K1] gets all starter subjects, without members that say nothing', () => {
+  test('[L1] gets all starter subjects, without members that say nothing', () => {
     const changed = deleteEntry(survey({}), 'subjects', 'A320');
     const { subjects } = readContents(changed);
     expect(subjects).toEqual(starterSubjects.filter((s) => s.key !== 'A320'));
@@ -85,7 +85,7 @@ describe('one entry', () => {
     expect((fewer.sunside['subjects'] as JsonObject[])[0]).not.toHaveProperty('rpm');
   });
 
-  test('[K2] takes the choice of it along when its key changes, and out when it goes', () => {
+  test('[L2] takes the choice of it along when its key changes, and out when it goes', () => {
     const renamed = changeEntry(own, 'lenses', 'l', { ...long, key: 'longest' });
     expect(renamed.sunside['current']).toEqual({ body: 'b', lenses: ['s', 'longest'] });
     const gone = deleteEntry(own, 'lenses', 's');
@@ -97,7 +97,7 @@ describe('one entry', () => {
     expect(rawLenses(deleteEntry(own, 'lenses', 'l'))).toEqual([short, broken]);
   });
 
-  test('[K3] stays when it is the last one, since an empty list would be the starter list again', () => {
+  test('[L3] stays when it is the last one, since an empty list would be the starter list again', () => {
     expect(whyEntryStays(own, 'bodies')).toBe('last-of-list');
     expect(deleteEntry(own, 'bodies', 'b')).toBe(own);
     expect(whyEntryStays(own, 'lenses')).toBeNull();
@@ -125,7 +125,7 @@ describe('entries of a table', () => {
     { ...long, key: 'new', name: 'New' },
   ];
 
-  test('[K4] replace the same key and come to the end otherwise; twice is the same as once', () => {
+  test('[L4] replace the same key and come to the end otherwise; twice is the same as once', () => {
     const once = importEntries(own, 'lenses', table);
     expect(lensKeys(once)).toEqual(['s', 'l', 'new']);
     expect(readContents(once).kit.lenses[1]?.longest).toBe(600);
@@ -141,7 +141,7 @@ describe('kits', () => {
   const second = { name: 'Light bag', bodies: [{ ...body, key: 'c' }], lenses: [long], bag: 'kept' };
   const two = survey({ ...own.sunside, kits: [7, second] });
 
-  test('[K5] the chosen kit and the one in use change places, choices that it does not have go', () => {
+  test('[L5] the chosen kit and the one in use change places, choices that it does not have go', () => {
     const chosen = chooseKit(two, 1);
     expect(chosen.sunside['kit']).toBe(second);
     expect(chosen.sunside['kits']).toEqual([7, own.sunside['kit']]);
@@ -189,7 +189,7 @@ describe('reading an entry', () => {
     return reading.ok ? [] : reading.misfits.map((m) => `${m.member}: ${m.expected}`);
   };
 
-  test('[K6] names every member that does not fit, with what is expected', () => {
+  test('[L6] names every member that does not fit, with what is expected', () => {
     expect(expected('lenses', { ...long, shortest: 0, widestAperture: 0, extenders: [9, 0] })).toEqual([
       'shortest: a number above 0 and up to 5000 mm',
       'widestAperture: a number above 0 and up to 64 (f-number)',

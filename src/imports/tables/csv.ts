@@ -1,0 +1,39 @@
+import Papa from 'papaparse';
+
+export interface CsvRow {
+  /** As a spreadsheet counts: the first row of the file is 1, blank ones count. */
+  readonly row: number;
+  readonly cells: readonly string[];
+}
+
+export interface Csv {
+  readonly delimiter: string;
+  readonly rows: readonly CsvRow[];
+  /** Rows in which a quote is never closed, or has something behind it. */
+  readonly unclear: ReadonlySet<number>;
+}
+
+const delimiters = [',', ';', '\t', '|'] as const;
+
+/** Reads the rows of a table (RFC 4180); what parts its cells is seen from its first row. Blank rows are left out. */
+export function readCsv(text: string): Csv {
+  const [, stated, body = ''] = /^\ufeff?(?:sep=(.)\r?\n)?([^]*)$/.exec(text) ?? [];
+  const delimiter = stated ?? delimiterOf(body);
+  const { data, errors } = Papa.parse<string[]>(body, { delimiter, skipEmptyLines: false });
+  const before = stated === undefined ? 1 : 2;
+  return {
+    delimiter,
+    rows: data
+      .map((cells, i) => ({ row: i + before, cells: cells.map((cell) => cell.trim()) }))
+      .filter(({ cells }) => cells.some((cell) => cell !== '')),
+    unclear: new Set(errors.filter((e) => e.type === 'Quotes').map((e) => (e.row ?? 0) + before)),
+  };
+}
+
+/** The mark that stands most often in the first row outside quotes. */
+function delimiterOf(text: string): string {
+  const [first = ''] = /[^\r\n]+/.exec(text) ?? [];
+  const bare = first.replace(/"[^"]*"/g, '');
+  const count = (mark: string) => bare.split(mark).length;
+  return delimiters.reduce((best, mark) => (count(mark) > count(best) ? mark : best), ',');
+}
