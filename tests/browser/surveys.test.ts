@@ -3,10 +3,9 @@ import type { Page } from 'playwright-core';
 import axe from 'axe-core';
 import { unzipSync } from 'fflate';
 import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, mapReady, openPage } from './page';
-import { anotherTab, rename, statusOf, surveyName } from './tabs';
+import { closeProfiles, openProfile, openTab, rename, statusOf, surveyName } from './tabs';
 
-afterAll(closeBrowser);
+afterAll(closeProfiles);
 
 const kept = 'Kept on this device';
 const dialog = (page: Page) => page.getByRole('dialog', { name: 'Surveys' });
@@ -14,7 +13,7 @@ const rows = (page: Page) => dialog(page).locator('[data-survey]');
 
 async function openList(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Surveys', exact: true }).click();
-  await dialog(page).locator('ul, .empty').first().waitFor();
+  await dialog(page).locator('ul, .empty, .caution').first().waitFor();
 }
 
 /** First line of every row: the name, and "open here" behind the open one. */
@@ -51,7 +50,7 @@ async function importFiles(
 
 describe('the surveys on this device', () => {
   it('[K10] teaches the next step while nothing is kept', async () => {
-    const { page, context, complaints } = await openPage();
+    const { page, context, complaints } = await openProfile();
     await openList(page);
     expect(await dialog(page).innerText()).toContain('Nothing is kept yet');
     expect(await rows(page).count()).toBe(0);
@@ -60,7 +59,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K11] opens, duplicates, renames in place and deletes, with undo', async () => {
-    const { page, context, complaints } = await openPage();
+    const { page, context, complaints } = await openProfile();
     await rename(page, 'South bank');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await openList(page);
@@ -91,29 +90,29 @@ describe('the surveys on this device', () => {
   });
 
   it('[K12] puts a deleted survey back after a reload too, and forgets it when told so', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openProfile();
     await rename(page, 'Thrown away');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await openList(page);
     await dialog(page).getByRole('button', { name: 'Delete Thrown away' }).click();
     await dialog(page).getByText('Nothing is kept yet').waitFor();
     await page.reload();
-    await mapReady(page);
+    await surveyName(page).waitFor();
     expect(await surveyName(page).inputValue()).toBe('Tolverby');
     await openList(page);
     await dialog(page).getByText('Deleted (1)').click();
-    await dialog(page).getByRole('button', { name: 'Put Thrown away back' }).click();
+    await dialog(page).getByRole('button', { name: 'Put back Thrown away' }).click();
     await expect.poll(() => titles(page)).toEqual(['Thrown away']);
     await dialog(page).getByRole('button', { name: 'Delete Thrown away' }).click();
     await dialog(page).getByText('Deleted (1)').click();
-    await dialog(page).getByRole('button', { name: 'Delete Thrown away for good' }).click();
+    await dialog(page).getByRole('button', { name: 'Delete for good Thrown away' }).click();
     await expect.poll(() => dialog(page).getByText('Deleted (1)').count()).toBe(0);
     expect(await titles(page)).toEqual([]);
     await context.close();
   });
 
   it('[K13] imports several files, says which were none, and knows what it has', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openProfile();
     await openList(page);
     const files = [
       { name: 'a.geojson', content: survey('Airfield A', 2) },
@@ -137,7 +136,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K14] saves all as one archive, which another device imports', async () => {
-    const first = await openPage();
+    const first = await openProfile();
     await openList(first.page);
     await importFiles(first.page, [
       { name: 'a.geojson', content: survey('Same name', 1) },
@@ -160,7 +159,7 @@ describe('the surveys on this device', () => {
     ]);
     expect(new TextDecoder().decode(inside['großer-zaun.geojson'])).toBe(survey('Großer Zaun', 3));
 
-    const second = await openPage();
+    const second = await openProfile();
     await openList(second.page);
     await importFiles(second.page, [{ name: 'all.zip', content: archive }]);
     await dialog(second.page).getByText('3 surveys are in the list now.').waitFor();
@@ -169,7 +168,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K15] takes dropped files', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openProfile();
     await openList(page);
     const transfer = await page.evaluateHandle((text) => {
       const data = new DataTransfer();
@@ -184,7 +183,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K16] works by keyboard alone', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openProfile();
     await rename(page, 'First');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await page.getByRole('button', { name: 'Surveys', exact: true }).focus();
@@ -220,7 +219,7 @@ describe('the surveys on this device', () => {
     [1280, 800],
     [360, 740],
   ])('[K17] is accessible, and nothing is cut off, at %i x %i', async (width, height) => {
-    const { page, context } = await openPage({ width, height });
+    const { page, context } = await openProfile({ width, height });
     await openList(page);
     const long = `${'A very long name of a field '.repeat(4)}Donaudampfschifffahrtsgesellschaftsaerodrome`;
     await importFiles(page, [
@@ -255,10 +254,10 @@ describe('the surveys on this device', () => {
 
 describe('two tabs on one survey', () => {
   it('[K2] the other tab follows at once when it has nothing unsaved', async () => {
-    const { page, context, complaints } = await openPage();
+    const { page, context, complaints } = await openProfile();
     await rename(page, 'Shared');
     await expect.poll(() => statusOf(page)).toBe(kept);
-    const other = await anotherTab(context);
+    const other = await openTab(context);
     await expect.poll(() => surveyName(other).inputValue()).toBe('Shared');
     await rename(page, 'Shared and changed');
     await expect.poll(() => surveyName(other).inputValue()).toBe('Shared and changed');
@@ -273,10 +272,10 @@ describe('two tabs on one survey', () => {
 
   /** Both tabs change the survey within the 400 ms before the first of them writes. */
   async function conflicting() {
-    const { page, context } = await openPage();
+    const { page, context } = await openProfile();
     await rename(page, 'Start');
     await expect.poll(() => statusOf(page)).toBe(kept);
-    const other = await anotherTab(context);
+    const other = await openTab(context);
     await expect.poll(() => surveyName(other).inputValue()).toBe('Start');
     // A slow tab: its writes come late, its edits do not.
     await other.evaluate(() => {
@@ -314,10 +313,10 @@ describe('two tabs on one survey', () => {
   });
 
   it('[K2] learns of it when it writes, where tabs cannot tell each other', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openProfile();
     await rename(page, 'Start');
     await expect.poll(() => statusOf(page)).toBe(kept);
-    const other = await anotherTab(context, () => Reflect.deleteProperty(window, 'BroadcastChannel'));
+    const other = await openTab(context, () => Reflect.deleteProperty(window, 'BroadcastChannel'));
     await rename(page, 'Mine was first');
     await expect.poll(() => statusOf(page)).toBe(kept);
     expect(await surveyName(other).inputValue()).toBe('Start');
@@ -331,10 +330,10 @@ describe('two tabs on one survey', () => {
   });
 
   it('says when the survey was deleted in another tab, and keeps it again when it is changed', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openProfile();
     await rename(page, 'Fought over');
     await expect.poll(() => statusOf(page)).toBe(kept);
-    const other = await anotherTab(context);
+    const other = await openTab(context);
     await openList(other);
     await dialog(other).getByRole('button', { name: 'Delete Fought over' }).click();
     await page.getByText('This survey was deleted in another tab.').waitFor();
@@ -346,11 +345,9 @@ describe('two tabs on one survey', () => {
 
 describe('a browser that keeps nothing', () => {
   it('[K4] says at once that storage is full, offers a file, and recovers', async () => {
-    const { page, context } = await openPage();
-    await rename(page, 'Before');
-    await expect.poll(() => statusOf(page)).toBe(kept);
+    const { page, context } = await openProfile();
     const devtools = await context.newCDPSession(page);
-    const origin = new URL(page.url()).origin;
+    const { origin } = new URL(page.url());
     await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
     await rename(page, 'No room for this');
     const alert = page.getByRole('alert');
@@ -359,7 +356,7 @@ describe('a browser that keeps nothing', () => {
     expect(await statusOf(page)).toBe('Not kept on this device');
 
     // Another survey in its place would lose it: it stays until the user has decided.
-    await page.getByRole('button', { name: 'Sample site' }).click();
+    await page.getByRole('button', { name: 'Sample site', exact: true }).click();
     await page.getByText('Another one in its place would lose it.').waitFor();
     expect(await surveyName(page).inputValue()).toBe('No room for this');
 
@@ -377,8 +374,8 @@ describe('a browser that keeps nothing', () => {
   });
 
   it('[K4] works without any storage, and says so', async () => {
-    const { context } = await openPage();
-    const page = await anotherTab(context, () => {
+    const { context } = await openProfile();
+    const page = await openTab(context, () => {
       Object.defineProperty(window, 'indexedDB', {
         value: {
           open: () => {
@@ -398,7 +395,7 @@ describe('a browser that keeps nothing', () => {
   });
 
   it('says in the list whether the browser may clear it', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openProfile();
     await openList(page);
     expect(await dialog(page).innerText()).toMatch(
       /may clear these surveys when space runs short: save files too|promised not to clear/,

@@ -1,14 +1,57 @@
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { mapReady } from './page';
+import { launchChromium } from '../support/chromium';
 
-/** Another tab of the same browser profile: it shares what is kept with the first one. */
-export async function anotherTab(context: BrowserContext, before?: () => void): Promise<Page> {
+let browser: Promise<Browser> | null = null;
+
+export interface Profile {
+  readonly context: BrowserContext;
+  readonly page: Page;
+  /** What the pages complained about: errors of the console and uncaught ones. */
+  readonly complaints: string[];
+}
+
+/**
+ * A browser profile of its own with one tab. Its pages leave the map out: what is kept does not depend on it,
+ * and drawing it in software takes most of a test's time.
+ */
+export async function openProfile({ width = 1280, height = 800 } = {}): Promise<Profile> {
+  browser ??= launchChromium();
+  const context = await (
+    await browser
+  ).newContext({
+    viewport: { width, height },
+    locale: 'en-GB',
+    timezoneId: 'America/New_York',
+    acceptDownloads: true,
+    reducedMotion: 'reduce',
+  });
+  await context.route('**/map-view-*.js', (route) =>
+    route.fulfill({ contentType: 'text/javascript', body: 'await new Promise(() => undefined);' }),
+  );
+  await context.addInitScript(() => {
+    for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(window, name);
+  });
+  const complaints: string[] = [];
+  context.on('weberror', (error) => complaints.push(error.error().message));
+  context.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  return { context, page: await openTab(context), complaints };
+}
+
+/** Another tab of a profile: it shares what is kept with the others. `before` runs in it before anything else. */
+export async function openTab(context: BrowserContext, before?: () => void): Promise<Page> {
   const page = await context.newPage();
   if (before) await page.addInitScript(before);
   await page.goto(inject('baseUrl'));
-  await mapReady(page);
+  await surveyName(page).waitFor();
   return page;
+}
+
+export async function closeProfiles(): Promise<void> {
+  await (await browser)?.close();
+  browser = null;
 }
 
 export const surveyName = (page: Page) => page.getByLabel('Name of the survey');
