@@ -1,4 +1,5 @@
-import { gridLayers, paper, planLayers, type LayerPiece } from '../../styles/map-style';
+import { paper, type LayerPiece } from '../../styles/map-style';
+import { gridLayers, planLayers } from '../../styles/plan-layers';
 import { groundLayers, runwayLayers } from './layers/ground-layers';
 import { labelLayers } from './layers/label-layers';
 import { handleLayers, selectionLayers } from './layers/mark-layers';
