@@ -34,17 +34,17 @@ const fenced: Record<string, string> = {
 interface Import {
   readonly file: string;
   readonly target: string;
+  readonly typesOnly: boolean;
 }
 
 const imports: Import[] = readdirSync(src, { recursive: true, encoding: 'utf8' })
   .filter((file) => /\.(ts|svelte)$/.test(file) && !file.endsWith('.d.ts'))
   .flatMap((file) =>
-    [...readFileSync(join(src, file), 'utf8').matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map(
-      (match) => ({
-        file,
-        target: match[1] ?? '',
-      }),
-    ),
+    [
+      ...readFileSync(join(src, file), 'utf8').matchAll(
+        /(import type\s[^;']*?)?\b(?:from|import)\s*\(?\s*'([^']+)'/g,
+      ),
+    ].map((match) => ({ file, target: match[2] ?? '', typesOnly: match[1] !== undefined })),
   );
 
 const roomOf = (path: string) => (path.includes('/') ? (path.split('/')[0] ?? '') : '');
@@ -67,6 +67,13 @@ describe('[R1] rooms import along the arrows only', () => {
         return door !== undefined && file !== door;
       })
       .map(({ file, to }) => `${file} -> ${to}`);
+    expect(wrong).toEqual([]);
+  });
+
+  it('lets panels show figures but not compute them: ui imports types of figures only', () => {
+    const wrong = imports.filter(
+      ({ file, target, typesOnly }) => file.startsWith('ui/') && target.includes('/figures/') && !typesOnly,
+    );
     expect(wrong).toEqual([]);
   });
 

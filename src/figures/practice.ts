@@ -27,5 +27,7 @@ export const darkFlankFactor = 0.5;
 export const twilightFactor = 0.2;
 /** Bank in degrees at which the corners of a circuit are flown. CP. */
 export const circuitBank = 25;
+/** m to each side of a taxi route's line that aircraft need: nobody stands there. CP. */
+export const taxiHalfWidth = 12;
 /** A runway shorter or longer than this, in m, is probably drawn wrongly. CP. */
 export const oddLength = { shortest: 150, longest: 6000 } as const;

@@ -1,4 +1,3 @@
-import type { Position } from '../survey/document';
 import type { Problem } from '../survey/problems';
 import type { Lens } from '../survey/schema/kit';
 import type { EndIndex } from '../survey/schema/runway';
@@ -163,14 +162,4 @@ export interface LitSpan {
   readonly from: number;
   readonly to: number;
   readonly side: string;
-}
-
-/** A path as drawn on the map. */
-export interface DrawnPath {
-  readonly ref: PathRef;
-  readonly name: string;
-  readonly positions: readonly Position[];
-  readonly stations: readonly number[];
-  /** m of the aircraft's centre above the path's datum, one a sample. */
-  readonly heights: readonly number[];
 }

@@ -1,6 +1,8 @@
 import { problemsOf } from '../figures/checks/problems';
+import { chosenMoments, skyOf, skyStretches, solarNoon } from '../figures/light/day-light';
 import { litSide, litSpans } from '../figures/light/lit-side';
 import { momentsOf } from '../figures/light/moments';
+import { sunAt } from '../figures/light/sun';
 import { sunTimes } from '../figures/light/sun-times';
 import { verdictFor } from '../figures/optics/verdict';
 import { runwayFigures } from '../figures/runway-figures';
@@ -8,7 +10,8 @@ import { allSpotFigures, focalLengthsAlong, inspectPath, outlookOf } from '../fi
 import { fieldElevation, pathsOf } from '../figures/traffic/paths';
 import { readContents } from '../survey/contents';
 import { inUse } from '../figures/traffic/in-use';
-import type { Verdict } from '../figures/types';
+import { lensToTake, spotSummary, type SpotSummary } from '../figures/summary/spot-summary';
+import type { SpotFigures, Verdict } from '../figures/types';
 import type { SurveyDocument } from './document.svelte';
 import type { View } from './view.svelte';
 
@@ -41,6 +44,18 @@ export class Derived {
   readonly #lng = $derived.by(() => this.contents.site.reference[0]);
   readonly #lat = $derived.by(() => this.contents.site.reference[1]);
   readonly sunTimes = $derived.by(() => sunTimes([this.#lng, this.#lat], this.day.from, this.day.to));
+
+  readonly sky = $derived.by(() => skyStretches([this.#lng, this.#lat], this.day.from, this.day.to));
+  readonly solarNoon = $derived.by(() => solarNoon([this.#lng, this.#lat], this.day.from, this.day.to));
+  readonly chosenMoments = $derived.by(() => chosenMoments(this.sunTimes, this.solarNoon));
+  /** The sun at the airfield at both moments. */
+  readonly suns = $derived.by(() => {
+    const at = (instant: number) => {
+      const sun = sunAt([this.#lng, this.#lat], instant);
+      return { sun, sky: skyOf(sun) };
+    };
+    return { a: at(this.instantA), b: at(this.instantB) };
+  });
 
   /** One entry a runway of the contents, null for one without direction. */
   readonly runways = $derived.by(() =>
@@ -96,6 +111,16 @@ export class Derived {
     const spot = this.selectedSpot;
     return spot ? this.paths.map((path, i) => focalLengthsAlong(path, spot.a.paths[i])) : null;
   });
+
+  /** What a spot is good for, and the path to wait at. */
+  summary({ a, b }: { readonly a: SpotFigures; readonly b: SpotFigures }): SpotSummary {
+    return spotSummary(a, b);
+  }
+
+  /** The lens to take for a needed focal length in mm; null without one. */
+  lensFor(needed: number | null): Verdict | null {
+    return needed === null ? null : lensToTake(this.verdicts(needed));
+  }
 
   /** What each lens of the kit makes of a needed focal length in mm. */
   verdicts(needed: number): Verdict[] {

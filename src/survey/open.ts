@@ -62,6 +62,7 @@ function openCollection(value: JsonObject): Opened {
   const marked = isObject(document['sunside']) ? document['sunside'] : {};
   const list = features as readonly Json[];
   const strays = list.filter((entry) => !isObject(entry));
+  if (member !== undefined && !isObject(member)) strays.push(member);
   const kept = Array.isArray(marked['strays']) ? (marked['strays'] as readonly Json[]) : [];
   const survey: Survey = {
     ...rest,

@@ -2,6 +2,7 @@ import type { Runway } from '../../survey/schema/runway';
 import type { Problem } from '../../survey/problems';
 import { designatorNumber, designatorsApart, suggestedDesignator } from '../geometry/designator';
 import { oddLength } from '../practice';
+import { longestFlown } from '../traffic/runway-geometry';
 import type { EndFigures, RunwayFigures } from '../types';
 
 /** What is doubtful about a runway, in plain words; figures are computed all the same. */
@@ -12,7 +13,7 @@ export function runwayDoubts(runway: Runway, figures: RunwayFigures): Problem[] 
 
 function* lengthDoubts(runway: Runway, { length }: RunwayFigures) {
   if (length < oddLength.shortest || length > oddLength.longest)
-    yield `The runway is ${Math.round(length)} m long, which is odd. Check both ends on the map.`;
+    yield `The runway is ${Math.round(length)} m long, which is odd. Check both ends on the map.${length > longestFlown ? ' Its paths are left out.' : ''}`;
   for (const end of runway.ends) {
     if (end.displaced >= length)
       yield `The displaced threshold of ${end.designator || 'one end'} (${Math.round(end.displaced)} m) is not on the runway, which is ${Math.round(length)} m long.`;

@@ -1,4 +1,5 @@
 import type { Position } from '../../survey/document';
+import type { Sun } from '../types';
 import { RAD } from '../geometry/angles';
 import { stretches, type Stretch } from './stretches';
 import { civilTwilightAltitude, sunAt, sunriseAltitude } from './sun';
@@ -6,17 +7,14 @@ import { bisect, type SunTimes } from './sun-times';
 
 export type Sky = 'night' | 'twilight' | 'day';
 
+export function skyOf({ geometricAltitude }: Pick<Sun, 'geometricAltitude'>): Sky {
+  if (geometricAltitude < civilTwilightAltitude) return 'night';
+  return geometricAltitude < sunriseAltitude ? 'twilight' : 'day';
+}
+
 /** Night, civil twilight and day between two instants, in order. */
 export function skyStretches(position: Position, from: number, to: number): Stretch<Sky>[] {
-  return stretches(
-    (instant): Sky => {
-      const altitude = sunAt(position, instant).geometricAltitude;
-      if (altitude < civilTwilightAltitude) return 'night';
-      return altitude < sunriseAltitude ? 'twilight' : 'day';
-    },
-    from,
-    to,
-  );
+  return stretches((instant) => skyOf(sunAt(position, instant)), from, to);
 }
 
 const hourMs = 3_600_000;

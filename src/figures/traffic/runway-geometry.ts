@@ -4,6 +4,9 @@ import { RAD } from '../geometry/angles';
 import { frameAt, groundLine, placed, type Frame } from '../geometry/earth';
 import { axesAt, type SampleState } from './samples';
 
+/** m beyond which a line is no runway: a slip of the hand across half a country must not stall the page. */
+export const longestFlown = 20_000;
+
 /** A runway seen from one of its ends, looking along that end's landing direction. */
 export interface EndGeometry {
   readonly runway: Runway;
@@ -32,11 +35,11 @@ export function endElevations(runway: Runway, fieldElevation: number): readonly 
   return [a ?? b ?? fieldElevation, b ?? a ?? fieldElevation];
 }
 
-/** The geometry of a runway's end; null for a runway that is too short to have one. */
+/** The geometry of a runway's end; null for a runway that is too short to have one, or far too long to be one. */
 export function endGeometry(runway: Runway, end: EndIndex, fieldElevation: number): EndGeometry | null {
   const here = runway.line[end];
   const { distance: length, azimuth } = groundLine(here, runway.line[end === 0 ? 1 : 0]);
-  if (azimuth === null || length < shortestRunway) return null;
+  if (azimuth === null || length < shortestRunway || length > longestFlown) return null;
   const elevations = endElevations(runway, fieldElevation);
   const elevation = elevations[end];
   const slope = (elevations[end === 0 ? 1 : 0] - elevation) / length;

@@ -3,15 +3,20 @@ import type { Position } from '../document';
 import { numberField, readFields, textField, type Read } from '../fields';
 import { endIndexField } from './runway';
 
+const megahertz = 'expected a frequency from 0.1 to 1000 MHz';
 const frequency = v.object({
-  use: v.string(),
-  name: v.nullish(v.string()),
-  mhz: v.pipe(v.number(), v.minValue(0.1), v.maxValue(1000)),
+  use: v.string('expected text'),
+  name: v.nullish(v.string('expected text')),
+  mhz: v.pipe(v.number(megahertz), v.minValue(0.1, megahertz), v.maxValue(1000, megahertz)),
 });
 export type Frequency = v.InferOutput<typeof frequency>;
 
-const longitude = v.pipe(v.number(), v.minValue(-180), v.maxValue(180));
-const latitude = v.pipe(v.number(), v.minValue(-90), v.maxValue(90));
+const within = (bound: number, what: string) => {
+  const message = `expected a ${what} within ±${bound} degrees`;
+  return v.pipe(v.number(message), v.minValue(-bound, message), v.maxValue(bound, message));
+};
+const longitude = within(180, 'longitude');
+const latitude = within(90, 'latitude');
 
 /** `elevation`: m above mean sea level, null when not known. `timeZone`: IANA name. `reference`: where the survey is. */
 const siteFields = {

@@ -1,4 +1,4 @@
-import { civilTwilightAltitude, sunriseAltitude } from '../../figures/light/sun';
+import type { Sky } from '../../figures/light/day-light';
 import type { SunTimes } from '../../figures/light/sun-times';
 import type { Sun } from '../../figures/types';
 import { clockAt } from '../../time/local-time';
@@ -6,11 +6,11 @@ import { compassWords } from '../../units/compass';
 import { degrees } from '../../units/format';
 
 /** Where the sun is, "sun in the west-south-west, 24° up". Sunrise and sunset count by the sun's upper edge. */
-export function sunWords({ azimuth, altitude, geometricAltitude }: Sun): string {
+export function sunWords({ azimuth, altitude }: Sun, sky: Sky): string {
   const where = compassWords(azimuth);
-  if (geometricAltitude >= sunriseAltitude)
+  if (sky === 'day')
     return `sun in the ${where}, ${altitude < 0.5 ? 'on the horizon' : `${degrees(altitude)} up`}`;
-  return geometricAltitude >= civilTwilightAltitude
+  return sky === 'twilight'
     ? `civil twilight, sun ${degrees(-altitude)} below the ${where}`
     : `sun ${degrees(-altitude)} below the horizon`;
 }

@@ -143,3 +143,22 @@ describe('doubts about spots and the site', () => {
     expect(reasons([], {}, Date.parse('2029-12-31T23:59Z'))).toEqual([]);
   });
 });
+
+describe('where nobody may stand', () => {
+  test('[F117] a spot on a taxi route is a doubt, one beside it is none', () => {
+    const line = [destination(a, 90, 50), destination(a, 90, 400), destination(a, 60, 800)];
+    const route = feature('t1', 'taxi-route', 'LineString', line, { name: 'A' });
+    const on = spotFeature('on', destination(destination(a, 90, 200), 0, 8));
+    const beside = spotFeature('beside', destination(destination(a, 90, 200), 0, 30));
+    expect(problems([route, on, beside])).toEqual([
+      { id: 'on', reason: 'The spot is on taxi route A. Move it to where one may stand.', used: true },
+    ]);
+  });
+
+  test('[F118] a line across half a country has no paths, and says so', () => {
+    const survey = [runway([{ designator: '14' }, { designator: '32' }], 900_000), spotFeature('s', a)];
+    const figures = figuresFor(contentsOf(survey), at);
+    expect(figures.spots[0]?.paths).toEqual([]);
+    expect(figures.problems.map((p) => p.reason).join()).toMatch(/Its paths are left out/);
+  });
+});

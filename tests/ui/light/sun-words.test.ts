@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { skyOf } from '../../../src/figures/light/day-light';
 import { riseAndSetWords, sunWords } from '../../../src/ui/light/sun-words';
 
 const sun = (azimuth: number, geometricAltitude: number, altitude = geometricAltitude) => ({
@@ -7,16 +8,18 @@ const sun = (azimuth: number, geometricAltitude: number, altitude = geometricAlt
   geometricAltitude,
 });
 
+const words = (at: ReturnType<typeof sun>) => sunWords(at, skyOf(at));
+
 describe('where the sun is', () => {
   it('is named by the compass and its height', () => {
-    expect(sunWords(sun(247, 23.9))).toBe('sun in the west-south-west, 24° up');
+    expect(words(sun(247, 23.9))).toBe('sun in the west-south-west, 24° up');
   });
   it('is on the horizon while its upper edge is seen', () => {
-    expect(sunWords(sun(71, -0.8, -0.2))).toBe('sun in the east-north-east, on the horizon');
+    expect(words(sun(71, -0.8, -0.2))).toBe('sun in the east-north-east, on the horizon');
   });
   it('is said for twilight and night', () => {
-    expect(sunWords(sun(292, -4.2))).toBe('civil twilight, sun 4° below the west-north-west');
-    expect(sunWords(sun(10, -31.4))).toBe('sun 31° below the horizon');
+    expect(words(sun(292, -4.2))).toBe('civil twilight, sun 4° below the west-north-west');
+    expect(words(sun(10, -31.4))).toBe('sun 31° below the horizon');
   });
 });
 
