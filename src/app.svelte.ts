@@ -1,9 +1,11 @@
 import type { Derived } from './state/derived.svelte';
 import type { SurveyDocument } from './state/document.svelte';
+import type { Preferences } from './state/preferences.svelte';
 import type { View } from './state/view.svelte';
 import type { Position } from './survey/document';
 import { freshId } from './survey/ids';
-import type { Airfields, App, Files, GroundPlan, MapControl } from './ui/app-context';
+import type { Airfields, App, Files, GroundPlan, MapControl, Tables } from './ui/app-context';
+import { formatsFor } from './ui/formats';
 
 /** Degrees round a ground plan's middle within which a survey is drawn on it. */
 const planWithin = 0.2;
@@ -20,10 +22,14 @@ export class SunsideApp implements App {
     readonly derived: Derived,
     readonly files: Files,
     readonly airfields: Airfields,
+    readonly tables: Tables,
+    readonly preferences: Preferences,
     plans: readonly (GroundPlan & { readonly near: Position })[],
   ) {
     this.#plans = plans;
   }
+
+  readonly format = $derived.by(() => formatsFor(this.preferences.values));
 
   readonly plan = $derived.by(() => {
     const [lng, lat] = this.derived.contents.site.reference;

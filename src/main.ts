@@ -8,8 +8,11 @@ import { SunsideApp } from './app.svelte';
 import { keepSurveys } from './keeping';
 import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
+import { Preferences } from './state/preferences.svelte';
 import { View } from './state/view.svelte';
+import { keptText } from './storage/kept-text';
 import { newSurvey } from './survey/new-survey';
+import { KitTables } from './tables';
 import Root from './ui/Root.svelte';
 
 /** The invented sample site, and the middle of its ground plan. */
@@ -29,9 +32,16 @@ async function start(target: HTMLElement): Promise<void> {
   );
   const derived = new Derived(survey, view, now);
   const keeping = keepSurveys(survey, derived, view, async () => (await fetch(sampleUrl)).text(), now);
-  const app = new SunsideApp(survey, view, derived, keeping.files, new AirfieldCatalogue(keeping.files), [
-    samplePlan,
-  ]);
+  const app = new SunsideApp(
+    survey,
+    view,
+    derived,
+    keeping.files,
+    new AirfieldCatalogue(keeping.files),
+    new KitTables(),
+    new Preferences(keptText('sunside-preferences')),
+    [samplePlan],
+  );
   await keeping.start();
   mount(Root, { target, props: { app } });
 }

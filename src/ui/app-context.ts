@@ -1,8 +1,11 @@
 import { createContext } from 'svelte';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
+import type { Preferences } from '../state/preferences.svelte';
 import type { View } from '../state/view.svelte';
 import type { Position, Survey } from '../survey/document';
+import type { ListEntries, ListName } from '../survey/kit-lists';
+import type { Formats } from './formats';
 
 /** Opening, saving and starting surveys: built by main.ts, which knows files and storage. */
 export interface Files {
@@ -105,6 +108,34 @@ export interface Airfields {
   readonly credit: { readonly text: string; readonly licence: string; readonly licenceUrl: string };
 }
 
+/** What a table of bodies, lenses or subjects would bring, before anything is changed. */
+export type TableReading<L extends ListName> =
+  | {
+      readonly ok: true;
+      readonly entries: readonly {
+        readonly row: number;
+        readonly entry: ListEntries[L];
+        readonly change: 'new' | 'replaces' | 'same';
+      }[];
+      readonly left: readonly { readonly row: number; readonly reason: string }[];
+      readonly remarks: readonly string[];
+    }
+  | { readonly ok: false; readonly reason: string };
+
+/** Tables (CSV) of the kit and the subjects: built by tables.ts, which knows imports, exports and files. */
+export interface Tables {
+  /** Lets the user pick one; null when they think better of it. */
+  pick(): Promise<File | null>;
+  /** Changes nothing: says what would come in, beside what is there already. */
+  read<L extends ListName>(
+    list: L,
+    file: File,
+    existing: readonly ListEntries[L][],
+  ): Promise<TableReading<L>>;
+  /** Saves to a file: by the browser's file access, or as a download. */
+  save<L extends ListName>(list: L, entries: readonly ListEntries[L][]): Promise<void>;
+}
+
 /** A camera request that the map obeys: the only thing panels may ask of the map. */
 export interface MapControl {
   goTo(position: readonly [number, number], zoom?: number): void;
@@ -128,6 +159,10 @@ export interface App {
   readonly derived: Derived;
   readonly files: Files;
   readonly airfields: Airfields;
+  readonly tables: Tables;
+  readonly preferences: Preferences;
+  /** Figures printed and read back as the preferences say. */
+  readonly format: Formats;
   /** The ground plan of the open survey's neighbourhood, null where there is none. */
   readonly plan: GroundPlan | null;
   /** Filled by the map component once it is there. */

@@ -1,0 +1,39 @@
+import type { ListEntries, ListName } from '../../survey/kit-lists';
+import type { Body, Lens } from '../../survey/schema/kit';
+import type { Subject } from '../../survey/schema/subject';
+import { decimal } from '../../units/format';
+import { typedNumber } from '../../units/number';
+import type { Formats } from '../formats';
+
+/** How a list and one of its entries are called. */
+export const listWords: Readonly<Record<ListName, { readonly one: string; readonly many: string }>> = {
+  bodies: { one: 'body', many: 'bodies' },
+  lenses: { one: 'lens', many: 'lenses' },
+  subjects: { one: 'subject', many: 'subjects' },
+};
+
+/** "1 lens", "3 lenses". */
+export const countWords = (count: number, list: ListName): string =>
+  `${decimal(count, 0)} ${count === 1 ? listWords[list].one : listWords[list].many}`;
+
+/** What an entry is called: its key where it has no name. */
+export const entryTitle = ({ key, name }: ListEntries[ListName]): string => name?.trim() || key;
+
+/** One line about an entry, under its name. */
+export function entrySummary<L extends ListName>(list: L, entry: ListEntries[L], format: Formats): string {
+  return summaries[list](entry as never, format);
+}
+
+const exact = (value: number) => typedNumber(value, 2);
+
+const summaries = {
+  bodies: ({ sensorWidth, sensorHeight, pixelsWide, pixelsHigh }: Body) =>
+    `${exact(sensorWidth)} × ${exact(sensorHeight)} mm, ${decimal(pixelsWide, 0)} × ${decimal(pixelsHigh, 0)} px`,
+  lenses: ({ shortest, longest, widestAperture, extenders }: Lens) => {
+    const range = shortest === longest ? exact(longest) : `${exact(shortest)}–${exact(longest)}`;
+    const more = extenders?.length ? `, extenders ${extenders.map((x) => `${exact(x)}×`).join(' and ')}` : '';
+    return `${range} mm, f/${exact(widestAperture)}${more}`;
+  },
+  subjects: ({ length, span, height, approachSpeed }: Subject, format: Formats) =>
+    `${format.fine(length)} long, ${format.fine(span)} span, ${format.fine(height)} high; approach ${format.speed(approachSpeed)}`,
+};
