@@ -61,7 +61,8 @@ const station = (edge: string, ground: string, width: number, crossed: boolean) 
   });
 
 const images: Readonly<Record<string, () => ImageData>> = {
-  glare: () => hatch(5, paper.ink, 1.3),
+  // Glare is far round on the ramp, where it is dark: light lines show.
+  glare: () => hatch(5, paper.sheet, 1.4),
   'no-go': () => hatch(10, '#6b5a48', 0.9),
   trees: () =>
     drawn(28, 28, (pen) => {
