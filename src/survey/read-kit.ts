@@ -32,6 +32,7 @@ function readList<L extends ListName>(
     doubt(`${path}: expected a list, got ${shown(value)}; the starter list is used instead`);
     return starter;
   }
+  if (value.length === 0) doubt(`${path}: the list is empty; the starter list is used instead`);
   const seen = new Set<string>();
   const read: ListEntries[L][] = [];
   for (const [i, given] of (value as unknown[]).entries()) {
