@@ -68,7 +68,7 @@ describe('drawing and dragging', () => {
   it('[B23] nudges the selected spot by arrow keys, a series of them one step', async () => {
     const { page, context } = await openPage();
     await page.getByRole('button', { name: /^Car park, top deck/ }).click();
-  XX
+    await page.locator('[data-ready="true"] canvas').focus();
     const before = await callout(page).innerText();
     for (let i = 0; i < 12; i++) await page.keyboard.press('Shift+ArrowLeft');
     await expect.poll(() => callout(page).innerText()).not.toBe(before);
