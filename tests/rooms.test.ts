@@ -49,7 +49,7 @@ const imports: Import[] = readdirSync(src, { recursive: true, encoding: 'utf8' }
 
 const roomOf = (path: string) => (path.includes('/') ? (path.split('/')[0] ?? '') : '');
 
-describe('[R1] rooms import along the arrows only', () => {
+describe('[A1] rooms import along the arrows only', () => {
   it('finds the import lines', () => {
     expect(imports.length).toBeGreaterThan(150);
   });
