@@ -1,11 +1,13 @@
 import { SurveyFiles } from './files';
-import { OpenSurvey } from './open-survey';
+import { newRecord, OpenSurvey } from './open-survey';
+import { recoverLastWords } from './recover';
 import type { Derived } from './state/derived.svelte';
 import type { SurveyDocument } from './state/document.svelte';
 import { Saving } from './state/saving.svelte';
 import type { View } from './state/view.svelte';
 import { Autosave } from './storage/autosave';
 import { Database } from './storage/database';
+import { forgetLastWords, leaveLastWords } from './storage/last-words';
 import { OtherTabs } from './storage/other-tabs';
 import { askForPersistenceAtTimes } from './storage/persistence';
 import type { KeptNote } from './storage/records';
@@ -44,6 +46,8 @@ export function keepSurveys(
       const { name } = derived.contents.site;
       return { id, name, facts: factsOf(survey), text: () => saveSurvey(survey) };
     },
+    leave: (survey, known) => leaveLastWords({ survey, known }),
+    forget: () => forgetLastWords(),
     follow: (theirs) => open.follow(theirs),
     now,
   });
@@ -68,13 +72,16 @@ export function keepSurveys(
     saving,
     files,
     async start() {
+      const copies = await recoverLastWords(store, newRecord);
       await open.resume();
+      if (copies.length > 0)
+        view.notice = `The last change before a page was closed is kept as "${copies.join('", "')}": another tab had changed that survey too.`;
       tabs.listen(heard);
       // A phone that puts the page away may never come back to it.
-      addEventListener('pagehide', () => void saving.flush());
+      addEventListener('pagehide', () => void saving.pageGoes(false));
       window.document.addEventListener('visibilitychange', () => {
-        void saving.flush();
         if (window.document.visibilityState === 'visible') void shownAgain();
+        else void saving.pageGoes(true);
       });
       addEventListener('beforeunload', (event) => {
         if (saving.atRisk) event.preventDefault();

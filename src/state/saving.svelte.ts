@@ -1,24 +1,5 @@
-import type { Written } from '../storage/autosave';
-import type { KeptNote, StoredSurvey, SurveyFacts, SurveyToKeep } from '../storage/records';
-
-/** What saving needs to know of the open survey. */
-export interface Saveable {
-  readonly id: string;
-  readonly name: string;
-  readonly facts: SurveyFacts;
-  readonly text: () => string;
-}
-
-/** What saving needs of the world; injected, so that it is tested without a browser. */
-export interface SavingNeeds {
-  write(survey: SurveyToKeep, knownRevision: number): Promise<Written>;
-  read(id: string): Promise<StoredSurvey | null>;
-  /** The open survey. */
-  open(): Saveable;
-  /** Shows what another tab has written: nothing here is unsaved. */
-  follow(theirs: StoredSurvey): void;
-  now(): number;
-}
+import type { KeptNote, StoredSurvey, SurveyToKeep } from '../storage/records';
+import type { SavingNeeds } from './saving-needs';
 
 /** ms after a change until it is written: the most that a dying tab loses. */
 const writeAfter = 400;
@@ -47,6 +28,10 @@ export class Saving {
   /** The timer waits for a refused write's next attempt. */
   #retrying = false;
   #writing: Promise<void> = Promise.resolve();
+  /** A write has begun and not been answered. */
+  #underWay = false;
+  /** Something was put down for the next page. */
+  #left = false;
   /** Counts the surveys opened: the answer to a write of an earlier one says nothing about this one. */
   #opening = 0;
 
@@ -69,6 +54,8 @@ export class Saving {
     this.#opening++;
     this.#revision = revision;
     this.#unsaved = false;
+    this.#underWay = false;
+    this.#forget();
     this.theirs = null;
     this.refused = null;
     this.#say(revision > 0 ? 'Kept on this device' : 'Not changed yet');
@@ -83,7 +70,19 @@ export class Saving {
     this.#timer ??= setTimeout(() => void this.flush(), writeAfter);
   }
 
-  /** Writes what has not been written yet: also when the page is about to go. */
+  /**
+   * The page is about to go, or hidden and may never be seen again: it may not live to see a write answered. In a
+   * hidden page a lost race can still be decided by the user.
+   */
+  pageGoes(hiddenOnly: boolean): Promise<void> {
+    if ((this.#unsaved || this.#underWay) && !(hiddenOnly && this.theirs)) {
+      this.#needs.leave(this.#survey(), this.#revision);
+      this.#left = true;
+    }
+    return this.flush();
+  }
+
+  /** Writes what has not been written yet. */
   flush(): Promise<void> {
     if (!this.#unsaved || this.theirs) return this.#writing;
     this.#cancel();
@@ -118,15 +117,20 @@ export class Saving {
   async #writeNow(): Promise<void> {
     if (!this.#unsaved || this.theirs) return;
     const opening = this.#opening;
-    const { id, name, facts, text } = this.#needs.open();
-    const survey = { id, name, facts, changed: this.#needs.now(), text: text() };
+    const survey = this.#survey();
     this.#unsaved = false;
+    this.#underWay = true;
     const written = await this.#needs.write(survey, this.#revision);
     if (opening !== this.#opening) return;
-    if (written.ok) {
-      this.#revision = written.revision;
+    this.#underWay = false;
+    // Another page may have kept what this one had put down.
+    const known = !written.ok && written.why === 'conflict' && written.theirs.text === survey.text;
+    if (written.ok || known) {
+      this.#revision = written.ok ? written.revision : written.theirs.revision;
       this.refused = null;
-      if (!this.#unsaved) this.#say('Kept on this device');
+      if (this.#unsaved) return;
+      this.#forget();
+      this.#say('Kept on this device');
       return;
     }
     this.#unsaved = true;
@@ -138,6 +142,16 @@ export class Saving {
       this.#retrying = true;
       this.#timer = setTimeout(() => void this.flush(), retryAfter);
     }
+  }
+
+  #survey(): SurveyToKeep {
+    const { id, name, facts, text } = this.#needs.open();
+    return { id, name, facts, changed: this.#needs.now(), text: text() };
+  }
+
+  #forget(): void {
+    if (this.#left) this.#needs.forget();
+    this.#left = false;
   }
 
   #lost(theirs: StoredSurvey): void {

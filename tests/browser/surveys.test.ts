@@ -343,6 +343,31 @@ describe('two tabs on one survey', () => {
   });
 });
 
+describe('a page that goes right after a change', () => {
+  it('[K5] has kept it: reloaded', async () => {
+    const { page, context } = await openProfile();
+    await rename(page, 'Typed and reloaded');
+    await page.reload();
+    await surveyName(page).waitFor();
+    expect(await surveyName(page).inputValue()).toBe('Typed and reloaded');
+    const left = await page.evaluate(() =>
+      Object.keys(localStorage).filter((key) => key.includes('last-words')),
+    );
+    expect(left).toEqual([]);
+    await context.close();
+  });
+
+  it('[K5] has kept it: closed', async () => {
+    const { page, context } = await openProfile();
+    await rename(page, 'Typed and closed');
+    const closed = page.waitForEvent('close');
+    await page.close({ runBeforeUnload: true });
+    await closed;
+    expect(await surveyName(await openTab(context)).inputValue()).toBe('Typed and closed');
+    await context.close();
+  });
+});
+
 describe('a browser that keeps nothing', () => {
   it('[K4] says at once that storage is full, offers a file, and recovers', async () => {
     const { page, context } = await openProfile();

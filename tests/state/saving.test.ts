@@ -10,6 +10,7 @@ afterEach(() => void vi.useRealTimers());
 function setUp() {
   const writes: { survey: SurveyToKeep; known: number; answer: (written: Written) => Promise<void> }[] = [];
   const followed: StoredSurvey[] = [];
+  const left: { text: string; known: number }[] = [];
   const world = { id: 'mine', text: 'first', kept: null as StoredSurvey | null };
   const saving: Saving = new Saving({
     write: (survey, known) =>
@@ -33,6 +34,8 @@ function setUp() {
         text: () => text,
       };
     },
+    leave: ({ text }, known) => void left.push({ text, known }),
+    forget: () => void left.splice(0),
     follow: (theirs) => {
       followed.push(theirs);
       saving.opened(theirs.revision);
@@ -48,7 +51,7 @@ function setUp() {
     if (!found) throw new Error(`expected write ${i}, got ${writes.length} writes`);
     return found;
   };
-  return { saving, writes, write, followed, world, change };
+  return { saving, writes, write, followed, left, world, change };
 }
 
 const theirs = (revision: number, id = 'mine'): StoredSurvey => ({
@@ -155,6 +158,58 @@ describe('saving the open survey', () => {
     void saving.flush();
     await vi.advanceTimersByTimeAsync(0);
     expect(write(0).survey.text).toBe('fine again');
+  });
+});
+
+describe('a page that goes', () => {
+  it('[K5] puts down what is not written yet, and forgets it once it is', async () => {
+    const { saving, write, left, change } = setUp();
+    saving.opened(6);
+    change('last words');
+    void saving.pageGoes(true);
+    expect(left).toEqual([{ text: 'last words', known: 6 }]);
+    await vi.advanceTimersByTimeAsync(0);
+    await write(0).answer({ ok: true, revision: 7 });
+    expect(left).toEqual([]);
+  });
+
+  it('[K5] puts down what a write that is under way may not live to keep', async () => {
+    const { saving, write, left, change } = setUp();
+    saving.opened(6);
+    change('under way');
+    await vi.advanceTimersByTimeAsync(400);
+    void saving.pageGoes(false);
+    expect(left).toEqual([{ text: 'under way', known: 6 }]);
+    await write(0).answer({ ok: true, revision: 7 });
+    expect(left).toEqual([]);
+    void saving.pageGoes(false);
+    expect(left).toEqual([]);
+  });
+
+  it('[K5] puts down what lost a race, too', async () => {
+    const { saving, write, left, change } = setUp();
+    saving.opened(6);
+    change('mine');
+    await vi.advanceTimersByTimeAsync(400);
+    await write(0).answer({ ok: false, why: 'conflict', theirs: theirs(7) });
+    void saving.pageGoes(true);
+    expect(left).toEqual([]);
+    void saving.pageGoes(false);
+    expect(left).toEqual([{ text: 'mine', known: 6 }]);
+    saving.opened(0);
+    expect(left).toEqual([]);
+  });
+
+  it('[K5] is not in conflict with a page that has kept what it put down', async () => {
+    const { saving, write, left, change } = setUp();
+    saving.opened(6);
+    change('the same');
+    void saving.pageGoes(false);
+    await vi.advanceTimersByTimeAsync(0);
+    await write(0).answer({ ok: false, why: 'conflict', theirs: { ...theirs(7), text: 'the same' } });
+    expect(saving.theirs).toBeNull();
+    expect(saving.revision).toBe(7);
+    expect(left).toEqual([]);
   });
 });
 
