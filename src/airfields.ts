@@ -5,9 +5,13 @@ import { searchCatalogue } from './imports/catalogue/search';
 import { surveyFromAirfield } from './imports/catalogue/survey-from-airfield';
 import type { Airfield, Catalogue } from './imports/catalogue/types';
 import { timeZoneAt } from './imports/time-zone';
-import type { Position } from './survey/document';
+import { chosenMoments } from './figures/light/day-light';
+import { sunTimes } from './figures/light/sun-times';
+import type { Position, Survey } from './survey/document';
+import { setMoments } from './survey/edits/set-members';
 import { freshId } from './survey/ids';
 import { newSurvey } from './survey/new-survey';
+import { clockAt, dateAt, dayOf } from './time/local-time';
 import type { AirfieldMatch, Airfields, Files } from './ui/app-context';
 
 /** As many lines as are still looked through; further letters narrow better. */
@@ -44,16 +48,25 @@ export class AirfieldCatalogue implements Airfields {
     const { timeZone, guessed } = await timeZoneAt(airfield.position);
     const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
     const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
-    await this.#files.start(survey, notice || null);
+    await this.#files.start(lightWorthSeeing(survey, airfield.position, timeZone), notice || null);
   }
 
   async startEmpty(name: string, position: Position): Promise<void> {
     const { timeZone, guessed } = await timeZoneAt(position);
+    const survey = newSurvey({ name, timeZone, reference: position });
     await this.#files.start(
-      newSurvey({ name, timeZone, reference: position }),
+      lightWorthSeeing(survey, position, timeZone),
       `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
     );
   }
+}
+
+/** Moments A and B an hour after today's sunrise and an hour before its sunset, where the sun rises at all. */
+function lightWorthSeeing(survey: Survey, position: Position, timeZone: string): Survey {
+  const day = dayOf(dateAt(Date.now(), timeZone), timeZone);
+  const { afterSunrise, beforeSunset } = chosenMoments(sunTimes(position, day.from, day.to), null);
+  if (afterSunrise === null || beforeSunset === null) return survey;
+  return setMoments(survey, { a: clockAt(afterSunrise, timeZone), b: clockAt(beforeSunset, timeZone) });
 }
 
 const guessedZone =

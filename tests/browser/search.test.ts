@@ -17,6 +17,8 @@ describe('surveying a new airfield from home', () => {
     await page.getByRole('dialog').waitFor({ state: 'hidden' });
     await page.getByRole('heading', { name: /^Runways [2-9]/ }).waitFor();
     expect(await page.getByLabel('Time zone').inputValue()).toBe('Europe/Berlin');
+    // A and B begin an hour after sunrise and an hour before sunset, whatever the season.
+    expect(await page.getByLabel('Moments and light').innerText()).not.toMatch(/below the/);
     await page.getByRole('button', { name: /^08L\/26R/ }).click();
     await expect.poll(() => page.getByLabel('What is selected').innerText()).toMatch(/Length\s+[34],\d{3} m/);
     expect(complaints).toEqual([]);
