@@ -36,3 +36,15 @@ export const dayWords = (spans: readonly LitSpan[], day: Day, zone: string): str
       return `${side} side ${clockAt(from, zone)}–${end}`;
     })
     .join(', ') || 'neither side is lit on this day';
+
+/** px that a letter of the small type takes, the wide ones included. */
+const letterWidth = 8;
+
+/** A lit side in as many words as some px have room for: "north-east side", "north-east", "NE", nothing. */
+export function sideLabel(side: string, room: number): string {
+  const letters = side
+    .split('-')
+    .map((word) => word.charAt(0).toUpperCase())
+    .join('');
+  return [`${side} side`, side, letters].find((text) => text.length * letterWidth <= room) ?? '';
+}

@@ -7,24 +7,46 @@ export interface Size {
   readonly height: number;
 }
 
+/** Free px round the spot: for its symbol and name, and where it looks for its light rings. */
+const clear = { quiet: 56, looking: 88 } as const;
+/** Free px at the edge of the map. */
+const edge = 8;
+/** Degrees to each side of a direction that belong to it. */
+const reach = 60;
+
 const held = (value: number, least: number, most: number) => Math.max(least, Math.min(most, value));
 
+/** How many of the bearings look in a direction, in degrees. */
+const looking = (bearings: readonly number[], direction: number): number =>
+  bearings.filter((b) => Math.abs(((b - direction + 540) % 360) - 180) < reach).length;
+
 /**
- * Where the upper left corner of a callout goes so that it leaves a disc of `clear` px round its spot free and
- * stays inside the map: to the right, else to the left, else above, else below. Null when the spot is outside
- * the map, or nothing of the four has room.
+ * Where the upper left corner of a callout goes: beside, above or below its spot, inside the map (north up), and
+ * rather where the spot does not look, so that the paths it is about stay in sight. `bearings`: degrees from true
+ * north, what the spot looks at. Null when the spot is outside the map, or the callout has no room anywhere.
  */
-export function placeCallout(spot: Point, callout: Size, map: Size, clear: number, edge = 8): Point | null {
+export function placeCallout(
+  spot: Point,
+  callout: Size,
+  map: Size,
+  bearings: readonly number[],
+): Point | null {
   if (spot.x < 0 || spot.y < 0 || spot.x > map.width || spot.y > map.height) return null;
   const most = { x: map.width - callout.width - edge, y: map.height - callout.height - edge };
   if (most.x < edge || most.y < edge) return null;
   const beside = held(spot.y - callout.height / 2, edge, most.y);
   const over = held(spot.x - callout.width / 2, edge, most.x);
-  const places: readonly Point[] = [
-    { x: spot.x + clear, y: beside },
-    { x: spot.x - clear - callout.width, y: beside },
-    { x: over, y: spot.y - clear - callout.height },
-    { x: over, y: spot.y + clear },
+  const places: readonly { direction: number; at: (gap: number) => Point }[] = [
+    { direction: 90, at: (gap) => ({ x: spot.x + gap, y: beside }) },
+    { direction: 270, at: (gap) => ({ x: spot.x - gap - callout.width, y: beside }) },
+    { direction: 180, at: (gap) => ({ x: over, y: spot.y + gap }) },
+    { direction: 0, at: (gap) => ({ x: over, y: spot.y - gap - callout.height }) },
   ];
-  return places.find(({ x, y }) => x >= edge && x <= most.x && y >= edge && y <= most.y) ?? null;
+  return (
+    places
+      .map(({ direction, at }) => ({ at, looks: looking(bearings, direction) }))
+      .sort((one, other) => one.looks - other.looks)
+      .map(({ at, looks }) => at(looks > 0 ? clear.looking : clear.quiet))
+      .find(({ x, y }) => x >= edge && x <= most.x && y >= edge && y <= most.y) ?? null
+  );
 }

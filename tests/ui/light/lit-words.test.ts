@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { LitSide } from '../../../src/figures/types';
-import { dayWords, litWords } from '../../../src/ui/light/lit-words';
+import { dayWords, litWords, sideLabel } from '../../../src/ui/light/lit-words';
 
 const zone = 'Europe/Zurich';
 const at = (clock: string) => Date.parse(`2026-06-21T${clock}:00+02:00`);
@@ -45,4 +45,13 @@ describe('the whole day', () => {
     );
     expect(dayWords([], day, zone)).toBe('neither side is lit on this day');
   });
+});
+
+it('is labelled in as many words as there is room for', () => {
+  expect([130, 80, 20, 5].map((room) => sideLabel('south-west', room))).toEqual([
+    'south-west side',
+    'south-west',
+    'SW',
+    '',
+  ]);
 });

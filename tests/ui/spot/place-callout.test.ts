@@ -1,44 +1,57 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { placeCallout, type Point } from '../../../src/ui/spot/place-callout';
 
 const callout = { width: 220, height: 120 };
 const map = { width: 900, height: 600 };
-const at = (x: number, y: number) => placeCallout({ x, y }, callout, map, 40);
+const at = (x: number, y: number, bearings: readonly number[] = []) =>
+  placeCallout({ x, y }, callout, map, bearings);
 
-/** Whether the callout leaves the disc round the spot free. */
-function leavesFree(spot: Point, corner: Point | null): boolean {
-  if (!corner) return false;
+/** px from the spot to the callout; less than nothing to speak of when it is covered. */
+function distance(spot: Point, corner: Point | null): number {
+  if (!corner) return 0;
   const dx = Math.max(corner.x - spot.x, 0, spot.x - (corner.x + callout.width));
   const dy = Math.max(corner.y - spot.y, 0, spot.y - (corner.y + callout.height));
-  return Math.hypot(dx, dy) >= 40;
+  return Math.hypot(dx, dy);
 }
 
-it('stands to the right of the spot, level with it', () => {
-  expect(at(300, 250)).toEqual({ x: 340, y: 190 });
+describe('a callout', () => {
+  it('stands to the right of its spot, level with it', () => {
+    expect(at(300, 250)).toEqual({ x: 356, y: 190 });
+  });
+  it('goes to the left where the right has no room', () => {
+    expect(at(800, 250)).toEqual({ x: 524, y: 190 });
+  });
+  it('is pushed inside at the upper and lower edge', () => {
+    expect(at(300, 3)).toEqual({ x: 356, y: 8 });
+    expect(at(300, 598)).toEqual({ x: 356, y: 472 });
+  });
+  it('goes below or above on a narrow map', () => {
+    const narrow = { width: 360, height: 600 };
+    expect(placeCallout({ x: 170, y: 90 }, callout, narrow, [])).toEqual({ x: 60, y: 146 });
+    expect(placeCallout({ x: 170, y: 500 }, callout, narrow, [])).toEqual({ x: 60, y: 324 });
+  });
+  it('never covers the spot, wherever that is', () => {
+    for (let x = 0; x <= map.width; x += 37)
+      for (let y = 0; y <= map.height; y += 23)
+        expect(distance({ x, y }, at(x, y, [80, 130]))).toBeGreaterThanOrEqual(56);
+  });
+  it('is not shown for a spot off the map, or where it has no room', () => {
+    expect(at(-1, 300)).toBeNull();
+    expect(at(300, 601)).toBeNull();
+    expect(placeCallout({ x: 50, y: 50 }, callout, { width: 200, height: 600 }, [])).toBeNull();
+  });
 });
 
-it('goes to the left where the right has no room', () => {
-  expect(at(800, 250)).toEqual({ x: 540, y: 190 });
-});
-
-it('is pushed inside at the upper and lower edge', () => {
-  expect(at(300, 3)).toEqual({ x: 340, y: 8 });
-  expect(at(300, 598)).toEqual({ x: 340, y: 472 });
-});
-
-it('goes above or below on a narrow map', () => {
-  const narrow = { width: 360, height: 600 };
-  expect(placeCallout({ x: 170, y: 400 }, callout, narrow, 40)).toEqual({ x: 60, y: 240 });
-  expect(placeCallout({ x: 170, y: 90 }, callout, narrow, 40)).toEqual({ x: 60, y: 130 });
-});
-
-it('never covers the spot, wherever that is', () => {
-  for (let x = 0; x <= map.width; x += 37)
-    for (let y = 0; y <= map.height; y += 23) expect(leavesFree({ x, y }, at(x, y))).toBe(true);
-});
-
-it('is not shown for a spot off the map, or where it has no room', () => {
-  expect(at(-1, 300)).toBeNull();
-  expect(at(300, 601)).toBeNull();
-  expect(placeCallout({ x: 50, y: 50 }, callout, { width: 200, height: 600 }, 40)).toBeNull();
+describe('what the spot looks at', () => {
+  it('is left free: to the east and north of here, so the callout goes west', () => {
+    expect(at(450, 300, [70, 95, 10])).toEqual({ x: 174, y: 240 });
+  });
+  it('is covered least where something must be, and then behind the rings', () => {
+    const everywhere = [95, 90, 200, 190, 280, 355];
+    expect(at(450, 300, everywhere)).toEqual({ x: 142, y: 240 });
+  });
+  it('counts across north', () => {
+    const northAndEastAlike = [350, 10, 90, 91, 180, 181, 182, 270, 271, 272];
+    expect(at(450, 300, northAndEastAlike)).toEqual({ x: 538, y: 240 });
+  });
 });
