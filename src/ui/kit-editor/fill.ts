@@ -12,7 +12,7 @@ export function readFill(text: string): FillReading {
   if (fill === null || !v.is(kitFields.fill, fill))
     return {
       ok: false,
-      reason: `Share of the frame cannot be "${text.trim()}". Type per cent from 5 to 100.`,
+      reason: `Fill of the frame cannot be "${text.trim()}". Type per cent from 5 to 100.`,
     };
   return { ok: true, fill };
 }

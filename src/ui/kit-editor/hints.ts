@@ -6,7 +6,7 @@ export const keyField = { member: 'key', name: 'Key', measure: 'text' as Measure
 /** What a label alone does not say, under its field. */
 export const fieldHints: Readonly<Record<string, string>> = {
   key: 'ICAO type designator or a word of your own; empty: made of the name.',
-  extenders: 'Factors with spaces between them: 1.4 2',
+  extenders: 'Factors with spaces between them: 1.4\u00a02',
   span: 'For a helicopter the diameter of the rotor.',
   wing: 'In words: low, high, swept …',
   approachAngle: 'Empty: the runway end’s glide angle.',
