@@ -1,0 +1,114 @@
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { closeBrowser, openPage } from './page';
+
+afterAll(closeBrowser);
+
+const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
+const clock = (page: Page, moment: 'A' | 'B') => page.getByLabel(moment, { exact: true });
+const handle = (page: Page, moment: 'A' | 'B') => page.getByRole('slider', { name: `Moment ${moment}` });
+
+async function grab(page: Page, moment: 'A' | 'B'): Promise<{ x: number; y: number }> {
+  const box = await handle(page, moment).boundingBox();
+  if (!box) throw new Error(`expected a handle for moment ${moment}`);
+  const at = { x: box.x + box.width / 2, y: box.y + 8 };
+  await page.mouse.move(at.x, at.y);
+  await page.mouse.down();
+  return at;
+}
+
+describe('the bar of the day', () => {
+  it('[B33] drags a moment in one step, to five minutes', async () => {
+    const { page, context } = await openPage();
+    expect(await clock(page, 'A').inputValue()).toBe('08:00');
+    const { x, y } = await grab(page, 'A');
+    for (const dx of [7, 19, 40]) await page.mouse.move(x + dx, y);
+    await page.mouse.up();
+    await expect.poll(() => clock(page, 'A').inputValue()).toMatch(/^(08:[1-5]|09:[0-5]|1\d:[0-5])[05]$/);
+    expect(await clock(page, 'B').inputValue()).toBe('19:00');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => clock(page, 'A').inputValue()).toBe('08:00');
+    expect(await undo(page).isDisabled()).toBe(true);
+    await context.close();
+  });
+
+  it('[B34] Escape gives a drag up, and what the pointer does after it is nothing', async () => {
+    const { page, context } = await openPage();
+    const { x, y } = await grab(page, 'B');
+    await page.mouse.move(x - 50, y);
+    await expect.poll(() => clock(page, 'B').inputValue()).not.toBe('19:00');
+    await page.keyboard.press('Escape');
+    await page.mouse.move(x - 90, y);
+    await page.mouse.up();
+    await expect.poll(() => clock(page, 'B').inputValue()).toBe('19:00');
+    expect(await undo(page).isDisabled()).toBe(true);
+    await context.close();
+  });
+
+  it('[B35] steps by the arrow keys, five minutes each', async () => {
+    const { page, context } = await openPage();
+    await handle(page, 'A').focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => clock(page, 'A').inputValue()).toBe('08:10');
+    await page.keyboard.press('PageDown');
+    await expect.poll(() => clock(page, 'A').inputValue()).toBe('07:10');
+    expect(await handle(page, 'A').getAttribute('aria-valuetext')).toBe('07:10');
+    await context.close();
+  });
+});
+
+describe('the date', () => {
+  it('[B36] goes a day on and back; rise and set follow', async () => {
+    const { page, context } = await openPage();
+    const date = page.getByLabel('Date at the airfield');
+    const strip = page.getByLabel('Date and moments');
+    await page.getByRole('button', { name: 'Next day' }).click();
+    await expect.poll(() => date.inputValue()).toBe('2026-06-22');
+    await page.getByRole('button', { name: 'Previous day' }).click();
+    await page.getByRole('button', { name: 'Previous day' }).click();
+    await expect.poll(() => date.inputValue()).toBe('2026-06-20');
+    await date.fill('2026-12-21');
+    await expect.poll(() => strip.innerText()).toMatch(/sunrise 07:[34]\d, sunset 15:[34]\d/);
+    expect(await strip.innerText()).toMatch(/UTC\+01:00/);
+    await context.close();
+  });
+});
+
+describe('a path', () => {
+  it('[B37] is followed by the arrow keys, 20 m each, from the best point on', async () => {
+    const { page, context } = await openPage();
+    await page.getByRole('button', { name: /^Mill Lane/ }).click();
+    await page.getByRole('button', { name: 'Go along this path' }).first().click();
+    const slider = page.getByLabel('Move along the path');
+    const metres = async () => {
+      const words = (await slider.getAttribute('aria-valuetext')) ?? '';
+      expect(words).toMatch(/m before the threshold$/);
+      return Number.parseInt(words.replace(',', ''), 10);
+    };
+    const begun = await metres();
+    await slider.press('ArrowRight');
+    await expect.poll(metres).toBe(begun - 20);
+    await slider.press('ArrowLeft');
+    await slider.press('ArrowLeft');
+    await expect.poll(metres).toBe(begun + 20);
+    await context.close();
+  });
+});
+
+describe('subject and body', () => {
+  it('[B38] are chosen by the keyboard and leave no undo step', async () => {
+    const { page, context } = await openPage();
+    const chooser = page.locator('summary', { hasText: 'Subject and kit' });
+    await chooser.focus();
+    await chooser.press('Enter');
+    await page.getByLabel('Type a designator or a word').fill('glider');
+    await page.keyboard.press('Enter');
+    const left = page.getByLabel('What the survey contains');
+    await expect.poll(() => left.innerText()).toMatch(/Glider — typical size, /);
+    await page.getByLabel('Body').selectOption('full-frame');
+    await expect.poll(() => left.innerText()).toMatch(/Glider — typical size, Full frame/);
+    expect(await undo(page).isDisabled()).toBe(true);
+    await context.close();
+  });
+});
