@@ -13,7 +13,7 @@ export const chromiumPath = (): string | null =>
   [process.env['CHROMIUM'] ?? '', ...places].find((path) => path !== '' && existsSync(path)) ?? null;
 
 /** Software rendering, and none of the browser's own errands on the network. */
-const args = [
+export const chromiumArgs = [
   '--no-sandbox',
   '--use-gl=angle',
   '--use-angle=swiftshader',
@@ -29,5 +29,5 @@ export function launchChromium(): Promise<Browser> {
   const executablePath = chromiumPath();
   if (!executablePath)
     throw new Error('expected Chromium on this machine; npm test looks for it in its pretest step');
-  return chromium.launch({ executablePath, args });
+  return chromium.launch({ executablePath, args: chromiumArgs });
 }
