@@ -62,7 +62,3 @@ export const isoInstant = (instant: number): string =>
 
 /** The zone of this device. */
 export const deviceZone = (): string => Temporal.Now.timeZoneId();
-
-/** A date ("2026-06-21") as people write it in a language, "21 Jun 2026". */
-export const dateWords = (date: string, language = 'en-GB'): string =>
-  Temporal.PlainDate.from(date).toLocaleString(language, { day: 'numeric', month: 'short', year: 'numeric' });

@@ -10,15 +10,16 @@ export function clockWords(clock: string, style: ClockStyle): string {
   return `${hour % 12 === 0 ? 12 : hour % 12}:${minutes} ${hour % 24 < 12 ? 'am' : 'pm'}`;
 }
 
-/** A date, "2026-06-21", in words of a language (BCP 47; undefined: the device's own): "Sunday 21 June 2026". */
-export function dayWords(date: string, language: string | undefined): string {
+const styles = {
+  /** "Sunday, 21 June 2026". */
+  day: { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' },
+  /** "21 Jun 2026". */
+  date: { day: 'numeric', month: 'short', year: 'numeric' },
+} as const;
+
+/** A date, "2026-06-21", in words of a language (BCP 47; undefined: the device's own). */
+export function dateWords(date: string, language: string | undefined, style: keyof typeof styles): string {
   const noon = new Date(`${date}T12:00:00Z`);
   if (Number.isNaN(noon.getTime())) return date;
-  return new Intl.DateTimeFormat(language, {
-    weekday: 'long',
-    day: 'numeric',
-    month: 'long',
-    year: 'numeric',
-    timeZone: 'UTC',
-  }).format(noon);
+  return new Intl.DateTimeFormat(language, { ...styles[style], timeZone: 'UTC' }).format(noon);
 }

@@ -1,6 +1,7 @@
 import type { PreferenceValues } from '../state/preferences.svelte';
 import type { Position } from '../survey/document';
-import { clockWords, dayWords } from '../time/words';
+import { clockAt } from '../time/local-time';
+import { clockWords, dateWords } from '../time/words';
 import { formatCoordinates } from '../units/coordinates';
 import * as print from '../units/format';
 import { metresToFeet, type LengthUnit } from '../units/length';
@@ -14,21 +15,27 @@ export interface Formats {
   readonly lengthUnit: LengthUnit;
   readonly speedUnit: SpeedUnit;
   /** "1,240 m" or "4,068 ft"; null is an en dash. */
-  length(m: number | null): string;
+  readonly length: (m: number | null) => string;
+  /** A height, in feet as well, which the trade counts in: "312 m (1,024 ft)". */
+  readonly height: (m: number) => string;
   /** "1.7 m" or "5.6 ft". */
-  fine(m: number | null): string;
-  speed(metresPerSecond: number): string;
-  bearing(degrees: number): string;
-  coordinates(position: Position): string;
+  readonly fine: (m: number | null) => string;
+  readonly speed: (metresPerSecond: number) => string;
+  readonly bearing: (degrees: number) => string;
+  readonly coordinates: (position: Position) => string;
   /** A wall-clock time, "18:30" or "6:30 pm". */
-  clock(clock: string): string;
+  readonly clock: (clock: string) => string;
+  /** The wall-clock time in a zone at an instant (ms since 1970). */
+  readonly clockAt: (instant: number, zone: string) => string;
   /** A date ("2026-06-21") in words, with its weekday. */
-  day(date: string): string;
+  readonly day: (date: string) => string;
+  /** The same in short, "21 Jun 2026". */
+  readonly date: (date: string) => string;
   /** A length or a speed as it stands in a field, in the preferred unit, without it. */
-  typedLength(m: number): string;
-  typedSpeed(metresPerSecond: number): string;
-  readLength(text: string): LengthReading;
-  readSpeed(text: string): SpeedReading;
+  readonly typedLength: (m: number) => string;
+  readonly typedSpeed: (metresPerSecond: number) => string;
+  readonly readLength: (text: string) => LengthReading;
+  readonly readSpeed: (text: string) => SpeedReading;
 }
 
 export function formatsFor({
@@ -39,16 +46,21 @@ export function formatsFor({
   clock,
   dates,
 }: PreferenceValues): Formats {
+  const language = dates === 'system' ? undefined : dates;
   return {
     lengthUnit: lengths,
     speedUnit: speeds,
     length: (m) => print.length(m, lengths),
+    height: (m) =>
+      lengths === 'm' ? `${print.length(m, 'm')} (${print.length(m, 'ft')})` : print.length(m, 'ft'),
     fine: (m) => print.fineLength(m, lengths),
     speed: (ms) => print.speed(ms, speeds),
     bearing: (deg) => print.bearing(deg, bearings),
     coordinates: (position) => formatCoordinates(position, coordinates),
     clock: (text) => clockWords(text, clock),
-    day: (date) => dayWords(date, dates === 'system' ? undefined : dates),
+    clockAt: (instant, zone) => clockWords(clockAt(instant, zone), clock),
+    day: (date) => dateWords(date, language, 'day'),
+    date: (date) => dateWords(date, language, 'date'),
     typedLength: (m) => (lengths === 'm' ? typedNumber(m, 2) : typedNumber(metresToFeet(m), 1)),
     typedSpeed: (ms) => typedNumber(ms / metresPerSecondPer[speeds], 1),
     readLength: (text) => parseLength(text, lengths),

@@ -1,7 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import type { Position, Survey } from '../../survey/document';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
-import { metres } from '../../units/format';
+import type { Formats } from '../formats';
 import { accessBadge } from './access-words';
 import { runwayName } from '../light/runway-name';
 
@@ -32,7 +32,7 @@ interface Figures {
 const plain = { detail: '', badge: '', forbidden: false };
 
 /** What the survey contains, grouped as it is on the map; empty groups are left out. */
-export function contentsGroups(contents: Contents, figures: Figures): Group[] {
+export function contentsGroups(contents: Contents, figures: Figures, format: Formats): Group[] {
   const names = (id: string) => runwayName(contents, id);
   const area =
     (what: string) =>
@@ -57,7 +57,7 @@ export function contentsGroups(contents: Contents, figures: Figures): Group[] {
         ...plain,
         id: runway.id,
         name: names(runway.id),
-        detail: metres(figures.runways[i]?.length ?? null),
+        detail: format.length(figures.runways[i]?.length ?? null),
         places: runway.line,
       })),
     },
@@ -66,7 +66,7 @@ export function contentsGroups(contents: Contents, figures: Figures): Group[] {
       items: contents.spots.map((spot, i) => ({
         id: spot.id,
         name: spot.name || `Standing spot ${i + 1}`,
-        detail: nearestCentreline(figures.spots[i], names),
+        detail: nearestCentreline(figures.spots[i], names, format),
         badge: accessBadge[spot.access.status ?? 'unknown'],
         forbidden: spot.access.status === 'forbidden',
         places: [spot.position],
@@ -82,7 +82,7 @@ export function contentsGroups(contents: Contents, figures: Figures): Group[] {
       title: 'Obstacles',
       items: contents.obstacles.map((o, i) => ({
         ...(o.line.length > 0 ? line('Obstacle')(o, i) : area('Obstacle')(o, i)),
-        detail: `${metres(o.height)} high`,
+        detail: `${format.length(o.height)} high`,
       })),
     },
     { title: 'Flight paths', items: contents.flightPaths.map(line('Flight path')) },
@@ -91,11 +91,15 @@ export function contentsGroups(contents: Contents, figures: Figures): Group[] {
 }
 
 /** "180 m from 09/27, south side": the runway whose centreline is nearest. */
-function nearestCentreline(spot: SpotFigures | undefined, nameOf: (id: string) => string): string {
+function nearestCentreline(
+  spot: SpotFigures | undefined,
+  nameOf: (id: string) => string,
+  format: Formats,
+): string {
   const nearest = [...(spot?.runways ?? [])].sort((a, b) => a.centrelineDistance - b.centrelineDistance)[0];
   if (!nearest) return '';
   const side = nearest.compassSide === null ? '' : `, ${nearest.compassSide} side`;
-  return `${metres(nearest.centrelineDistance)} from ${nameOf(nearest.id)}${side}`;
+  return `${format.length(nearest.centrelineDistance)} from ${nameOf(nearest.id)}${side}`;
 }
 
 /** What is in the file and not in the list, by its kind: kept as it is. `setAside`: ids of what cannot be read. */

@@ -1,7 +1,7 @@
 import { parseDegrees } from '../../units/angle';
 import { decimal } from '../../units/format';
 import { parseNumber, typedNumber } from '../../units/number';
-import { parseLength } from '../../units/typed-length';
+import type { Formats } from '../formats';
 
 /** What a field says of the numbers it takes. Both bounds are included. */
 export interface Bounds {
@@ -17,14 +17,25 @@ const within = (value: number, { least, most }: Bounds, unit: string): string | 
     ? null
     : `${typedNumber(value, 2)} ${unit} is out of range. Type a number from ${decimal(least, 0)} to ${decimal(most, 0)} ${unit}.`;
 
-/** Takes metres, or feet with "ft". An empty field sets undefined: the value is not known, or its default goes. */
-export function takeLength(bounds: Bounds, set: (metres: number | undefined) => void): Take {
+/**
+ * Takes a length in the preferred unit, or with its own behind it; sets metres, within `bounds` in metres. An empty
+ * field sets undefined: the value is not known, or its default goes.
+ */
+export function takeLength(
+  format: () => Formats,
+  { least, most }: Bounds,
+  set: (metres: number | undefined) => void,
+): Take {
   return (text) => {
     if (text.trim() === '') return done(set);
-    const reading = parseLength(text);
+    const { readLength, typedLength, length, lengthUnit } = format();
+    const reading = readLength(text);
     if (!reading.ok) return reading.reason;
+    const { metres } = reading;
+    if (metres < least || metres > most)
+      return `${typedLength(metres)} ${lengthUnit} is out of range. Type a number from ${length(least)} to ${length(most)}.`;
     // To the millimetre: 50 ft is 15.24 m, not 15.240000000000002 m.
-    return within(reading.metres, bounds, 'm') ?? done(set, Number(reading.metres.toFixed(3)));
+    return done(set, Number(metres.toFixed(3)));
   };
 }
 

@@ -1,39 +1,41 @@
 import type { LitSide, LitSpan } from '../../figures/types';
 import type { Day } from '../../time/day-share';
-import { clockAt } from '../../time/local-time';
+
+/** An instant (ms since 1970) as a time of day at the airfield. */
+export type Clock = (instant: number) => string;
 
 /**
  * Which side of a runway is lit at an instant, and until when: "south side lit, from 06:12 until 15:42". `light` and
- * `spans` are that runway's; `zone` is the airfield's.
+ * `spans` are that runway's; `clock` says an instant in the airfield's time.
  */
 export function litWords(
   light: LitSide | null,
   instant: number,
   spans: readonly LitSpan[],
   day: Day,
-  zone: string,
+  clock: Clock,
 ): string {
   if (!light) return 'the runway has no direction yet';
-  if (light.why === 'sun-down') return `the sun is down${nextWords(instant, spans, zone)}`;
-  if (light.why === 'along-runway') return `the sun is along the runway${nextWords(instant, spans, zone)}`;
+  if (light.why === 'sun-down') return `the sun is down${nextWords(instant, spans, clock)}`;
+  if (light.why === 'along-runway') return `the sun is along the runway${nextWords(instant, spans, clock)}`;
   const span = spans.find((s) => s.from <= instant && instant <= s.to);
-  const from = span && span.from > day.from ? `, from ${clockAt(span.from, zone)}` : '';
-  const until = span && span.to < day.to ? ` until ${clockAt(span.to, zone)}` : '';
+  const from = span && span.from > day.from ? `, from ${clock(span.from)}` : '';
+  const until = span && span.to < day.to ? ` until ${clock(span.to)}` : '';
   return `${light.side} side lit${from}${until}`;
 }
 
 /** What is lit next, when nothing is. */
-function nextWords(instant: number, spans: readonly LitSpan[], zone: string): string {
+function nextWords(instant: number, spans: readonly LitSpan[], clock: Clock): string {
   const next = spans.find((s) => s.from > instant);
-  return next ? `; ${next.side} side lit from ${clockAt(next.from, zone)}` : '';
+  return next ? `; ${next.side} side lit from ${clock(next.from)}` : '';
 }
 
 /** The whole day in one line: "north side 05:40–08:15, south side 08:31–19:20". */
-export const dayWords = (spans: readonly LitSpan[], day: Day, zone: string): string =>
+export const dayWords = (spans: readonly LitSpan[], day: Day, clock: Clock): string =>
   spans
     .map(({ from, to, side }) => {
-      const end = to < day.to ? clockAt(to, zone) : '24:00';
-      return `${side} side ${clockAt(from, zone)}–${end}`;
+      const end = to < day.to ? clock(to) : 'midnight';
+      return `${side} side ${clock(from)}–${end}`;
     })
     .join(', ') || 'neither side is lit on this day';
 

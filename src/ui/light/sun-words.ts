@@ -1,9 +1,9 @@
 import type { Sky } from '../../figures/light/day-light';
 import type { SunTimes } from '../../figures/light/sun-times';
 import type { Sun } from '../../figures/types';
-import { clockAt } from '../../time/local-time';
 import { compassWords } from '../../units/compass';
 import { degrees } from '../../units/format';
+import type { Clock } from './lit-words';
 
 /** Where the sun is, "sun in the west-south-west, 24° up". Sunrise and sunset count by the sun's upper edge. */
 export function sunWords({ azimuth, altitude }: Sun, sky: Sky): string {
@@ -16,10 +16,10 @@ export function sunWords({ azimuth, altitude }: Sun, sky: Sky): string {
 }
 
 /** When the sun rises and sets on a day, in words also where it does neither. */
-export function riseAndSetWords({ sunrise, sunset, sunUp }: SunTimes, zone: string): string {
+export function riseAndSetWords({ sunrise, sunset, sunUp }: SunTimes, clock: Clock): string {
   if (sunUp === 'always') return 'The sun stays up all day.';
   if (sunUp === 'never') return 'The sun stays down all day.';
-  const rise = sunrise === null ? 'no sunrise' : `sunrise ${clockAt(sunrise, zone)}`;
-  const set = sunset === null ? 'no sunset' : `sunset ${clockAt(sunset, zone)}`;
+  const rise = sunrise === null ? 'no sunrise' : `sunrise ${clock(sunrise)}`;
+  const set = sunset === null ? 'no sunset' : `sunset ${clock(sunset)}`;
   return `${rise}, ${set}`;
 }

@@ -1,23 +1,23 @@
 import type { PathKind } from '../../figures/types';
-import { metres } from '../../units/format';
+import type { Formats } from '../formats';
 
 /** Where on its path an aircraft is, as people say it. `station`: m, with the zero of its kind of path. */
-export function stationWords(kind: PathKind, station: number): string {
+export function stationWords(kind: PathKind, station: number, format: Formats): string {
   switch (kind) {
     case 'arrival':
       if (Math.abs(station) < 0.5) return 'over the threshold';
       return station > 0
-        ? `${metres(station)} before the threshold`
-        : `${metres(-station)} beyond the threshold`;
+        ? `${format.length(station)} before the threshold`
+        : `${format.length(-station)} beyond the threshold`;
     case 'departure':
-      return station < 0.5 ? 'where the take-off run starts' : `${metres(station)} from the start`;
+      return station < 0.5 ? 'where the take-off run starts' : `${format.length(station)} from the start`;
     case 'circuit':
       if (Math.abs(station) < 0.5) return 'over the threshold';
       return station > 0
-        ? `${metres(station)} still to fly to the threshold`
-        : `${metres(-station)} beyond the threshold`;
+        ? `${format.length(station)} still to fly to the threshold`
+        : `${format.length(-station)} beyond the threshold`;
     case 'flight-path':
-      return station < 0.5 ? 'at the first point' : `${metres(station)} from the first point`;
+      return station < 0.5 ? 'at the first point' : `${format.length(station)} from the first point`;
   }
 }
 

@@ -1,5 +1,6 @@
 import type { LightClass, RunwayFromSpot, Sample, Verdict } from '../../figures/types';
-import { focalExact, metres, pixels, share } from '../../units/format';
+import { focalExact, pixels, share } from '../../units/format';
+import type { Formats } from '../formats';
 
 /** The light on a subject as photographers say it, and what that means for the picture. */
 export const lightWords: Record<LightClass, string> = {
@@ -29,8 +30,8 @@ export function aspectWords(aspect: number): string {
 }
 
 /** "312 m, south side"; on the line itself there is no side. */
-export const sideWords = ({ centrelineDistance, compassSide }: RunwayFromSpot): string =>
-  compassSide === null ? 'on the centreline' : `${metres(centrelineDistance)}, ${compassSide} side`;
+export const sideWords = ({ centrelineDistance, compassSide }: RunwayFromSpot, format: Formats): string =>
+  compassSide === null ? 'on the centreline' : `${format.length(centrelineDistance)}, ${compassSide} side`;
 
 /** What a lens makes of the picture, in a few words. `fill`: the share of the frame that is wanted. */
 export function verdictWords(verdict: Verdict, fill: number): string {

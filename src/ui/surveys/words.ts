@@ -1,24 +1,25 @@
-import { clockAt, dateAt, datePlus, dateWords } from '../../time/local-time';
+import { dateAt, datePlus } from '../../time/local-time';
 import { decimal } from '../../units/format';
 import type { KeptList, KeptSurvey } from '../app-context';
+import type { Formats } from '../formats';
 
 export const titleOf = ({ name }: Pick<KeptSurvey, 'name'>): string => name || 'Unnamed survey';
 
 /** "today 18:30", "yesterday 07:05", "21 Jun 2026"; instants in ms since 1970. */
-export function changedWords(changed: number, now: number, zone: string): string {
+export function changedWords(changed: number, now: number, zone: string, format: Formats): string {
   const day = dateAt(changed, zone);
   const today = dateAt(now, zone);
-  if (day === today) return `today ${clockAt(changed, zone)}`;
-  if (day === datePlus(today, -1)) return `yesterday ${clockAt(changed, zone)}`;
-  return dateWords(day);
+  if (day === today) return `today ${format.clockAt(changed, zone)}`;
+  if (day === datePlus(today, -1)) return `yesterday ${format.clockAt(changed, zone)}`;
+  return format.date(day);
 }
 
 /** "ZZ01 · planned for 21 Jun 2026 · 5 standing spots". */
-export function factsWords(facts: KeptSurvey['facts']): string {
+export function factsWords(facts: KeptSurvey['facts'], format: Formats): string {
   if (!facts) return '';
   const { place, date, spots } = facts;
   const count = spots === 1 ? '1 standing spot' : `${spots === 0 ? 'no' : spots} standing spots`;
-  return [place, date === null ? '' : `planned for ${dateWords(date)}`, count].filter(Boolean).join(' · ');
+  return [place, date === null ? '' : `planned for ${format.date(date)}`, count].filter(Boolean).join(' · ');
 }
 
 /** Bytes in kB, MB or GB of a thousand each, as systems show them to people: "340 kB", "1.2 GB". */

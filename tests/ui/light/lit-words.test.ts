@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { LitSide } from '../../../src/figures/types';
+import { clockAt } from '../../../src/time/local-time';
 import { dayWords, litWords, sideLabel } from '../../../src/ui/light/lit-words';
 
-const zone = 'Europe/Zurich';
-const at = (clock: string) => Date.parse(`2026-06-21T${clock}:00+02:00`);
+const clock = (instant: number) => clockAt(instant, 'Europe/Zurich');
+const at = (time: string) => Date.parse(`2026-06-21T${time}:00+02:00`);
 const day = { from: at('00:00'), to: at('00:00') + 86_400_000 };
 const spans = [
   { from: at('05:31'), to: at('07:58'), side: 'north' },
@@ -11,7 +12,7 @@ const spans = [
 ];
 const sun = { azimuth: 90, altitude: 20, geometricAltitude: 20 };
 const lit = (side: string): LitSide => ({ sun, side, why: 'lit' });
-const words = (light: LitSide | null, clock: string) => litWords(light, at(clock), spans, day, zone);
+const words = (light: LitSide | null, time: string) => litWords(light, at(time), spans, day, clock);
 
 describe('the lit side at a moment', () => {
   it('comes with its hours', () => {
@@ -28,7 +29,7 @@ describe('the lit side at a moment', () => {
   });
   it('has no hours where the light lasts all day', () => {
     const whole = [{ from: day.from, to: day.to, side: 'west' }];
-    expect(litWords(lit('west'), at('12:00'), whole, day, zone)).toBe('west side lit');
+    expect(litWords(lit('west'), at('12:00'), whole, day, clock)).toBe('west side lit');
   });
   it('asks for a direction first', () => {
     expect(words(null, '12:00')).toBe('the runway has no direction yet');
@@ -37,13 +38,13 @@ describe('the lit side at a moment', () => {
 
 describe('the whole day', () => {
   it('lists both sides in order', () => {
-    expect(dayWords(spans, day, zone)).toBe('north side 05:31–07:58, south side 08:20–20:10');
+    expect(dayWords(spans, day, clock)).toBe('north side 05:31–07:58, south side 08:20–20:10');
   });
   it('ends at midnight, and says when nothing is lit', () => {
-    expect(dayWords([{ from: at('13:00'), to: day.to, side: 'west' }], day, zone)).toBe(
-      'west side 13:00–24:00',
+    expect(dayWords([{ from: at('13:00'), to: day.to, side: 'west' }], day, clock)).toBe(
+      'west side 13:00–midnight',
     );
-    expect(dayWords([], day, zone)).toBe('neither side is lit on this day');
+    expect(dayWords([], day, clock)).toBe('neither side is lit on this day');
   });
 });
 

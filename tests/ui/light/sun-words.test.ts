@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { skyOf } from '../../../src/figures/light/day-light';
+import { clockAt } from '../../../src/time/local-time';
 import { riseAndSetWords, sunWords } from '../../../src/ui/light/sun-words';
 
 const sun = (azimuth: number, geometricAltitude: number, altitude = geometricAltitude) => ({
@@ -24,20 +25,20 @@ describe('where the sun is', () => {
 });
 
 describe('sunrise and sunset', () => {
-  const zone = 'Europe/Oslo';
+  const clock = (instant: number) => clockAt(instant, 'Europe/Oslo');
   const times = { civilDawn: null, civilDusk: null };
   it('are printed in the time of the airfield', () => {
     const sunrise = Date.parse('2026-03-20T04:44:00Z');
     const sunset = Date.parse('2026-03-20T17:02:00Z');
-    expect(riseAndSetWords({ ...times, sunrise, sunset, sunUp: 'rises' }, zone)).toBe(
+    expect(riseAndSetWords({ ...times, sunrise, sunset, sunUp: 'rises' }, clock)).toBe(
       'sunrise 05:44, sunset 18:02',
     );
   });
   it('are said in words where the sun does not rise or set', () => {
     const none = { ...times, sunrise: null, sunset: null };
-    expect(riseAndSetWords({ ...none, sunUp: 'always' }, zone)).toBe('The sun stays up all day.');
-    expect(riseAndSetWords({ ...none, sunUp: 'never' }, zone)).toBe('The sun stays down all day.');
+    expect(riseAndSetWords({ ...none, sunUp: 'always' }, clock)).toBe('The sun stays up all day.');
+    expect(riseAndSetWords({ ...none, sunUp: 'never' }, clock)).toBe('The sun stays down all day.');
     const sunrise = Date.parse('2026-05-18T23:10:00Z');
-    expect(riseAndSetWords({ ...none, sunrise, sunUp: 'rises' }, zone)).toBe('sunrise 01:10, no sunset');
+    expect(riseAndSetWords({ ...none, sunrise, sunUp: 'rises' }, clock)).toBe('sunrise 01:10, no sunset');
   });
 });

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { readPreferences } from '../../../src/state/preferences.svelte';
+import { formatsFor } from '../../../src/ui/formats';
 import { aspectWords, sideWords, verdictWords } from '../../../src/ui/spot/words';
+
+const format = formatsFor(readPreferences(null));
 
 const lens = {
   key: 'long',
@@ -35,8 +39,8 @@ it('names the side by the compass, and none on the line', () => {
     compassSide: 'north-east',
     station: 40,
   };
-  expect(sideWords({ ...runway, side: 'left' })).toBe('1,312 m, north-east side');
-  expect(sideWords({ ...runway, centrelineDistance: 0.2, side: null, compassSide: null })).toBe(
+  expect(sideWords({ ...runway, side: 'left' }, format)).toBe('1,312 m, north-east side');
+  expect(sideWords({ ...runway, centrelineDistance: 0.2, side: null, compassSide: null }, format)).toBe(
     'on the centreline',
   );
 });
