@@ -19,7 +19,8 @@ export const lightSteps = [
 
 /** Colour of the light on a subject by light angle in degrees, 0 (sun behind the photographer) to 180. */
 export const lightColour = (lightAngle: number): string =>
-  (lightSteps.find((step) => lightAngle <= step.to) ?? lightSteps[lightSteps.length - 1] ?? lightSteps[0]).colour;
+  (lightSteps.find((step) => lightAngle <= step.to) ?? lightSteps[lightSteps.length - 1] ?? lightSteps[0])
+    .colour;
 
 /** No light to speak of: the sun is down. */
 export const darkColour = '#3b3a45';
@@ -39,4 +40,8 @@ export const outOfReachColour = '#a8a294';
 export const focalColour = (focalLength: number, usableTo: number): string =>
   focalLength > usableTo
     ? outOfReachColour
-    : (focalSteps.find((step) => focalLength <= step.to) ?? focalSteps[focalSteps.length - 1] ?? focalSteps[0]).colour;
+    : (
+        focalSteps.find((step) => focalLength <= step.to) ??
+        focalSteps[focalSteps.length - 1] ??
+        focalSteps[0]
+      ).colour;
