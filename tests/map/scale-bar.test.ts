@@ -18,6 +18,12 @@ describe('the scale bar', () => {
     expect(bar.pixels).toBeCloseTo(pixels, 1);
   });
 
+  test('is a round number of feet where these are preferred', () => {
+    const bar = scaleBar(60, 14, 'ft');
+    expect(bar.label).toBe('1,000 ft');
+    expect(bar.pixels).toBeCloseTo(304.8 / (4.77731 / 2), 1);
+  });
+
   test.each([3, 7.3, 11.9, 16.2, 20])('fits at zoom %s', (zoom) => {
     const { pixels } = scaleBar(48, zoom);
     expect(pixels).toBeGreaterThan(45);

@@ -1,6 +1,7 @@
 import { litSide } from '../../src/figures/light/lit-side';
 import { allSpotFigures, focalLengthsAlong, outlookOf } from '../../src/figures/spot-figures';
 import { pathsOf, type PathFilter } from '../../src/figures/traffic/paths';
+import { metric } from '../../src/map/units';
 import type { Scene } from '../../src/map/overlays/scene';
 import { readContents } from '../../src/survey/contents';
 import type { Survey } from '../../src/survey/document';
@@ -42,5 +43,6 @@ export function sceneOf(
     drawingRunway: false,
     dragging: false,
     zoom: 14,
+    units: metric,
   };
 }

@@ -35,7 +35,8 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
       obstacles: Scene['contents']['obstacles'],
       noGoAreas: Scene['contents']['noGoAreas'],
       flightPaths: Scene['contents']['flightPaths'],
-    ) => groundOverlay({ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths }),
+      units: Scene['units'],
+    ) => groundOverlay({ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths }, units),
   );
   const lit = remember((features: Features) => overlay(features));
   const paths = remember(pathsOverlay);
@@ -47,7 +48,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
   const drawn = remember(drawingOf);
 
   return (scene) => {
-    const { contents, zoom } = scene;
+    const { contents, zoom, units } = scene;
     const selectedId = scene.selected?.id ?? null;
     const selectedSpot = scene.spots.find((s) => s.spot.id === selectedId);
     const size = quietRings(scene.spots.length);
@@ -60,6 +61,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
         contents.obstacles,
         contents.noGoAreas,
         contents.flightPaths,
+        units,
       ),
       lit: lit(contents.runways.flatMap((runway) => stripsOf(runway, scene))),
       paths: paths(
@@ -76,11 +78,11 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
       ]),
       live: live(
         selectedSpot
-          ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, zoom)
+          ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, zoom, units)
           : handles(scene.selected, scene.vertex),
-        inspected(scene.paths, scene.inspected),
-        drawn(scene.drawing, scene.drawingRunway, contents.runways, contents.site, scene.instant),
-        scene.dragging ? draggedRunway(scene.selected, scene.vertex, contents, scene.instant) : none,
+        inspected(scene.paths, scene.inspected, units),
+        drawn(scene.drawing, scene.drawingRunway, contents.runways, contents.site, scene.instant, units),
+        scene.dragging ? draggedRunway(scene.selected, scene.vertex, contents, scene.instant, units) : none,
       ),
     };
   };
@@ -99,10 +101,11 @@ function selectedSpotFeatures(
   b: SpotScene['b'],
   paths: Scene['paths'],
   zoom: number,
+  units: Scene['units'],
 ): Features {
   return [
     ...selectedRingsOf({ spot, a, b }, zoom),
-    ...ticksOf(paths, { spot, a }, zoom),
+    ...ticksOf(paths, { spot, a }, zoom, units),
     ...marksOf(paths, a, b, zoom),
     spotFeature(spot, a, 'selected-spot', selectedRings),
   ];

@@ -1,8 +1,9 @@
 import type { Contents } from '../../survey/contents';
 import type { Position, SurveyFeature } from '../../survey/document';
 import { readFeature } from '../../survey/read-feature';
-import { bearing, metres } from '../../units/format';
+import { bearing, length } from '../../units/format';
 import { lineFigures } from '../line-figures';
+import { metric, type MapUnits } from '../units';
 import { line, point, type OverlayFeature } from './features';
 import type { VertexRef } from '../../survey/edits/vertices';
 
@@ -15,12 +16,13 @@ export function drawingOf(
   runways: Contents['runways'],
   site: Contents['site'],
   instant: number,
+  units: MapUnits = metric,
 ): OverlayFeature[] {
   const [before, pointer] = [drawing[drawing.length - 2], drawing[drawing.length - 1]];
   if (!pointer) return [];
   const dots = drawing.slice(0, -1).map((position) => point(position, { part: 'drawn-vertex' }));
   const lines = drawing.length > 1 ? [line(drawing, { part: 'drawn-line' })] : [];
-  const label = before ? legLabel(before, pointer, runway, { runways, site }, instant) : '';
+  const label = before ? legLabel(before, pointer, runway, { runways, site }, instant, units) : '';
   return [...lines, ...dots, point(pointer, { part: 'drawn-pointer', label })];
 }
 
@@ -30,22 +32,30 @@ export function draggedRunway(
   vertex: VertexRef | null,
   field: Field,
   instant: number,
+  units: MapUnits = metric,
 ): OverlayFeature[] {
   const reading = feature && readFeature(feature);
   if (reading?.kind !== 'runway' || !vertex) return [];
   const [start, end] = reading.value.line;
   const pointer = vertex.index === 0 ? start : end;
-  const label = legLabel(start, end, true, field, instant);
+  const label = legLabel(start, end, true, field, instant, units);
   return label === '' ? [] : [point(pointer, { part: 'drawn-pointer', label })];
 }
 
-function legLabel(from: Position, to: Position, runway: boolean, field: Field, instant: number): string {
+function legLabel(
+  from: Position,
+  to: Position,
+  runway: boolean,
+  field: Field,
+  instant: number,
+  { lengths, bearings }: MapUnits,
+): string {
   const leg = lineFigures(from, to, field, instant);
   if (!leg) return '';
-  if (!runway) return `${metres(leg.length)}\n${bearing(leg.trueBearing)} true`;
+  if (!runway) return `${length(leg.length, lengths)}\n${bearing(leg.trueBearing, bearings)} true`;
   return [
-    metres(leg.length),
-    `${bearing(leg.trueBearing)} true, ${bearing(leg.magneticBearing)} magnetic`,
+    length(leg.length, lengths),
+    `${bearing(leg.trueBearing, bearings)} true, ${bearing(leg.magneticBearing, bearings)} magnetic`,
     `runway ${leg.designators.join('/')}`,
   ].join('\n');
 }

@@ -1,32 +1,32 @@
 import type { Contents } from '../../survey/contents';
 import type { Obstacle } from '../../survey/schema/places';
-import { metres } from '../../units/format';
+import { length } from '../../units/format';
+import { metric, type MapUnits } from '../units';
 import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
 import { runwayFeatures } from './runway-features';
 
 type Places = Pick<Contents, 'runways' | 'aprons' | 'taxiRoutes' | 'obstacles' | 'noGoAreas' | 'flightPaths'>;
 
 /** What the survey says stands on the ground: drawn again only when one of these changes. */
-export function groundOverlay({
-  runways,
-  aprons,
-  taxiRoutes,
-  obstacles,
-  noGoAreas,
-  flightPaths,
-}: Places): Overlay {
+export function groundOverlay(
+  { runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths }: Places,
+  units: MapUnits = metric,
+): Overlay {
   return overlay([
     ...noGoAreas.map((area) => polygon(area.rings, { part: 'no-go', id: area.id, label: area.name })),
     ...aprons.map((apron) => polygon(apron.rings, { part: 'apron', id: apron.id, label: apron.name })),
     ...taxiRoutes.map((route) => line(route.line, { part: 'taxi-route', id: route.id, label: route.name })),
-    ...obstacles.map(obstacleFeature),
+    ...obstacles.map((obstacle) => obstacleFeature(obstacle, units)),
     ...runways.flatMap(runwayFeatures),
     ...flightPaths.map((path) => line(path.line, { part: 'flight-path', id: path.id, label: path.name })),
   ]);
 }
 
-function obstacleFeature({ id, name, height, sight, rings, line: edge }: Obstacle): OverlayFeature {
-  const label = `${name === '' ? '' : `${name}, `}${metres(height)} high`;
+function obstacleFeature(
+  { id, name, height, sight, rings, line: edge }: Obstacle,
+  { lengths }: MapUnits,
+): OverlayFeature {
+  const label = `${name === '' ? '' : `${name}, `}${length(height, lengths)} high`;
   const properties = { id, label, sight: sight ?? 'solid' };
   return rings.length > 0
     ? polygon(rings, { part: 'obstacle', ...properties })

@@ -1,7 +1,8 @@
 import type { SpotFigures } from '../../figures/types';
 import type { Path } from '../../figures/traffic/paths';
-import { metres } from '../../units/format';
+import { length } from '../../units/format';
 import { degreesPerPixel } from '../screen';
+import { metric, type MapUnits } from '../units';
 import { point, type OverlayFeature, type PointFeature } from './features';
 import { pathLine, sampleAtStation } from './path-line';
 import { stationText } from './ticks';
@@ -46,13 +47,14 @@ const isSame = (one: PointFeature, other: PointFeature, near: number) =>
 export function inspectedMark(
   paths: readonly Path[],
   inspected: { readonly path: string; readonly station: number } | null,
+  { lengths }: MapUnits = metric,
 ): OverlayFeature[] {
   const path = paths.find((p) => p.ref.path === inspected?.path);
   if (!path || !inspected) return [];
   const i = sampleAtStation(path, inspected.station);
   const position = pathLine(path).positions[i];
   if (!position) return [];
-  const height = metres(path.samples.height[i] as number);
-  const label = `${path.name}, ${stationText(path.samples.station[i] as number, 100)}\nheight ${height}`;
+  const height = length(path.samples.height[i] as number, lengths);
+  const label = `${path.name}, ${stationText(path.samples.station[i] as number, 100, lengths)}\nheight ${height}`;
   return [point(position, { part: 'inspected', label })];
 }

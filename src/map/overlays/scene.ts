@@ -4,6 +4,7 @@ import type { Contents } from '../../survey/contents';
 import type { Position, SurveyFeature } from '../../survey/document';
 import type { VertexRef } from '../../survey/edits/vertices';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
+import type { MapUnits } from '../units';
 
 /** A spot with its figures at both moments. */
 export interface SpotScene {
@@ -38,4 +39,6 @@ export interface Scene {
   readonly dragging: boolean;
   /** Zoom to a quarter: see `zoomStepOf`. */
   readonly zoom: number;
+  /** The same object while nothing is preferred otherwise. */
+  readonly units: MapUnits;
 }

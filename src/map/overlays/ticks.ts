@@ -2,8 +2,10 @@ import { earthCentred } from '../../figures/geometry/earth';
 import { remembered } from '../../figures/remembered';
 import type { Path } from '../../figures/traffic/paths';
 import type { Position } from '../../survey/document';
-import { decimal, metres } from '../../units/format';
+import { decimal, length } from '../../units/format';
+import type { LengthUnit } from '../../units/length';
 import { metresPerPixel } from '../screen';
+import { metric, type MapUnits } from '../units';
 import { point, type OverlayFeature } from './features';
 import { courseAt, pathLine } from './path-line';
 import type { SpotScene } from './scene';
@@ -41,7 +43,7 @@ interface Mark {
   readonly z: number;
 }
 
-const marksAlong = remembered((path: Path, spacing: number): readonly Mark[] => {
+const marksAlong = remembered((path: Path, spacing: number, { lengths }: MapUnits): readonly Mark[] => {
   const { station, height, centre, count } = path.samples;
   const { positions } = pathLine(path);
   const marks: Mark[] = [];
@@ -52,8 +54,8 @@ const marksAlong = remembered((path: Path, spacing: number): readonly Mark[] => 
     marks.push({
       position: positions[i] as Position,
       turn: courseAt(path, i),
-      station: `${stationText(at, spacing)} ${farFrom[path.ref.kind]}`,
-      height: `height ${metres(height[i] as number)}`,
+      station: `${stationText(at, spacing, lengths)} ${farFrom[path.ref.kind]}`,
+      height: `height ${length(height[i] as number, lengths)}`,
       x: centre[3 * i] as number,
       y: centre[3 * i + 1] as number,
       z: centre[3 * i + 2] as number,
@@ -67,25 +69,26 @@ export function ticksOf(
   paths: readonly Path[],
   { spot, a }: Pick<SpotScene, 'spot' | 'a'>,
   zoom: number,
+  units: MapUnits = metric,
 ): OverlayFeature[] {
   const spacing = tickSpacing(spot.position[1], zoom);
   if (spacing === null) return [];
   const [x, y, z] = earthCentred(spot.position, a.ground + spot.eyeHeight);
   const ticks: OverlayFeature[] = [];
   for (const path of paths) {
-    for (const mark of marksAlong(path, spacing)) {
+    for (const mark of marksAlong(path, spacing, units)) {
       const slant = Math.sqrt((mark.x - x) ** 2 + (mark.y - y) ** 2 + (mark.z - z) ** 2);
       const { position, turn, station, height } = mark;
-      const detail = `${height}\nslant ${metres(slant)}`;
+      const detail = `${height}\nslant ${length(slant, units.lengths)}`;
       ticks.push(point(position, { part: 'tick', turn, station, detail, range: Math.round(slant) }));
     }
   }
   return ticks;
 }
 
-/** "2 km", "1.5 km", "500 m": as fine as the ticks stand. */
-export function stationText(station: number, spacing: number): string {
-  if (Math.abs(station) < 1000) return metres(station);
+/** "2 km", "1.5 km", "500 m": as fine as the ticks stand; in feet "4,921 ft". */
+export function stationText(station: number, spacing: number, unit: LengthUnit = 'm'): string {
+  if (unit === 'ft' || Math.abs(station) < 1000) return length(station, unit);
   const digits = spacing % 1000 === 0 ? 0 : 1;
   return `${decimal(station / 1000, digits)} km`;
 }

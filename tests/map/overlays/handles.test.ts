@@ -56,6 +56,16 @@ describe('figures at the pointer', () => {
     expect(text).toMatch(/^2,355 m\n109° true$/);
   });
 
+  test('in feet and plain bearings where these are preferred', () => {
+    const units = { lengths: 'ft', bearings: 'plain' } as const;
+    const east = [
+      [7, 50],
+      [7.01, 50.001],
+    ] as const;
+    const text = label(drawingOf(east, false, contents.runways, contents.site, instant, units));
+    expect(text).toMatch(/^2,38\d ft\n81° true$/);
+  });
+
   test('so does a runway whose end is dragged, at that end', () => {
     const [drawn] = draggedRunway(feature('rw'), { ring: 0, index: 1 }, contents, instant);
     expect(drawn?.geometry.coordinates).toEqual([7.016, 49.997]);

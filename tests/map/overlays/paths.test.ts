@@ -5,6 +5,7 @@ import type { Path } from '../../../src/figures/traffic/paths';
 import type { OverlayFeature } from '../../../src/map/overlays/features';
 import { courseAt, nearestSample, pathLine, sampleAtStation } from '../../../src/map/overlays/path-line';
 import { pathsOverlay } from '../../../src/map/overlays/paths';
+import { metric } from '../../../src/map/units';
 import { stationText, tickSpacing, ticksOf } from '../../../src/map/overlays/ticks';
 import type { SpotScene } from '../../../src/map/overlays/scene';
 import { metres } from '../../../src/units/format';
@@ -136,6 +137,13 @@ describe('ticks', () => {
     expect(tick?.properties['detail']).toBe(
       `height ${metres(sample.height)}\nslant ${metres(sample.slantRange)}`,
     );
+  });
+
+  test('print feet where these are preferred', () => {
+    const tick = ticksOf([arrival], bank, 14, { ...metric, lengths: 'ft' }).find(
+      (f) => f.properties['station'] === '4,921 ft out',
+    );
+    expect(tick?.properties['detail']).toMatch(/^height [\d,]+ ft\nslant [\d,]+ ft$/);
   });
 
   test('are read as distances: m below a kilometre, km from there on', () => {
