@@ -125,9 +125,7 @@ describe('the surveys on this device', () => {
       /Not imported: broken\.geojson: The file is not JSON: .*line 1/,
     );
     expect(await titles(page)).toEqual(['Airfield B', 'Airfield A']);
-    expect(await rows(page).last().innerText()).toContain(
-      'ZZ04 · planned for 3 Jul 2026 · 2 standing spots',
-    );
+    expect(await rows(page).last().innerText()).toContain('ZZ04 · planned for 3 Jul 2026 · 2 standing spots');
     expect(await surveyName(page).inputValue()).toBe('Tolverby');
     await importFiles(page, files);
     await dialog(page).getByText('2 were there already.').waitFor();
