@@ -1,6 +1,6 @@
 import type { Survey } from '../document';
 import { isObject, type Json } from '../json';
-import type { Configuration } from '../schema/site';
+import type { EndRef } from '../schema/site';
 import { patched, type Patch } from './set-properties';
 
 function setMember(survey: Survey, key: string, patch: Patch): Survey {
@@ -25,7 +25,7 @@ export const setCurrent = (
 export function setEndsInUse(
   survey: Survey,
   index: number,
-  ends: Pick<Configuration, 'arrivals' | 'departures'>,
+  ends: { readonly arrivals: readonly EndRef[]; readonly departures: readonly EndRef[] },
 ): Survey {
   const flow = survey.sunside['flow'];
   const given = isObject(flow) ? flow['configurations'] : undefined;
