@@ -78,7 +78,7 @@ export class OpenSurvey {
     if (!this.#saving.atRisk) return goOn();
     this.#view.offer('The open survey is not kept on this device. Another one in its place would lose it.', [
       { label: 'Save to a file', run: () => void this.save() },
-      { label: 'Lose it', run: () => void goOn() },
+      { label: 'Discard the changes', run: () => void goOn() },
     ]);
   }
 

@@ -373,12 +373,14 @@ describe('a browser that keeps nothing', () => {
     await rename(page, 'No room for this');
     const alert = page.getByRole('alert');
     await alert.waitFor();
-    expect(await alert.innerText()).toContain('not kept on this device: there is no room left for it');
+    expect(await alert.innerText()).toContain('Not kept on this device: there is no room left for it');
     expect(await statusOf(page)).toBe('Not kept on this device');
 
     // Another survey in its place would lose it: it stays until the user has decided.
-    await page.getByRole('button', { name: 'Sample site', exact: true }).click();
-    await page.getByText('Another one in its place would lose it.').waitFor();
+    await openList(page);
+    await dialog(page).getByRole('button', { name: 'Open the sample site' }).click();
+    await dialog(page).getByText('Another one in its place would lose it.').waitFor();
+    await page.keyboard.press('Escape');
     expect(await surveyName(page).inputValue()).toBe('No room for this');
 
     const [download] = await Promise.all([
