@@ -17,8 +17,8 @@ export function sunWords({ azimuth, altitude }: Sun, sky: Sky): string {
 
 /** When the sun rises and sets on a day, in words also where it does neither. */
 export function riseAndSetWords({ sunrise, sunset, sunUp }: SunTimes, clock: Clock): string {
-  if (sunUp === 'always') return 'The sun stays up all day.';
-  if (sunUp === 'never') return 'The sun stays down all day.';
+  if (sunUp === 'always') return 'the sun stays up all day';
+  if (sunUp === 'never') return 'the sun stays down all day';
   const rise = sunrise === null ? 'no sunrise' : `sunrise ${clock(sunrise)}`;
   const set = sunset === null ? 'no sunset' : `sunset ${clock(sunset)}`;
   return `${rise}, ${set}`;

@@ -36,8 +36,8 @@ describe('sunrise and sunset', () => {
   });
   it('are said in words where the sun does not rise or set', () => {
     const none = { ...times, sunrise: null, sunset: null };
-    expect(riseAndSetWords({ ...none, sunUp: 'always' }, clock)).toBe('The sun stays up all day.');
-    expect(riseAndSetWords({ ...none, sunUp: 'never' }, clock)).toBe('The sun stays down all day.');
+    expect(riseAndSetWords({ ...none, sunUp: 'always' }, clock)).toBe('the sun stays up all day');
+    expect(riseAndSetWords({ ...none, sunUp: 'never' }, clock)).toBe('the sun stays down all day');
     const sunrise = Date.parse('2026-05-18T23:10:00Z');
     expect(riseAndSetWords({ ...none, sunrise, sunUp: 'rises' }, clock)).toBe('sunrise 01:10, no sunset');
   });
