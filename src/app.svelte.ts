@@ -3,7 +3,7 @@ import type { SurveyDocument } from './state/document.svelte';
 import type { Preferences } from './state/preferences.svelte';
 import type { View } from './state/view.svelte';
 import type { Position } from './survey/document';
-import { freshId } from './survey/ids';
+import { freshFeatureId } from './survey/ids';
 import type { Airfields, App, Files, GroundPlan, MapControl, Tables } from './ui/app-context';
 import { formatsFor } from './ui/formats';
 
@@ -41,6 +41,6 @@ export class SunsideApp implements App {
   });
 
   newId(): string {
-    return freshId(new Set(this.document.survey.features.map((f) => f.id)));
+    return freshFeatureId(this.document.survey);
   }
 }

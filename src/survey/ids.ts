@@ -11,3 +11,10 @@ export function freshId(taken: ReadonlySet<string>): string {
     if (!taken.has(id)) return id;
   }
 }
+
+/** An id for one more feature of a survey. */
+export const freshFeatureId = ({
+  features,
+}: {
+  readonly features: readonly { readonly id: string }[];
+}): string => freshId(new Set(features.map(({ id }) => id)));
