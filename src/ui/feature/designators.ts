@@ -1,11 +1,13 @@
 import type { EndIndex, Runway } from '../../survey/schema/runway';
 
 /**
- * The designator to offer for an end, or null when its number already is the suggested one. The letter of
- * parallel runways stays: "08L" with 09 suggested gives "09L".
+ * The designator to offer for an end, or null when its number already is the suggested one, and for names without
+ * a number ("N", "H1"). The letter of parallel runways stays: "08L" with 09 suggested gives "09L".
  */
 export function betterDesignator(designator: string, suggested: string): string | null {
-  const [, digits = '', letter = ''] = /^(\d{0,2})([LCR]?)$/.exec(designator.trim().toUpperCase()) ?? [];
+  const found = /^(\d{0,2})([LCR]?)$/.exec(designator.trim().toUpperCase());
+  if (!found) return null;
+  const [, digits = '', letter = ''] = found;
   return Number(digits) === Number(suggested) ? null : suggested + letter;
 }
 
