@@ -1,8 +1,11 @@
 import type { KeptNote, StoredSurvey, SurveyToKeep } from '../storage/records';
 import type { SavingNeeds } from './saving-needs';
 
-/** ms after a change until it is written: the most that a dying tab loses. */
-const writeAfter = 400;
+/**
+ * ms after a change until it is written. A busy machine adds to it (half a second at worst, while the map is drawn in
+ * software): the sum stays below the second that may be lost (`npm run soak`).
+ */
+const writeAfter = 250;
 /** ms until a refused write is tried again: room may have been made elsewhere. */
 const retryAfter = 10_000;
 

@@ -266,7 +266,7 @@ describe('two tabs on one survey', () => {
     await context.close();
   });
 
-  /** Both tabs change the survey within the 400 ms before the first of them writes. */
+  /** Both tabs change the survey within the 250 ms before the first of them writes. */
   async function conflicting() {
     const { page, context } = await openProfile();
     await rename(page, 'Start');
@@ -277,7 +277,7 @@ describe('two tabs on one survey', () => {
     await other.evaluate(() => {
       const real = window.setTimeout.bind(window);
       window.setTimeout = ((run: () => void, ms?: number) =>
-        real(run, ms === 400 ? 600_000 : ms)) as typeof window.setTimeout;
+        real(run, ms === 250 ? 600_000 : ms)) as typeof window.setTimeout;
     });
     await rename(other, 'Theirs is late');
     await expect.poll(() => statusOf(other)).toBe('Saving …');

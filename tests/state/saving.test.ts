@@ -63,14 +63,14 @@ const theirs = (revision: number, id = 'mine'): StoredSurvey => ({
 });
 
 describe('saving the open survey', () => {
-  it('[K3] writes 400 ms after the first change, with the text of the last one', async () => {
+  it('[K3] writes 250 ms after the first change, with the text of the last one', async () => {
     const { saving, writes, write, change } = setUp();
     saving.opened(3);
     change('second');
     expect(saving.status).toEqual({ text: 'Saving …', trouble: false });
-    await vi.advanceTimersByTimeAsync(300);
+    await vi.advanceTimersByTimeAsync(200);
     change('third');
-    await vi.advanceTimersByTimeAsync(99);
+    await vi.advanceTimersByTimeAsync(49);
     expect(writes).toHaveLength(0);
     await vi.advanceTimersByTimeAsync(1);
     expect(write(0).known).toBe(3);
@@ -95,14 +95,14 @@ describe('saving the open survey', () => {
       await vi.advanceTimersByTimeAsync(50);
       await writes.at(-1)?.answer({ ok: true, revision: writes.length + 1 });
     }
-    expect(writes.map((w) => w.survey.text)).toEqual(['move 7', 'move 15']);
+    expect(writes.map((w) => w.survey.text)).toEqual(['move 4', 'move 9', 'move 14', 'move 19']);
   });
 
   it('has one write at a time, and a second with what changed meanwhile', async () => {
     const { saving, writes, write, change } = setUp();
     saving.opened(0);
     change('second');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     change('third');
     await vi.advanceTimersByTimeAsync(5_000);
     expect(writes).toHaveLength(1);
@@ -132,13 +132,13 @@ describe('saving the open survey', () => {
     const { saving, write, world, change } = setUp();
     saving.opened(1);
     change('old survey');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     world.id = 'other';
     saving.opened(8);
     await write(0).answer({ ok: false, why: 'conflict', theirs: theirs(2) });
     expect(saving.theirs).toBeNull();
     change('other survey');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     expect(write(1)).toMatchObject({ known: 8, survey: { id: 'other', text: 'other survey' } });
   });
 
@@ -177,7 +177,7 @@ describe('a page that goes', () => {
     const { saving, write, left, change } = setUp();
     saving.opened(6);
     change('under way');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     void saving.pageGoes(false);
     expect(left).toEqual([{ text: 'under way', known: 6 }]);
     await write(0).answer({ ok: true, revision: 7 });
@@ -190,7 +190,7 @@ describe('a page that goes', () => {
     const { saving, write, left, change } = setUp();
     saving.opened(6);
     change('mine');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     await write(0).answer({ ok: false, why: 'conflict', theirs: theirs(7) });
     void saving.pageGoes(true);
     expect(left).toEqual([]);
@@ -218,16 +218,16 @@ describe('a browser that refuses', () => {
     const { saving, writes, write, change } = setUp();
     saving.opened(0);
     change('second');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     await write(0).answer({ ok: false, why: 'refused', reason: 'there is no room left for it' });
     expect(saving.status).toEqual({ text: 'Not kept on this device', trouble: true });
     expect(saving.refused).toBe('there is no room left for it');
     expect(saving.atRisk).toBe(true);
 
     change('third');
-    await vi.advanceTimersByTimeAsync(300);
+    await vi.advanceTimersByTimeAsync(200);
     change('fourth');
-    await vi.advanceTimersByTimeAsync(100);
+    await vi.advanceTimersByTimeAsync(50);
     expect(write(1)).toMatchObject({ known: 0, survey: { text: 'fourth' } });
     await write(1).answer({ ok: false, why: 'refused', reason: 'there is no room left for it' });
 
@@ -248,7 +248,7 @@ describe('a browser that refuses', () => {
     const { saving, write, writes, change } = setUp();
     saving.opened(0);
     change('second');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     await write(0).answer({ ok: false, why: 'refused', reason: 'no' });
     saving.savedToFile();
     expect(saving.atRisk).toBe(false);
@@ -257,7 +257,7 @@ describe('a browser that refuses', () => {
     expect(writes).toHaveLength(1);
     change('third');
     expect(saving.atRisk).toBe(true);
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     expect(write(1).survey.text).toBe('third');
   });
 });
@@ -267,7 +267,7 @@ describe('two tabs on one survey', () => {
     const { saving, writes, write, world, change } = setUp();
     saving.opened(4);
     change('mine');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     await write(0).answer({ ok: false, why: 'conflict', theirs: theirs(5) });
     expect(saving.theirs).toEqual(theirs(5));
     expect(saving.status).toEqual({ text: 'Changed in another tab', trouble: true });
@@ -279,7 +279,7 @@ describe('two tabs on one survey', () => {
     world.id = 'copy of mine';
     saving.opened(0);
     change('mine again');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     expect(write(1)).toMatchObject({ known: 0, survey: { id: 'copy of mine', text: 'mine again' } });
   });
 
@@ -314,7 +314,7 @@ describe('two tabs on one survey', () => {
     const { saving, write, followed, world, change } = setUp();
     saving.opened(4);
     change('mine');
-    await vi.advanceTimersByTimeAsync(400);
+    await vi.advanceTimersByTimeAsync(250);
     world.kept = theirs(6);
     const heard = saving.heard({ id: 'mine', revision: 6 });
     await vi.advanceTimersByTimeAsync(0);
