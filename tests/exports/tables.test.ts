@@ -52,6 +52,13 @@ describe('tables of the kit', () => {
     expect(readBack('subjects', starterSubjects)).toEqual(starterSubjects);
   });
 
+  test('[L16] change nothing where the same entries are there already', () => {
+    const reading = readTable('subjects', tableText('subjects', starterSubjects), starterSubjects);
+    if (!reading.ok) throw new Error(reading.reason);
+    expect(reading.entries).toHaveLength(starterSubjects.length);
+    expect(reading.entries.filter((e) => e.change !== 'same')).toEqual([]);
+  });
+
   test('[L16] come back as they were: whatever the names and numbers', () => {
     const named = <E extends { name: string | null }>(list: E[]) =>
       list.map((entry) => ({ ...entry, name: entry.name === '' ? null : entry.name }));

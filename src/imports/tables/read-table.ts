@@ -62,7 +62,7 @@ export function readTable<L extends ListName>(
     const { entry } = reading;
     const twin = entries.find((e) => e.entry.key === entry.key);
     if (twin) left.push({ row: row.row, reason: `"${short(entry.key)}" stands in row ${twin.row} already` });
-    else entries.push({ row: row.row, entry, change: changeOf(entry, existing) });
+    else entries.push({ row: row.row, entry, change: changeOf(list, entry, existing) });
   }
   return { ok: true, entries, left, remarks };
 }
@@ -103,13 +103,19 @@ function reasonOf(list: ListName, { member, expected }: Misfit, text: string): s
 }
 
 function changeOf<L extends ListName>(
+  list: L,
   entry: ListEntries[L],
   existing: readonly ListEntries[L][],
 ): TableEntry<L>['change'] {
   const old = existing.find((e) => e.key === entry.key);
   if (!old) return 'new';
-  return JSON.stringify(old) === JSON.stringify(entry) ? 'same' : 'replaces';
+  const same = kitMembers[list].every(({ member }) => isSame(old[member], entry[member]));
+  return same ? 'same' : 'replaces';
 }
+
+/** Values of members; factors are lists of numbers. */
+const isSame = (a: unknown, b: unknown): boolean =>
+  Array.isArray(a) && Array.isArray(b) ? a.join(' ') === b.join(' ') : a === b;
 
 const numbersOf = (rows: readonly CsvRow[], columns: readonly Column[]): readonly string[] =>
   rows.flatMap(({ cells }) =>
