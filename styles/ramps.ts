@@ -26,7 +26,7 @@ export const lightColour = (lightAngle: number): string =>
 export const darkColour = '#3b3a45';
 export const twilightColour = '#77708c';
 
-/** Needed focal lengths in mm (35 mm equivalent), light to dark plum: the longer, the paler. */
+/** Needed focal lengths in mm on the chosen body, dark to pale plum: the longer, the paler. */
 export const focalSteps = [
   { to: 100, colour: '#54103f' },
   { to: 200, colour: '#8a1f63' },

@@ -5,8 +5,8 @@ import { groundLine } from '../geometry/earth';
 import { remembered } from '../remembered';
 import { litFrom } from '../practice';
 import type { LitSide, LitSpan } from '../types';
+import { stretches } from './stretches';
 import { sunAt, sunriseAltitude } from './sun';
-import { bisect } from './sun-times';
 
 /**
  * Which side of a runway is lit: stand there, and the flank of an aircraft on it has the sun on it. Null for a
@@ -23,27 +23,9 @@ export function litSide(runway: Runway, instant: number): LitSide | null {
   return { sun, side: compassPoint(azimuth + (right > 0 ? 90 : -90)), why: 'lit' };
 }
 
-const stepMs = 300_000;
-
 /** The stretches between two instants in which a side is lit, in order: when the light changes over. */
-export const litSpans = remembered(function (runway: Runway, from: number, to: number): LitSpan[] {
-  const sideAt = (t: number) => litSide(runway, t)?.side ?? null;
-  const spans: LitSpan[] = [];
-  let begun = from;
-  let side = sideAt(from);
-  const close = (at: number) => {
-    if (side !== null) spans.push({ from: begun, to: at, side });
-  };
-  for (let t = from; t < to; t += stepMs) {
-    const next = Math.min(t + stepMs, to);
-    const after = sideAt(next);
-    if (after === side) continue;
-    const before = side;
-    const change = bisect((x) => sideAt(x) !== before, t, next);
-    close(change);
-    begun = change;
-    side = after;
-  }
-  close(to);
-  return spans;
-});
+export const litSpans = remembered((runway: Runway, from: number, to: number): LitSpan[] =>
+  stretches((instant) => litSide(runway, instant)?.side ?? null, from, to).flatMap((stretch) =>
+    stretch.value === null ? [] : [{ from: stretch.from, to: stretch.to, side: stretch.value }],
+  ),
+);
