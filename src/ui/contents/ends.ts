@@ -10,3 +10,23 @@ export function toggledEnd(list: readonly EndRef[], end: EndRef): readonly EndRe
 /** The other end of each runway: what is in use when the wind has turned. */
 export const oppositeEnds = (list: readonly EndRef[]): readonly EndRef[] =>
   list.map(({ runway, end }) => ({ runway, end: end === 0 ? 1 : 0 }));
+
+interface NamedEnd {
+  readonly ref: EndRef;
+  readonly designator: string;
+}
+
+/** "25 for arrivals, 25 and 32 for departures". */
+export function endsInWords(
+  { arrivals, departures }: { readonly arrivals: readonly EndRef[]; readonly departures: readonly EndRef[] },
+  ends: readonly NamedEnd[],
+): string {
+  const names = (list: readonly EndRef[]) =>
+    ends
+      .filter(({ ref }) => list.some((e) => same(e, ref)))
+      .map((end) => end.designator)
+      .join(' and ') || 'none';
+  const [landing, leaving] = [names(arrivals), names(departures)];
+  if (landing === leaving) return `${landing} for arrivals and departures`;
+  return `${landing} for arrivals, ${leaving} for departures`;
+}

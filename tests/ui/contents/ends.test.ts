@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { oppositeEnds, toggledEnd } from '../../../src/ui/contents/ends';
+import { endsInWords, oppositeEnds, toggledEnd } from '../../../src/ui/contents/ends';
 
 const list = [
   { runway: 'main', end: 0 },
@@ -16,4 +16,21 @@ test('the wind turns: each runway is used from its other end', () => {
     { runway: 'main', end: 1 },
     { runway: 'cross', end: 0 },
   ]);
+});
+
+test('the ends in use in words', () => {
+  const ends = [
+    { ref: { runway: 'main', end: 0 }, designator: '07' },
+    { ref: { runway: 'main', end: 1 }, designator: '25' },
+    { ref: { runway: 'cross', end: 1 }, designator: '32' },
+  ] as const;
+  const main = { runway: 'main', end: 1 } as const;
+  const cross = { runway: 'cross', end: 1 } as const;
+  expect(endsInWords({ arrivals: [main], departures: [main] }, ends)).toBe('25 for arrivals and departures');
+  expect(endsInWords({ arrivals: [main], departures: [cross, main] }, ends)).toBe(
+    '25 for arrivals, 25 and 32 for departures',
+  );
+  expect(endsInWords({ arrivals: [main], departures: [] }, ends)).toBe(
+    '25 for arrivals, none for departures',
+  );
 });
