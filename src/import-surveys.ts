@@ -4,7 +4,7 @@ import type { Shelf } from './storage/shelf';
 import type { SurveySummary } from './storage/records';
 import { readContents } from './survey/contents';
 import { openSurvey } from './survey/open';
-import { factsOf, surveyFile } from './survey-files';
+import { factsOf, messageOf, surveyFile } from './survey-files';
 
 export interface ImportNeeds {
   readonly store: Pick<Autosave, 'read' | 'write'>;
@@ -57,7 +57,14 @@ export async function importSurveys(files: readonly File[], needs: ImportNeeds):
 }
 
 async function textsOf(file: File, refused: string[]): Promise<readonly Text[]> {
-  const bytes = new Uint8Array(await file.arrayBuffer());
+  let bytes: Uint8Array;
+  try {
+    bytes = new Uint8Array(await file.arrayBuffer());
+  } catch (error) {
+    // A folder that was dropped, or a file that has gone since: the others can still be read.
+    refused.push(`${file.name}: ${messageOf(error)}`);
+    return [];
+  }
   if (!looksLikeArchive(bytes)) return [{ name: file.name, text: new TextDecoder().decode(bytes) }];
   const unpacked = await unpack(bytes, surveyFile.extensions);
   if (!unpacked.ok) refused.push(`${file.name}: the archive cannot be read (${unpacked.reason})`);
