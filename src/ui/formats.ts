@@ -25,6 +25,8 @@ export interface Formats {
   readonly coordinates: (position: Position) => string;
   /** A wall-clock time, "18:30" or "6:30 pm". */
   readonly clock: (clock: string) => string;
+  /** A full hour in little room, "18" or "6pm". */
+  readonly hour: (clock: string) => string;
   /** The wall-clock time in a zone at an instant (ms since 1970). */
   readonly clockAt: (instant: number, zone: string) => string;
   /** A date ("2026-06-21") in words, with its weekday. */
@@ -58,6 +60,7 @@ export function formatsFor({
     bearing: (deg) => print.bearing(deg, bearings),
     coordinates: (position) => formatCoordinates(position, coordinates),
     clock: (text) => clockWords(text, clock),
+    hour: (text) => (clock === '24h' ? text.slice(0, 2) : clockWords(text, clock).replace(/:00 /, '')),
     clockAt: (instant, zone) => clockWords(clockAt(instant, zone), clock),
     day: (date) => dateWords(date, language, 'day'),
     date: (date) => dateWords(date, language, 'date'),

@@ -44,5 +44,6 @@ export function sceneOf(
     dragging: false,
     zoom: 14,
     units: metric,
+    clocks: contents.moments,
   };
 }

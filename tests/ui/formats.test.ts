@@ -78,6 +78,9 @@ describe('the clock', () => {
   ])('%s is %s', (clock, words) => {
     expect(feet.clock(clock)).toBe(words);
   });
+  test('a full hour takes little room', () => {
+    expect([metric.hour('18:00'), feet.hour('18:00'), feet.hour('00:00')]).toEqual(['18', '6pm', '12am']);
+  });
   test('what is no date stays as it is', () => {
     expect(metric.day('soon')).toBe('soon');
   });

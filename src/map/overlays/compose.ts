@@ -111,8 +111,7 @@ function selectedSpotFeatures(
   ];
 }
 
-function stripsOf(runway: Runway, { litSides, contents, zoom }: Scene): Features {
+function stripsOf(runway: Runway, { litSides, clocks, zoom }: Scene): Features {
   const light = litSides.find((l) => l.runway === runway.id);
-  const { a, b } = contents.moments;
-  return litStrips(runway, light?.a?.side ?? null, light?.b?.side ?? null, a, b, zoom);
+  return litStrips(runway, light?.a?.side ?? null, light?.b?.side ?? null, clocks.a, clocks.b, zoom);
 }

@@ -41,4 +41,6 @@ export interface Scene {
   readonly zoom: number;
   /** The same object while nothing is preferred otherwise. */
   readonly units: MapUnits;
+  /** The two moments as the user likes to read times of day. */
+  readonly clocks: { readonly a: string; readonly b: string };
 }
