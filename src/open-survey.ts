@@ -8,7 +8,7 @@ import { tabKeeps, tabKept } from './storage/tab';
 import { readContents } from './survey/contents';
 import { setSite } from './survey/edits/set-members';
 import { freshId } from './survey/ids';
-import { openSurvey } from './survey/open';
+import { openSurvey, type Opened } from './survey/open';
 import { saveSurvey } from './survey/save';
 import { fileName, messageOf, surveyFile } from './survey-files';
 
@@ -153,8 +153,16 @@ export class OpenSurvey {
     this.#document.open({ id, survey: opened.survey, problems: opened.problems, readOnly: opened.newer });
     this.#saving.opened(revision);
     tabKeeps(id);
+    this.#view.notice = setAsideWords(opened);
     return true;
   }
+}
+
+/** What of a file could not be used, in a sentence; null when all of it could. */
+function setAsideWords({ survey, problems }: Extract<Opened, { ok: true }>): string | null {
+  const aside = [...problems, ...readContents(survey).problems].filter((problem) => !problem.used).length;
+  if (aside === 0) return null;
+  return `${aside === 1 ? 'One thing' : `${aside} things`} in this survey could not be used. Nothing is lost: the list of problems names each.`;
 }
 
 /** "Field (copy)", and "Field (copy 2)" for a copy of that. */

@@ -105,6 +105,7 @@ describe('keeping a survey', () => {
     };
     await open(page, { name: 'half.geojson', text: survey('Half', [runway, far]) });
     await page.getByRole('heading', { name: 'Runways 1' }).waitFor();
+    await expect.poll(() => page.locator('body').innerText()).toMatch(/could not be used. Nothing is lost/);
     await page
       .getByText(/\d problems?/)
       .first()

@@ -11,16 +11,25 @@ export function toggledEnd(list: readonly EndRef[], end: EndRef): readonly EndRe
 export const oppositeEnds = (list: readonly EndRef[]): readonly EndRef[] =>
   list.map(({ runway, end }) => ({ runway, end: end === 0 ? 1 : 0 }));
 
+interface Ends {
+  readonly arrivals: readonly EndRef[];
+  readonly departures: readonly EndRef[];
+}
+
+const sameList = (a: readonly EndRef[], b: readonly EndRef[]) =>
+  a.length === b.length && a.every((end) => b.some((e) => same(e, end)));
+
+/** Index of the configuration that uses exactly these ends, -1 for none. */
+export const configurationOf = (configurations: readonly Ends[], { arrivals, departures }: Ends): number =>
+  configurations.findIndex((c) => sameList(c.arrivals, arrivals) && sameList(c.departures, departures));
+
 interface NamedEnd {
   readonly ref: EndRef;
   readonly designator: string;
 }
 
 /** "25 for arrivals, 25 and 32 for departures". */
-export function endsInWords(
-  { arrivals, departures }: { readonly arrivals: readonly EndRef[]; readonly departures: readonly EndRef[] },
-  ends: readonly NamedEnd[],
-): string {
+export function endsInWords({ arrivals, departures }: Ends, ends: readonly NamedEnd[]): string {
   const names = (list: readonly EndRef[]) =>
     ends
       .filter(({ ref }) => list.some((e) => same(e, ref)))

@@ -11,7 +11,7 @@ export function sunWords({ azimuth, altitude }: Sun, sky: Sky): string {
   if (sky === 'day')
     return `sun in the ${where}, ${altitude < 0.5 ? 'on the horizon' : `${degrees(altitude)} up`}`;
   return sky === 'twilight'
-    ? `civil twilight, sun ${degrees(-altitude)} below the ${where}`
+    ? `civil twilight, sun ${degrees(-altitude)} below the horizon in the ${where}`
     : `sun ${degrees(-altitude)} below the horizon`;
 }
 

@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest';
-import { endsInWords, oppositeEnds, toggledEnd } from '../../../src/ui/contents/ends';
+import { describe, expect, test } from 'vitest';
+import { configurationOf, endsInWords, oppositeEnds, toggledEnd } from '../../../src/ui/contents/ends';
 
 const list = [
   { runway: 'main', end: 0 },
@@ -33,4 +33,19 @@ test('the ends in use in words', () => {
   expect(endsInWords({ arrivals: [main], departures: [] }, ends)).toBe(
     '25 for arrivals, none for departures',
   );
+});
+
+describe('a flow that the survey knows by name', () => {
+  const use = (end: 0 | 1) => [{ runway: 'long', end }];
+  const west = { arrivals: use(1), departures: use(1) };
+  const east = { arrivals: use(0), departures: use(0) };
+
+  test('is found by its ends, whatever their order', () => {
+    expect(configurationOf([west, east], { arrivals: use(0), departures: use(0) })).toBe(1);
+    const both = { arrivals: [...use(0), ...use(1)], departures: use(0) };
+    expect(configurationOf([west, both], { arrivals: [...use(1), ...use(0)], departures: use(0) })).toBe(1);
+  });
+  test('is not found where one end differs', () => {
+    expect(configurationOf([west, east], { arrivals: use(0), departures: use(1) })).toBe(-1);
+  });
 });

@@ -19,7 +19,7 @@ describe('where the sun is', () => {
     expect(words(sun(71, -0.8, -0.2))).toBe('sun in the east-north-east, on the horizon');
   });
   it('is said for twilight and night', () => {
-    expect(words(sun(292, -4.2))).toBe('civil twilight, sun 4° below the west-north-west');
+    expect(words(sun(292, -4.2))).toBe('civil twilight, sun 4° below the horizon in the west-north-west');
     expect(words(sun(10, -31.4))).toBe('sun 31° below the horizon');
   });
 });
