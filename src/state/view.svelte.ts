@@ -36,6 +36,9 @@ export class View {
   /** The flow configuration in use. */
   configuration = $state.raw(0);
   paths = $state.raw<PathChoice>({ circuits: false, everyEnd: false });
+  /** Which view of time lies at the foot ("moments" or a key of the foot's list), and the share of the page's height in per cent that a tall one takes. */
+  foot = $state.raw('moments');
+  footShare = $state.raw(40);
   /** Grows with every move of the camera: what is placed by screen position is placed anew. */
   cameraTick = $state.raw(0);
   #notice = $state.raw<{ readonly text: string; readonly actions: readonly NoticeAction[] } | null>(null);

@@ -1,0 +1,14 @@
+import type { Component } from 'svelte';
+
+/**
+ * One view of the foot. A new one is a line here; what it takes is loaded when somebody first looks at it, so that
+ * the page does not wait for it. `key` is how the view state remembers it.
+ */
+export interface FootView {
+  readonly key: string;
+  readonly name: string;
+  readonly load: () => Promise<{ readonly default: Component }>;
+}
+
+/** In the order of the row, behind "Moments", which is there from the start. */
+export const footViews: readonly FootView[] = [];
