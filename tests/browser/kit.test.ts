@@ -23,7 +23,10 @@ async function violations(page: Page): Promise<string[]> {
 const dialog = (page: Page) => page.getByRole('dialog');
 const button = (page: Page, name: string | RegExp) =>
   dialog(page).getByRole('button', { name, exact: typeof name === 'string' });
-const openKit = (page: Page) => page.getByRole('button', { name: 'Kit', exact: true }).click();
+async function openKit(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Menu', exact: true }).click();
+  await page.getByRole('button', { name: 'Kit', exact: true }).click();
+}
 const lensNames = (page: Page) => dialog(page).locator('[data-entry] .name').allInnerTexts();
 
 async function savedSurvey(page: Page): Promise<{ sunside: Record<string, unknown> }> {
@@ -60,6 +63,8 @@ describe('kit and subjects', () => {
   afterAll(() => opened.context.close());
 
   it('[B80] a lens is added by keyboard alone: faults are named, nothing typed is lost, undo takes it back', async () => {
+    await page.getByRole('button', { name: 'Menu', exact: true }).focus();
+    await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'Kit', exact: true }).focus();
     await page.keyboard.press('Enter');
     await button(page, 'Add a lens').focus();

@@ -12,7 +12,10 @@ const dialog = (page: Page) => page.getByRole('dialog', { name: 'Surveys' });
 const rows = (page: Page) => dialog(page).locator('[data-survey]');
 
 async function openList(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Surveys', exact: true }).click();
+  const button = page.getByRole('button', { name: 'Surveys', exact: true });
+  // A phone has it in the menu.
+  if (!(await button.isVisible())) await page.getByRole('button', { name: 'Menu', exact: true }).click();
+  await button.click();
   await dialog(page).locator('ul, .empty, .caution').first().waitFor();
 }
 

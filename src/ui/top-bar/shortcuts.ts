@@ -1,8 +1,31 @@
 import type { Tool } from '../../state/view.svelte';
 
-export type Shortcut =
-  | { readonly does: 'undo' | 'redo' | 'search' | 'open' | 'save' }
-  | { readonly does: 'tool'; readonly tool: Tool };
+/** What a key may do anywhere on the page, besides taking a tool in hand. */
+export type PageAction = 'undo' | 'redo' | 'search' | 'open' | 'save' | 'shortcuts';
+
+export type Shortcut = { readonly does: PageAction } | { readonly does: 'tool'; readonly tool: Tool };
+
+interface PageKey {
+  readonly does: PageAction;
+  readonly words: string;
+  /** The character, in small letters. */
+  readonly key: string;
+  /** With Control, or Command on a Mac. */
+  readonly control: boolean;
+  /** Null where the keyboard decides whether the character needs it. */
+  readonly shift: boolean | null;
+}
+
+/** The keys of the page: the table that answers them, and that the list of short cuts is written from. */
+export const pageKeys: readonly PageKey[] = [
+  { does: 'search', words: 'Find an airfield', key: '/', control: false, shift: null },
+  { does: 'undo', words: 'Undo', key: 'z', control: true, shift: false },
+  { does: 'redo', words: 'Redo', key: 'z', control: true, shift: true },
+  { does: 'redo', words: 'Redo', key: 'y', control: true, shift: false },
+  { does: 'open', words: 'Open a survey file', key: 'o', control: true, shift: false },
+  { does: 'save', words: 'Save the survey to a file', key: 's', control: true, shift: false },
+  { does: 'shortcuts', words: 'Show this list', key: '?', control: false, shift: null },
+];
 
 /** The tools of the tool bar in their order, with their keys and what the pointer does with each. */
 export const tools: readonly {
@@ -51,22 +74,31 @@ export const tools: readonly {
 
 type Key = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>;
 
-/** What a key press asks for anywhere on the page; null for every other key. */
-export function shortcutOf({ key, ctrlKey, metaKey, shiftKey, altKey }: Key): Shortcut | null {
+/**
+ * What a key press asks for anywhere on the page; null for every other key. `single` says whether keys without
+ * Control count: speech input and shaky hands press them by mistake (WCAG 2.1.4).
+ */
+export function shortcutOf({ key, ctrlKey, metaKey, shiftKey, altKey }: Key, single = true): Shortcut | null {
   const letter = key.toLowerCase();
-  if (altKey) return null;
-  if (ctrlKey || metaKey) {
-    if (letter === 'z') return { does: shiftKey ? 'redo' : 'undo' };
-    if (shiftKey) return null;
-    if (letter === 'y') return { does: 'redo' };
-    if (letter === 'o') return { does: 'open' };
-    return letter === 's' ? { does: 'save' } : null;
-  }
-  if (key === '/') return { does: 'search' };
-  const tool = shiftKey ? undefined : tools.find((t) => t.key === letter)?.tool;
+  const control = ctrlKey || metaKey;
+  if (altKey || (!control && !single)) return null;
+  const found = pageKeys.find(
+    (p) => p.key === letter && p.control === control && (p.shift === null || p.shift === shiftKey),
+  );
+  if (found) return { does: found.does };
+  if (control || shiftKey) return null;
+  const tool = tools.find((t) => t.key === letter)?.tool;
   return tool ? { does: 'tool', tool } : null;
 }
 
-/** Where keys write text, or belong to a dialog: no short cut may take them away. */
+/** The first key of an action as a person reads it, "Ctrl+Shift+Z". */
+export function keyOf(action: PageAction): string {
+  const found = pageKeys.find((p) => p.does === action);
+  return found ? keyWords(found) : '';
+}
+export const keyWords = ({ key, control, shift }: Pick<PageKey, 'key' | 'control' | 'shift'>): string =>
+  [...(control ? ['Ctrl'] : []), ...(shift ? ['Shift'] : []), key.toUpperCase()].join('+');
+
+/** Where keys write text, or belong to a dialog or a menu: no short cut may take them away. */
 export const typingSelector =
-  'input:not([type="checkbox"], [type="radio"]), textarea, select, dialog, [contenteditable]';
+  'input:not([type="checkbox"], [type="radio"]), textarea, select, dialog, [popover], [contenteditable]';

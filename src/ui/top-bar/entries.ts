@@ -1,0 +1,64 @@
+import type { App } from '../app-context';
+import type { LazyDialog } from '../dialog/lazy-dialog';
+import type { PageAction } from './shortcuts';
+
+interface Named {
+  /** Unlike that of any other entry. */
+  readonly label: string;
+  /** What it is for, in a few words. */
+  readonly title: string;
+  /** In the bar where the page is wide and in the menu of a narrow one; or in the menu of every page. */
+  readonly place: 'bar' | 'menu';
+  /** The action of the short-cut table that does the same. */
+  readonly action?: PageAction;
+}
+export type Entry = Named & ({ readonly run: (app: App) => void } | { readonly dialog: LazyDialog });
+
+/** The search has a place of its own in every bar. */
+export const searchDialog: LazyDialog = () => import('../search/AirfieldSearch.svelte');
+export const kitDialog: LazyDialog = () => import('../kit-editor/KitEditor.svelte');
+export const preferencesDialog: LazyDialog = () => import('../preferences/PreferencesDialog.svelte');
+export const shortcutsDialog: LazyDialog = () => import('./ShortcutsDialog.svelte');
+
+/** What the top bar and its menu hold besides the search, undo and redo: one line each, in their order. */
+export const entries: readonly Entry[] = [
+  {
+    label: 'Surveys',
+    title: 'The surveys on this device',
+    place: 'bar',
+    dialog: () => import('../surveys/SurveysDialog.svelte'),
+  },
+  {
+    label: 'Open',
+    title: 'Open a survey file',
+    place: 'bar',
+    action: 'open',
+    run: (app) => void app.files.open(),
+  },
+  {
+    label: 'Save',
+    title: 'Save the survey to a file',
+    place: 'bar',
+    action: 'save',
+    run: (app) => void app.files.save(),
+  },
+  {
+    label: 'Kit',
+    title: 'Bodies, lenses and subjects',
+    place: 'menu',
+    dialog: kitDialog,
+  },
+  {
+    label: 'Preferences',
+    title: 'Look, units, clock, language of dates',
+    place: 'menu',
+    dialog: preferencesDialog,
+  },
+  {
+    label: 'Short cuts',
+    title: 'What the keys do',
+    place: 'menu',
+    action: 'shortcuts',
+    dialog: shortcutsDialog,
+  },
+];
