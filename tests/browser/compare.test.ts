@@ -5,7 +5,7 @@ afterAll(closeBrowser);
 
 describe('comparing moment A with moment B', () => {
   it('[B30] puts A and B side by side for the selected spot, with the factors of the score', async () => {
-    const { page, context, complaints } = await openPage();
+    const { page, context, complaints } = await openPage({ map: false });
     await page.getByRole('button', { name: /^Orchard Path/ }).click();
     const sheet = page.getByLabel('What is selected');
     await expect.poll(() => sheet.innerText()).toMatch(/25 arrival/);
@@ -17,7 +17,7 @@ describe('comparing moment A with moment B', () => {
   });
 
   it('[B31] a quick choice sets a moment an hour before sunset, and the figures follow', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     const time = page.getByLabel('B', { exact: true });
     expect(await time.inputValue()).toBe('19:00');
     const choice = page.getByLabel('Set B by the sun');
@@ -30,7 +30,7 @@ describe('comparing moment A with moment B', () => {
   });
 
   it('[B32] shows other paths when the traffic turns round', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     await page.getByRole('button', { name: /^Mill Lane/ }).click();
     const sheet = page.getByLabel('What is selected');
     await expect.poll(() => sheet.innerText()).toMatch(/25 arrival/);

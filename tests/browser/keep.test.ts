@@ -44,7 +44,7 @@ const survey = (siteName: string, features: unknown[] = [runway]) =>
 
 describe('keeping a survey', () => {
   it('[B40] saves GeoJSON that opens again as the same bytes, unknown members included', async () => {
-    const { page, context, complaints } = await openPage();
+    const { page, context, complaints } = await openPage({ map: false });
     const strange = {
       ...runway,
       id: 'w1',
@@ -82,7 +82,7 @@ describe('keeping a survey', () => {
   ])(
     '[B42] a file that is %s is refused with the place, and the open survey stays',
     async (_, text, reason) => {
-      const { page, context } = await openPage();
+      const { page, context } = await openPage({ map: false });
       await open(page, { name: 'broken.geojson', text });
       await expect.poll(() => page.locator('body').innerText()).toMatch(reason);
       expect(await name(page).inputValue()).toBe('Tolverby');
@@ -91,7 +91,7 @@ describe('keeping a survey', () => {
   );
 
   it('[B43] uses the features that can be used and lists the rest', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     const far = {
       ...runway,
       id: 'far',
@@ -116,7 +116,7 @@ describe('keeping a survey', () => {
   });
 
   it('[B44] shows a survey of a newer version, and changes nothing in it', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     const text = JSON.stringify({
       type: 'FeatureCollection',
       sunside: { version: 99, site: { name: 'Later' } },
@@ -131,7 +131,7 @@ describe('keeping a survey', () => {
   });
 
   it('[B45] takes a dropped file', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     const transfer = await page.evaluateHandle((text) => {
       const data = new DataTransfer();
       data.items.add(new File([text], 'dropped.geojson', { type: 'application/geo+json' }));

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { closeBrowser, mapReady, openPage, type Opened } from './page';
+import { closeBrowser, openPage, type Opened } from './page';
 
 afterAll(closeBrowser);
 
@@ -51,7 +51,7 @@ describe('kit and subjects', () => {
   let opened: Opened;
   let page: Page;
   beforeAll(async () => {
-    opened = await openPage();
+    opened = await openPage({ map: false });
     ({ page } = opened);
   });
   /** The sample site afresh, as a survey of its own: cheaper than another page. */
@@ -175,7 +175,7 @@ describe('kit and subjects', () => {
 
 describe('on a phone', () => {
   it('[B85] fits a phone of 360 px, with targets of 44 px', async () => {
-    const { page, context } = await openPage({ width: 360, height: 740, touch: true });
+    const { page, context } = await openPage({ width: 360, height: 740, touch: true, map: false });
     await page.getByRole('button', { name: 'Survey', exact: true }).tap();
     await page.getByText('Subject and kit').tap();
     await page.getByRole('button', { name: 'Edit kit and subjects' }).tap();
@@ -204,7 +204,7 @@ describe('preferences', () => {
   const spotRange = (page: Page) => page.getByLabel('What the survey contains').getByText(/^193 m |^633 ft /);
 
   it('[B86] units, clock and language are shown everywhere, kept on the device and not in the survey', async () => {
-    const { page, context, complaints } = await openPage();
+    const { page, context, complaints } = await openPage({ map: false });
     expect(await spotRange(page).innerText()).toBe('193 m from 07/25, north side');
     await openPreferences(page);
     await dialog(page).getByLabel('feet').check();
@@ -220,7 +220,7 @@ describe('preferences', () => {
     };
     await said();
     await page.reload();
-    await mapReady(page);
+    await page.getByLabel('Name of the survey').waitFor();
     await said();
     expect(JSON.stringify((await savedSurvey(page)).sunside)).not.toMatch(/system|6:30 pm|"ft"/);
     expect(complaints).toEqual([]);
@@ -228,7 +228,7 @@ describe('preferences', () => {
   });
 
   it('[B87] hold for the visit where the browser refuses to keep them', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     await page.evaluate(() => {
       Storage.prototype.setItem = () => {
         throw new DOMException('refused', 'QuotaExceededError');

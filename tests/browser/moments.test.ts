@@ -19,7 +19,7 @@ async function grab(page: Page, moment: 'A' | 'B'): Promise<{ x: number; y: numb
 
 describe('the bar of the day', () => {
   it('[B33] drags a moment in one step, to five minutes', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     expect(await clock(page, 'A').inputValue()).toBe('08:00');
     const { x, y } = await grab(page, 'A');
     for (const dx of [7, 19, 40]) await page.mouse.move(x + dx, y);
@@ -33,7 +33,7 @@ describe('the bar of the day', () => {
   });
 
   it('[B34] Escape gives a drag up, and what the pointer does after it is nothing', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     const { x, y } = await grab(page, 'B');
     await page.mouse.move(x - 50, y);
     await expect.poll(() => clock(page, 'B').inputValue()).not.toBe('19:00');
@@ -46,7 +46,7 @@ describe('the bar of the day', () => {
   });
 
   it('[B35] steps by the arrow keys, five minutes each', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     await handle(page, 'A').focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');
@@ -60,7 +60,7 @@ describe('the bar of the day', () => {
 
 describe('the date', () => {
   it('[B36] goes a day on and back; rise and set follow', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     const date = page.getByLabel('Date at the airfield');
     const strip = page.getByLabel('Date and moments');
     await page.getByRole('button', { name: 'Next day' }).click();
@@ -77,7 +77,7 @@ describe('the date', () => {
 
 describe('a path', () => {
   it('[B37] is followed by the arrow keys, 20 m each, from the best point on', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     await page.getByRole('button', { name: /^Mill Lane/ }).click();
     await page.getByRole('button', { name: 'Go along this path' }).first().click();
     const slider = page.getByLabel('Move along the path');
@@ -98,7 +98,7 @@ describe('a path', () => {
 
 describe('subject and body', () => {
   it('[B38] are chosen by the keyboard and leave no undo step', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     const chooser = page.locator('summary', { hasText: 'Subject and kit' });
     await chooser.focus();
     await chooser.press('Enter');

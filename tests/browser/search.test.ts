@@ -5,7 +5,7 @@ afterAll(closeBrowser);
 
 describe('surveying a new airfield from home', () => {
   it('[B10] finds an airfield by code with the keyboard alone and fills the survey in', async () => {
-    const { page, context, complaints } = await openPage();
+    const { page, context, complaints } = await openPage({ map: false });
     await page.locator('body').press('/');
     const box = page.getByRole('combobox', { name: /Code, name or town/ });
     await box.waitFor();
@@ -26,7 +26,7 @@ describe('surveying a new airfield from home', () => {
   });
 
   it('[B11] narrows while typing, by name and town, and says when nothing fits', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     await page.getByRole('button', { name: 'Find airfield' }).click();
     const box = page.getByRole('combobox', { name: /Code, name or town/ });
     await box.fill('keflavik');

@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { launchChromium } from '../support/chromium';
+import { leaveMapOut } from './page';
 
 let browser: Promise<Browser> | null = null;
 
@@ -26,9 +27,7 @@ export async function openProfile({ width = 1280, height = 800 } = {}): Promise<
     acceptDownloads: true,
     reducedMotion: 'reduce',
   });
-  await context.route('**/map-view-*.js', (route) =>
-    route.fulfill({ contentType: 'text/javascript', body: 'await new Promise(() => undefined);' }),
-  );
+  await leaveMapOut(context);
   await context.addInitScript(() => {
     for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(window, name);
   });
