@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { parseInstant } from '../time/local-time';
+import { parseDate, parseInstant } from '../time/local-time';
 
 export interface FiguresArguments {
   readonly file: string;
@@ -7,17 +7,24 @@ export interface FiguresArguments {
   readonly at: number;
   readonly subject: string | null;
   readonly body: string | null;
+  /** A date at the airfield, "2026-06-21". */
+  readonly day: string | null;
 }
 
 export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY]';
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--day 2026-06-21]';
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
 export function readArguments(args: readonly string[], now: number): Read<FiguresArguments> {
-  const options = { at: { type: 'string' }, subject: { type: 'string' }, body: { type: 'string' } } as const;
+  const options = {
+    at: { type: 'string' },
+    subject: { type: 'string' },
+    body: { type: 'string' },
+    day: { type: 'string' },
+  } as const;
   let parsed;
   try {
     parsed = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
@@ -28,9 +35,14 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
   if (file === undefined) return { ok: false, reason: `a survey file is missing (${usage})` };
   if (more.length > 0)
     return { ok: false, reason: `one survey file at a time, got ${parsed.positionals.length} (${usage})` };
-  const { at, subject, body } = parsed.values;
+  const { at, subject, body, day } = parsed.values;
   const instant = at === undefined ? now : parseInstant(at);
   if (instant === null)
     return { ok: false, reason: `--at: expected ISO 8601 with Z or an offset, got "${at}"` };
-  return { ok: true, value: { file, at: instant, subject: subject ?? null, body: body ?? null } };
+  if (day !== undefined && parseDate(day) === null)
+    return { ok: false, reason: `--day: expected a date like 2026-06-21, got "${day}"` };
+  return {
+    ok: true,
+    value: { file, at: instant, subject: subject ?? null, body: body ?? null, day: day ?? null },
+  };
 }

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
 import { readArguments, type Read } from './arguments';
+import { dayJson } from './day-json';
 import { figuresJson } from './figures-json';
 
 /** The contents with another subject or body chosen by key. */
@@ -16,7 +17,7 @@ function chosen(contents: Contents, subject: string | null, body: string | null)
 function run(args: readonly string[], now: number): Read<string> {
   const read = readArguments(args, now);
   if (!read.ok) return read;
-  const { file, at, subject, body } = read.value;
+  const { file, at, subject, body, day } = read.value;
   let text: string;
   try {
     text = readFileSync(file, 'utf8');
@@ -35,7 +36,11 @@ function run(args: readonly string[], now: number): Read<string> {
     };
   const contents = chosen(readContents(opened.survey), subject, body);
   if (!contents.ok) return contents;
-  return { ok: true, value: JSON.stringify(figuresJson(contents.value, opened.problems, at), null, 1) };
+  const json = {
+    ...figuresJson(contents.value, opened.problems, at),
+    ...(day === null ? {} : { day: dayJson(contents.value, day) }),
+  };
+  return { ok: true, value: JSON.stringify(json, null, 1) };
 }
 
 const answer = run(process.argv.slice(2), Date.now());

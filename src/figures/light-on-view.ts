@@ -46,7 +46,8 @@ export function cosPhaseAt(view: View, i: number, sun: SunThere): number {
   return -(e * sun.east + n * sun.north + u * sun.up) / (view.range[i] as number);
 }
 
-const cosNoFlank = Math.cos(noFlankWithin * RAD);
+/** Cosine of the aspect beyond which no flank is seen. */
+export const cosNoFlank = Math.cos(noFlankWithin * RAD);
 
 /** Whether the sun reaches the flank on the eye's side at sample `i`; null nose-on and tail-on. */
 export function flankLitAt(view: View, i: number, sun: SunThere): boolean | null {
@@ -57,7 +58,8 @@ export function flankLitAt(view: View, i: number, sun: SunThere): boolean | null
   return (fromEye < 0 ? toSun : -toSun) > litFrom;
 }
 
-const sinUnderside = Math.sin(undersideFrom * RAD);
+/** Sine of the elevation above which one looks at the underside. */
+export const sinUnderside = Math.sin(undersideFrom * RAD);
 
 /** The angle in degrees by which the light is classed: in 3-D where one looks at the underside. */
 export function classAngleAt(view: View, i: number, sun: SunThere): number {
@@ -73,11 +75,21 @@ export const elevationAt = (view: View, i: number): number =>
   Math.asin(Math.max(-1, Math.min(1, (view.up[i] as number) / (view.range[i] as number)))) * DEG;
 
 /** Whether the sun shines into the lens when its axis meets the aircraft at sample `i`. */
-export function glareAt(view: View, i: number, sun: SunThere, framing: Framing, reach: Reach): boolean {
-  if (sun.sun.geometricAltitude <= sunriseAltitude) return false;
-  const fromAxis = 180 - acosDeg(cosPhaseAt(view, i, sun));
+export const glareAt = (view: View, i: number, sun: SunThere, framing: Framing, reach: Reach): boolean =>
+  sun.sun.geometricAltitude > sunriseAltitude &&
+  glaresInto(cosPhaseAt(view, i, sun), view.focalAt(i), sun, framing, reach);
+
+/** The same from the cosine of the phase angle and the needed focal length in mm (NaN inside the aircraft). */
+export function glaresInto(
+  cosPhase: number,
+  needed: number,
+  { sun }: SunThere,
+  framing: Framing,
+  reach: Reach,
+): boolean {
+  if (sun.geometricAltitude <= sunriseAltitude) return false;
+  const fromAxis = 180 - acosDeg(cosPhase);
   if (fromAxis >= 90 + glareMargin) return false;
-  const needed = view.focalAt(i);
   const focal = Number.isNaN(needed) ? reach.shortest : keptWithin(reach, needed);
   return focal > 0 && fromAxis < halfDiagonal(focal, framing) + glareMargin;
 }

@@ -32,7 +32,15 @@ export function aspectFactor(aspect: number): number {
 
 /** Air over warm ground blurs long shots at high sun: `slantRange` m, `sunAltitude` geometric and `elevation` degrees. */
 export function hazeFactor(slantRange: number, sunAltitude: number, elevation: number): number {
-  return (
-    1 - 0.7 * clamp01((slantRange - 500) / 1500) * clamp01(sunAltitude / 30) * clamp01((10 - elevation) / 8)
-  );
+  const haze = hazeOf(slantRange, elevation);
+  return 1 - haze.range * hazeByAltitude(sunAltitude) * haze.elevation;
 }
+
+/** What range and elevation do to the haze, whatever the sun. */
+export const hazeOf = (slantRange: number, elevation: number) => ({
+  range: 0.7 * clamp01((slantRange - 500) / 1500),
+  elevation: clamp01((10 - elevation) / 8),
+});
+
+/** What the sun does to the haze at a geometric altitude in degrees. */
+export const hazeByAltitude = (sunAltitude: number): number => clamp01(sunAltitude / 30);

@@ -28,6 +28,7 @@ import { remembered } from './remembered';
 import { fieldElevation, type Path } from './traffic/paths';
 import type { PathFromSpot, RunwayFromSpot, Sample, Sector, SectorRun, SpotFigures } from './types';
 import { View, type Eye } from './view';
+import { stillView, type StillView } from './when/still-view';
 
 /** What a spot is looked at with, and the runways round it: the same for every spot of a survey. */
 export interface Outlook {
@@ -123,6 +124,15 @@ export function allSpotFigures(
   return spots.map((spot) =>
     rememberedFigures(spot, paths, instants, runways, subject, body, kit, elevation),
   );
+}
+
+/** The paths as seen from a spot, kept to be asked about many suns: light through a day and a year. */
+export function stillViewsOf(spot: StandingSpot, paths: readonly Path[], outlook: Outlook): StillView[] {
+  const eye = eyeAt(spot, groundUnder(spot, outlook.runways, outlook.fieldElevation).elevation);
+  return paths.map((path) => {
+    scratch.look(path.samples, eye, outlook.framing);
+    return stillView(scratch, outlook.framing, outlook.reach, null);
+  });
 }
 
 /** Needed focal length in mm at every sample of a path, infinite where it is out of the kit's reach. */

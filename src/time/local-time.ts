@@ -56,6 +56,22 @@ export function parseInstant(text: string): number | null {
   }
 }
 
+/** A date that exists, "2026-06-21"; null for anything else. */
+export function parseDate(text: string): string | null {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return null;
+  try {
+    return Temporal.PlainDate.from(text, { overflow: 'reject' }).toString();
+  } catch {
+    return null;
+  }
+}
+
+/** The first whole second at or after an instant that still lies before `end`: what happens at it has happened. */
+export const wholeSecond = (instant: number, end: number): number => {
+  const second = Math.ceil(instant / 1000) * 1000;
+  return second < end ? second : Math.floor((end - 1) / 1000) * 1000;
+};
+
 /** An instant as figures print it, "2026-06-21T17:00:00Z". */
 export const isoInstant = (instant: number): string =>
   Temporal.Instant.fromEpochMilliseconds(Math.round(instant)).toString();

@@ -8,7 +8,9 @@ import {
   isoInstant,
   isTimeZone,
   offsetAt,
+  parseDate,
   parseInstant,
+  wholeSecond,
 } from '../../src/time/local-time';
 
 const at = (iso: string) => Date.parse(iso);
@@ -67,5 +69,23 @@ describe('instants and wall clocks', () => {
     expect(parseInstant('2026-06-21T19:00:00+02:00')).toBe(at('2026-06-21T17:00:00Z'));
     expect(parseInstant('2026-06-21T19:00:00')).toBeNull();
     expect(parseInstant('noon')).toBeNull();
+  });
+
+  test('[T10] dates that exist', () => {
+    expect(['2026-06-21', '2028-02-29', '0001-01-01'].map(parseDate)).toEqual([
+      '2026-06-21',
+      '2028-02-29',
+      '0001-01-01',
+    ]);
+    expect(['2026-02-29', '2026-13-01', '2026-6-1', '20260621', '2026-06-21Z', ''].map(parseDate)).toEqual(
+      Array(6).fill(null),
+    );
+  });
+
+  test('[T11] the whole second at which something has happened, within its day', () => {
+    const end = at('2026-06-22T00:00:00Z');
+    expect(wholeSecond(at('2026-06-21T17:00:00Z'), end)).toBe(at('2026-06-21T17:00:00Z'));
+    expect(wholeSecond(at('2026-06-21T17:00:00Z') + 1, end)).toBe(at('2026-06-21T17:00:01Z'));
+    expect(wholeSecond(end - 1, end)).toBe(end - 1000);
   });
 });

@@ -1,0 +1,38 @@
+import { sunTimes } from '../figures/light/sun-times';
+import { momentsOf } from '../figures/light/moments';
+import { outlookOf, stillViewsOf } from '../figures/spot-figures';
+import { pathsOf } from '../figures/traffic/paths';
+import { lightStretches } from '../figures/when/day-windows';
+import type { Contents } from '../survey/contents';
+import { dayOf, isoInstant, wholeSecond } from '../time/local-time';
+
+/**
+ * The light of a civil day ("2026-06-21" at the airfield) in the form in which the `figures` command prints it. Every
+ * instant is the first whole second at which what it tells is so, so that `--at` that instant says the same.
+ */
+export function dayJson(contents: Contents, date: string) {
+  const { timeZone } = momentsOf(contents, 0);
+  const { from, to } = dayOf(date, timeZone);
+  const times = sunTimes(contents.site.reference, from, to);
+  const iso = (instant: number | null) => (instant === null ? null : isoInstant(wholeSecond(instant, to)));
+  const paths = pathsOf(contents, () => true);
+  const outlook = outlookOf(contents);
+  return {
+    civilDawn: iso(times.civilDawn),
+    sunrise: iso(times.sunrise),
+    sunset: iso(times.sunset),
+    civilDusk: iso(times.civilDusk),
+    sunUp: times.sunUp,
+    windows: contents.spots.flatMap((spot) =>
+      stillViewsOf(spot, paths, outlook).flatMap((view, i) =>
+        lightStretches(view, spot.position, from, to).map((stretch) => ({
+          spot: spot.id,
+          path: paths[i]?.ref.path,
+          light: stretch.value,
+          from: isoInstant(stretch.from),
+          to: isoInstant(stretch.to),
+        })),
+      ),
+    ),
+  };
+}

@@ -1,0 +1,95 @@
+import { acosDeg, angleBetween } from '../geometry/angles';
+import { lightClass } from '../light/light-class';
+import { glaresInto, type SunThere } from '../light-on-view';
+import { litFrom } from '../practice';
+import { hazeByAltitude, lightCeiling, lightFactor } from '../score';
+import type { LightClass, Score } from '../types';
+import type { StillView } from './still-view';
+
+/** What rounding may add to a bound. */
+const slack = 1 + 1e-9;
+
+/**
+ * The best sample of a path under one sun: that of the highest total, at equal totals the least slant range, and the
+ * closest one at night. The same answer as `bestIndex` gives (test F241), but whole blocks of samples that cannot
+ * beat the best so far are passed over. `guess`: a sample that may be it, the last answer under a sun nearby.
+ */
+export function bestUnder(view: StillView, sun: SunThere, guess: number): number {
+  let best = view.closest;
+  const altitude = sun.sun.geometricAltitude;
+  const ceiling = lightCeiling(altitude);
+  if (ceiling === 0) return best;
+  const { range } = view;
+  let total = totalAt(view, best, sun);
+  const consider = (i: number) => {
+    const here = totalAt(view, i, sun);
+    if (here > total || (here === total && (range[i] as number) < (range[best] as number))) {
+      total = here;
+      best = i;
+    }
+  };
+  consider(guess);
+  for (const { from, to, most, bearing, spread, level } of view.blocks) {
+    if (most * ceiling * slack < total) break;
+    if (level) {
+      const least = Math.max(0, angleBetween(bearing, sun.sun.azimuth) - spread - 1e-6);
+      if (most * lightFactor(altitude, least, null) * slack < total) continue;
+    }
+    for (let i = from; i < to; i++) consider(i);
+  }
+  return best;
+}
+
+/** Degrees by which the light is classed at sample `i`. */
+function angleAt(view: StillView, i: number, sun: SunThere): number {
+  const [e, n] = [view.east[i] as number, view.north[i] as number];
+  if (view.fromBelow[i] === 1) return acosDeg(cosPhase(view, i, sun));
+  const ground = view.ground[i] as number;
+  return ground > 0 ? acosDeg(-(e * sun.levelEast + n * sun.levelNorth) / ground) : 0;
+}
+
+const cosPhase = (view: StillView, i: number, sun: SunThere): number =>
+  -(
+    (view.east[i] as number) * sun.east +
+    (view.north[i] as number) * sun.north +
+    (view.up[i] as number) * sun.up
+  ) / (view.range[i] as number);
+
+function flankAt(view: StillView, i: number, sun: SunThere): boolean | null {
+  if (view.hasFlank[i] === 0) return null;
+  const toSun =
+    (view.flankEast[i] as number) * sun.east +
+    (view.flankNorth[i] as number) * sun.north +
+    (view.flankUp[i] as number) * sun.up;
+  return toSun > litFrom;
+}
+
+const hazeAt = (view: StillView, i: number, altitude: number): number =>
+  1 - (view.hazeRange[i] as number) * hazeByAltitude(altitude) * (view.hazeElevation[i] as number);
+
+function totalAt(view: StillView, i: number, sun: SunThere): number {
+  const reach = view.reach[i] as number;
+  if (reach === 0) return 0;
+  const altitude = sun.sun.geometricAltitude;
+  const light = lightFactor(altitude, angleAt(view, i, sun), flankAt(view, i, sun));
+  return light * reach * (view.aspect[i] as number) * (view.sight[i] as number) * hazeAt(view, i, altitude);
+}
+
+export const classUnder = (view: StillView, i: number, sun: SunThere): LightClass =>
+  lightClass(sun.sun.geometricAltitude, angleAt(view, i, sun), flankAt(view, i, sun));
+
+export const glareUnder = (view: StillView, i: number, sun: SunThere): boolean =>
+  glaresInto(cosPhase(view, i, sun), view.focal[i] as number, sun, view.framing, view.kit);
+
+/** The factors of the score of sample `i`. */
+export function scoreUnder(view: StillView, i: number, sun: SunThere): Score {
+  const altitude = sun.sun.geometricAltitude;
+  return {
+    total: totalAt(view, i, sun),
+    light: lightFactor(altitude, angleAt(view, i, sun), flankAt(view, i, sun)),
+    reach: view.reach[i] as number,
+    aspect: view.aspect[i] as number,
+    sight: view.sight[i] as number,
+    haze: hazeAt(view, i, altitude),
+  };
+}

@@ -1,0 +1,49 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { sunAt } from '../../../src/figures/light/sun';
+import { sunThere } from '../../../src/figures/light-on-view';
+import { bestUnder, classUnder, glareUnder, scoreUnder } from '../../../src/figures/when/best-light';
+import { fieldAt } from './field';
+
+describe('the best sample under many suns', () => {
+  test('[F241] is the one that the figures of a moment give: sample, class, score and glare', () => {
+    const begin = Date.parse('2026-01-01T00:00:00Z');
+    fc.assert(
+      fc.property(
+        fc.double({ min: -80, max: 80, noNaN: true }),
+        fc.integer({ min: -4000, max: 4000 }),
+        fc.integer({ min: -900, max: 900 }),
+        fc.integer({ min: 0, max: 359 }),
+        fc.array(fc.integer({ min: 0, max: 365 * 1440 - 1 }), { minLength: 4, maxLength: 4 }),
+        (latitude, along, off, azimuth, minutes) => {
+          const field = fieldAt([31.7, latitude], along, off, { azimuth });
+          let guess = 0;
+          for (const minute of minutes) {
+            const instant = begin + minute * 60_000;
+            const figures = field.at(instant);
+            const sun = sunThere(sunAt(field.spot.position, instant));
+            field.views.forEach((view, k) => {
+              const best = bestUnder(view, sun, guess % view.count);
+              guess = best;
+              const expected = figures.paths[k]?.best;
+              expect(field.paths[k]?.samples.station[best]).toBe(expected?.station);
+              expect(classUnder(view, best, sun)).toBe(expected?.light);
+              expect(glareUnder(view, best, sun)).toBe(expected?.glare);
+              expect(scoreUnder(view, best, sun)).toEqual(expected?.score);
+            });
+          }
+        },
+      ),
+      { seed: 51, numRuns: 60 },
+    );
+  });
+
+  test('[F241] is found whatever the guess', () => {
+    const field = fieldAt([8.5, 47.4], -300, 160);
+    const sun = sunThere(sunAt(field.spot.position, Date.parse('2026-05-03T07:10:00Z')));
+    for (const view of field.views) {
+      const best = bestUnder(view, sun, view.closest);
+      for (let guess = 0; guess < view.count; guess += 7) expect(bestUnder(view, sun, guess)).toBe(best);
+    }
+  });
+});

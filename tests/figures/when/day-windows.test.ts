@@ -1,0 +1,83 @@
+import { describe, expect, test } from 'vitest';
+import { sunTimes } from '../../../src/figures/light/sun-times';
+import { lightStretches } from '../../../src/figures/when/day-windows';
+import { dayOf } from '../../../src/time/local-time';
+import { fieldAt } from './field';
+
+const hour = 3_600_000;
+
+describe('the light through a day', () => {
+  test.each([
+    ['a summer day', [8.5, 47.4], 'Europe/Zurich', '2026-06-21', 24],
+    ['the day that loses an hour', [8.5, 47.4], 'Europe/Zurich', '2026-03-29', 23],
+    ['the day that gains one', [8.5, 47.4], 'Europe/Zurich', '2026-10-25', 25],
+    ['the southern half', [151.1772, -33.9461], 'Australia/Sydney', '2026-10-04', 23],
+    ['a day that begins at one', [31.4, 30.1], 'Africa/Cairo', '2026-04-24', 23],
+    ['night all day at 70 degrees north', [18.91, 69.68], 'Europe/Oslo', '2026-12-21', 24],
+    ['sun all day there', [18.91, 69.68], 'Europe/Oslo', '2026-06-21', 24],
+  ] as const)('[F242] covers %s without a gap, and each moment has the light of its figures', (...row) => {
+    const [, place, timeZone, date, hours] = row;
+    const field = fieldAt(place, 300, 240, { timeZone });
+    const { from, to } = dayOf(date, timeZone);
+    expect((to - from) / hour).toBe(hours);
+    field.views.slice(0, 2).forEach((view, k) => {
+      const stretches = lightStretches(view, field.spot.position, from, to);
+      expect(stretches[0]?.from).toBe(from);
+      expect(stretches.at(-1)?.to).toBe(to);
+      const light = (instant: number) => field.at(instant).paths[k]?.best.light;
+      stretches.forEach((stretch, i) => {
+        const next = stretches[i + 1];
+        if (next) {
+          expect(next.from).toBe(stretch.to);
+          expect(next.value).not.toBe(stretch.value);
+          // The boundary is exact to the second where the sun is, within what its place is known to (0.001 degrees).
+          expect(stretch.to % 1000).toBe(0);
+        }
+        if (stretch.to - stretch.from < 20_000) return;
+        expect(light(stretch.from + 3000)).toBe(stretch.value);
+        expect(light(stretch.to - 3000)).toBe(stretch.value);
+        expect(light((stretch.from + stretch.to) / 2)).toBe(stretch.value);
+      });
+    });
+  });
+
+  test('[F243] night and twilight begin when the almanac says, at every sort of latitude', () => {
+    // USNO, one day's rise and set, whole minutes (check-values 1.2).
+    const rows = [
+      ['Kyiv', [30.5238, 50.45466], '2026-01-03', '05:20', '05:58', '14:07', '14:45'],
+      ['Bogota', [-74.08175, 4.60971], '2026-06-21', '10:24', '10:47', '23:10', '23:33'],
+      ['Ushuaia', [-68.31591, -54.81084], '2026-06-21', '12:14', '12:59', '20:11', '20:57'],
+      ['Tromso', [18.95508, 69.6489], '2026-03-20', '03:44', '04:44', '17:02', '18:02'],
+    ] as const;
+    for (const [name, place, date, ...clocks] of rows) {
+      const field = fieldAt(place, 0, 150);
+      const { from, to } = dayOf(date, 'UTC');
+      const view = field.views[0];
+      if (!view) throw new Error('expected a path');
+      const stretches = lightStretches(view, field.spot.position, from, to);
+      const sky = stretches.filter((s) => s.value === 'dark' || s.value === 'civil-twilight');
+      const edges = [...new Set(sky.flatMap((s) => [s.from, s.to]))].filter((t) => t > from && t < to);
+      expect(edges, name).toHaveLength(4);
+      clocks.forEach((clock, i) => {
+        const off = Math.abs((edges[i] ?? NaN) - Date.parse(`${date}T${clock}:00Z`)) / 60_000;
+        expect(off, `${name} ${clock}`).toBeLessThan(1);
+      });
+      expect(sunTimes(field.spot.position, from, to).sunUp).toBe('rises');
+    }
+  });
+
+  test('[F244] has no daylight where the sun stays down, and no night where it stays up', () => {
+    // USNO: Longyearbyen continuously above the horizon in June, below the twilight limit in December.
+    const field = fieldAt([15.64689, 78.22334], 0, 150, { timeZone: 'Arctic/Longyearbyen' });
+    const view = field.views[0];
+    if (!view) throw new Error('expected a path');
+    const classes = (date: string) => {
+      const { from, to } = dayOf(date, 'Arctic/Longyearbyen');
+      return new Set(lightStretches(view, field.spot.position, from, to).map((s) => s.value));
+    };
+    expect([...classes('2026-12-21')]).toEqual(['dark']);
+    const june = classes('2026-06-21');
+    expect(june.has('dark') || june.has('civil-twilight')).toBe(false);
+    expect(june.size).toBeGreaterThan(1);
+  });
+});
