@@ -17,7 +17,7 @@ describe('the first look', () => {
   });
 
   it('[B2] says before any spot is chosen which side of each runway is lit, and when that changes', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     const strip = page.getByLabel('Moments and light');
     await expect.poll(() => strip.innerText()).toMatch(/south side/);
     expect(await strip.innerText()).toMatch(/sunrise 04:3\d, sunset 21:0\d/);
