@@ -25,6 +25,7 @@ const fenced: Record<string, string> = {
   'maplibre-gl': 'map/map-view.ts',
   suncalc: 'figures/light/sun.ts',
   geomagnetism: 'figures/geometry/magnetic.ts',
+  'metar-taf-parser': 'figures/traffic/wind/weather-report.ts',
   'temporal-polyfill': 'time/local-time.ts',
   idb: 'storage/database.ts',
   'browser-fs-access': 'storage/files.ts',

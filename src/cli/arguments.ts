@@ -7,6 +7,9 @@ export interface FiguresArguments {
   readonly at: number;
   readonly subject: string | null;
   readonly body: string | null;
+  /** A METAR's wind group, or a whole METAR; at most one of the two. */
+  readonly wind: string | null;
+  readonly metar: string | null;
   /** A date at the airfield, "2026-06-21". */
   readonly day: string | null;
 }
@@ -15,7 +18,7 @@ export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--day 2026-06-21]';
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --metar REPORT] [--day 2026-06-21]';
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
 export function readArguments(args: readonly string[], now: number): Read<FiguresArguments> {
@@ -23,6 +26,8 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     at: { type: 'string' },
     subject: { type: 'string' },
     body: { type: 'string' },
+    wind: { type: 'string' },
+    metar: { type: 'string' },
     day: { type: 'string' },
   } as const;
   let parsed;
@@ -35,7 +40,9 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
   if (file === undefined) return { ok: false, reason: `a survey file is missing (${usage})` };
   if (more.length > 0)
     return { ok: false, reason: `one survey file at a time, got ${parsed.positionals.length} (${usage})` };
-  const { at, subject, body, day } = parsed.values;
+  const { at, subject, body, wind, metar, day } = parsed.values;
+  if (wind !== undefined && metar !== undefined)
+    return { ok: false, reason: `either --wind or --metar, not both (${usage})` };
   const instant = at === undefined ? now : parseInstant(at);
   if (instant === null)
     return { ok: false, reason: `--at: expected ISO 8601 with Z or an offset, got "${at}"` };
@@ -43,6 +50,14 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     return { ok: false, reason: `--day: expected a date like 2026-06-21, got "${day}"` };
   return {
     ok: true,
-    value: { file, at: instant, subject: subject ?? null, body: body ?? null, day: day ?? null },
+    value: {
+      file,
+      at: instant,
+      subject: subject ?? null,
+      body: body ?? null,
+      wind: wind ?? null,
+      metar: metar ?? null,
+      day: day ?? null,
+    },
   };
 }

@@ -4,6 +4,8 @@ import { openSurvey } from '../survey/open';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
 import { figuresJson } from './figures-json';
+import { flowJson } from './flow-json';
+import { givenWind } from './given-wind';
 
 /** The contents with another subject or body chosen by key. */
 function chosen(contents: Contents, subject: string | null, body: string | null): Read<Contents> {
@@ -18,6 +20,8 @@ function run(args: readonly string[], now: number): Read<string> {
   const read = readArguments(args, now);
   if (!read.ok) return read;
   const { file, at, subject, body, day } = read.value;
+  const wind = givenWind(read.value, now);
+  if (!wind.ok) return wind;
   let text: string;
   try {
     text = readFileSync(file, 'utf8');
@@ -36,11 +40,12 @@ function run(args: readonly string[], now: number): Read<string> {
     };
   const contents = chosen(readContents(opened.survey), subject, body);
   if (!contents.ok) return contents;
-  const json = {
+  const figures = {
     ...figuresJson(contents.value, opened.problems, at),
+    ...(wind.value ? { flow: flowJson(contents.value, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(contents.value, day) }),
   };
-  return { ok: true, value: JSON.stringify(json, null, 1) };
+  return { ok: true, value: JSON.stringify(figures, null, 1) };
 }
 
 const answer = run(process.argv.slice(2), Date.now());

@@ -31,3 +31,7 @@ export const circuitBank = 25;
 export const taxiHalfWidth = 12;
 /** A runway shorter or longer than this, in m, is probably drawn wrongly. CP. */
 export const oddLength = { shortest: 150, longest: 6000 } as const;
+/** kt of mean wind under which the wind counts as calm (FAA JO 7110.65 3-5-1). */
+export const calmBelowKt = 5;
+/** kt of headwind by which two ends must differ before one is preferred: less than any report tells. CP. */
+export const headwindTieKt = 0.1;

@@ -7,8 +7,8 @@ import type { Body, Kit, Lens } from './schema/kit';
 import type { Apron, FlightPath, NoGoArea, Obstacle, TaxiRoute } from './schema/places';
 import type { Runway } from './schema/runway';
 import {
-  readConfigurations,
   readCurrent,
+  readFlow,
   readMoments,
   readSite,
   type Configuration,
@@ -28,6 +28,8 @@ export interface Contents {
   readonly lenses: readonly Lens[];
   readonly moments: Moments;
   readonly configurations: readonly Configuration[];
+  /** Index of the configuration for calm or variable wind, null when none is named. */
+  readonly calm: number | null;
   readonly runways: readonly Runway[];
   readonly spots: readonly StandingSpot[];
   readonly obstacles: readonly Obstacle[];
@@ -84,7 +86,7 @@ function readMembers(sunside: Survey['sunside']): Members {
     body: pick(kit.bodies, current.body, 'body'),
     lenses: current.lenses ? kit.lenses.filter((lens) => current.lenses?.includes(lens.key)) : kit.lenses,
     moments: readMoments(sunside['moments'], doubt),
-    configurations: readConfigurations(sunside['flow'], doubt),
+    ...readFlow(sunside['flow'], doubt),
     problems,
   };
   known.set(sunside, members);

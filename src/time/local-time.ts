@@ -78,3 +78,9 @@ export const isoInstant = (instant: number): string =>
 
 /** The zone of this device. */
 export const deviceZone = (): string => Temporal.Now.timeZoneId();
+
+/** Minutes of the wall clock since midnight in a zone at an instant, 0 to 1439. */
+export function minuteOfDay(instant: number, zone: string): number {
+  const { hour, minute } = zoned(instant, zone);
+  return hour * 60 + minute;
+}

@@ -9,8 +9,16 @@ const value = (...args: readonly string[]) => {
 
 describe('arguments of the figures command', () => {
   test('[C7] a file, and where nothing is said: now, and what the survey says', () => {
-    expect(value('a.geojson')).toEqual({ file: 'a.geojson', at: now, subject: null, body: null, day: null });
-    expect(value('--body', 'b', 'a.geojson', '--subject=s')).toEqual({
+    expect(value('a.geojson')).toEqual({
+      file: 'a.geojson',
+      at: now,
+      subject: null,
+      body: null,
+      wind: null,
+      metar: null,
+      day: null,
+    });
+    expect(value('--body', 'b', 'a.geojson', '--subject=s')).toMatchObject({
       file: 'a.geojson',
       at: now,
       subject: 's',

@@ -46,4 +46,8 @@ export const tolerances = {
     'the design has a pinhole, not a thin lens: 1/(1 + magnification) longer',
   ),
   equivalentFactor: tolerance(0.0006, 'x', 'printed to three decimals, from 43.267 instead of 43.2666'),
+  windPublished: tolerance(0.5, 'kt', 'printed to the whole knot'),
+  windComputed: tolerance(0.0051, 'kt', 'printed to two decimals'),
+  windDirection: tolerance(0.001, 'deg', 'printed to three decimals'),
+  windUnits: tolerance(0.0005, 'kt', 'printed to three decimals'),
 } as const satisfies Record<string, Tolerance>;

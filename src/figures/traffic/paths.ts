@@ -74,11 +74,14 @@ function runwayPath(
 export const endName = (runway: Runway, end: EndIndex): string =>
   runway.ends[end].designator || `end ${end + 1}`;
 
-/** "<runway id>/<designator>/<kind>"; two ends of one designator get #0 and #1 behind it. */
-function runwayRef(runway: Runway, end: EndIndex, kind: RunwayPathKind): PathRef {
+/** "<runway id>/<designator>"; two ends of one designator get #0 and #1 behind it. */
+export function endPath(runway: Runway, end: EndIndex): string {
   const [a, b] = [runway.ends[0].designator, runway.ends[1].designator];
-  const designator = a === b ? `${a}#${end}` : runway.ends[end].designator;
-  return { path: `${runway.id}/${designator}/${kind}`, kind, runway: runway.id, end };
+  return `${runway.id}/${a === b ? `${a}#${end}` : runway.ends[end].designator}`;
+}
+
+function runwayRef(runway: Runway, end: EndIndex, kind: RunwayPathKind): PathRef {
+  return { path: `${endPath(runway, end)}/${kind}`, kind, runway: runway.id, end };
 }
 
 /** A drawn or recorded path, built once until it, the subject or the field's elevation changes. */

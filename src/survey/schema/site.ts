@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Position } from '../document';
 import { numberField, readFields, textField, type Read } from '../fields';
+import { shown } from '../json';
 import { endIndexField } from './runway';
 
 const megahertz = 'expected a frequency from 0.1 to 1000 MHz';
@@ -64,18 +65,25 @@ export type Configuration = Read<typeof configurationFields>;
 export interface Flow {
   /** In order of preference. */
   readonly configurations: readonly Configuration[];
+  /** Which of them is used in calm or variable wind, by index; null when the survey names none. */
+  readonly calm: number | null;
 }
 
-export function readConfigurations(value: unknown, doubt: (reason: string) => void): Configuration[] {
-  const flow = readFields(
-    { configurations: v.nullish(v.array(v.unknown(), 'expected a list'), []) },
-    value,
-    'sunside.flow',
-    doubt,
-  );
-  return flow.configurations.map((c, i) =>
+/** `calm` is the name of a configuration; its place in the list, from 0, is understood as well. */
+const flowFields = {
+  configurations: v.nullish(v.array(v.unknown(), 'expected a list'), []),
+  calm: v.nullish(v.union([v.string(), v.number()], 'expected the name of a configuration'), null),
+};
+
+export function readFlow(value: unknown, doubt: (reason: string) => void): Flow {
+  const flow = readFields(flowFields, value, 'sunside.flow', doubt);
+  const configurations = flow.configurations.map((c, i) =>
     readFields(configurationFields, c, `sunside.flow.configurations.${i}`, doubt),
   );
+  const calm = configurations.findIndex((c, i) => c.name === flow.calm || i === flow.calm);
+  if (flow.calm !== null && calm === -1)
+    doubt(`sunside.flow.calm: there is no configuration ${shown(flow.calm)}; none is used for calm wind`);
+  return { configurations, calm: calm === -1 ? null : calm };
 }
 
 /** Chosen subject, body and lenses, by key. */

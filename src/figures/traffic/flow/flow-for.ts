@@ -1,0 +1,42 @@
+import type { Contents } from '../../../survey/contents';
+import { isTimeZone, minuteOfDay } from '../../../time/local-time';
+import { windComponents, type WindComponents } from '../wind/components';
+import type { Wind } from '../wind/wind';
+import { chooseFlow, type FlowChoice, type FlowRules } from './choose-flow';
+import { flowEnds, type FlowEnd } from './offered';
+
+/** What a wind makes of one end: components of the mean wind, null for a wind without direction. */
+export interface EndWind extends FlowEnd {
+  readonly components: WindComponents | null;
+}
+
+export interface Flow extends FlowChoice {
+  readonly wind: Wind;
+  /** In the order of runways and ends, closed ones included. */
+  readonly ends: readonly EndWind[];
+}
+
+type FlowContents = Pick<Contents, 'runways' | 'site' | 'subject' | 'configurations' | 'calm'>;
+
+export const flowRules = (contents: FlowContents): FlowRules => ({
+  ends: flowEnds(contents),
+  configurations: contents.configurations,
+  calm: contents.calm,
+});
+
+/** Minutes since midnight at the site; of UTC where its time zone does not exist. */
+export const siteMinute = ({ site }: Pick<Contents, 'site'>, instant: number): number =>
+  minuteOfDay(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
+
+/** The wind on every end and the ends it puts in use, at an instant (ms since 1970, UTC). */
+export function flowFor(contents: FlowContents, wind: Wind, instant: number): Flow {
+  const rules = flowRules(contents);
+  return {
+    ...chooseFlow(rules, wind, siteMinute(contents, instant)),
+    wind,
+    ends: rules.ends.map((end) => ({
+      ...end,
+      components: windComponents(wind.from, wind.speedKt, end.bearingDeg),
+    })),
+  };
+}

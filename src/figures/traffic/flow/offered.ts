@@ -1,0 +1,55 @@
+import type { Contents } from '../../../survey/contents';
+import type { EndIndex, Runway } from '../../../survey/schema/runway';
+import type { EndRef } from '../../../survey/schema/site';
+import type { Subject } from '../../../survey/schema/subject';
+import { endName, fieldElevation } from '../paths';
+import { endGeometry } from '../runway-geometry';
+
+export type Use = 'arrivals' | 'departures';
+
+/** An end as the flow sees it. */
+export interface FlowEnd {
+  readonly ref: EndRef;
+  readonly runway: Runway;
+  /** As people say it. */
+  readonly name: string;
+  /** Degrees true, looking along its landing direction. */
+  readonly bearingDeg: number;
+  /** Why it serves no arrivals or departures, null where it may. */
+  readonly against: Readonly<Record<Use, string | null>>;
+}
+
+/** Every end of the survey's runways, in their order; runways without direction are left out. */
+export function flowEnds(contents: Pick<Contents, 'runways' | 'site' | 'subject'>): FlowEnd[] {
+  const elevation = fieldElevation(contents);
+  return contents.runways.flatMap((runway) =>
+    ([0, 1] as const).flatMap((end) => {
+      const geometry = endGeometry(runway, end, elevation);
+      if (!geometry) return [];
+      const { bearing, length, displaced } = geometry;
+      return [
+        {
+          ref: { runway: runway.id, end },
+          runway,
+          name: endName(runway, end),
+          bearingDeg: bearing,
+          against: against(runway, end, contents.subject, length, displaced),
+        },
+      ];
+    }),
+  );
+}
+
+/** An end takes off over its whole length and lands on what lies beyond its landing threshold. */
+function against(runway: Runway, end: EndIndex, subject: Subject, length: number, displaced: number) {
+  const name = endName(runway, end);
+  if (runway.ends[end].closed) return { arrivals: `${name} is closed`, departures: `${name} is closed` };
+  const enough = (run: number, there: number) =>
+    run <= there
+      ? null
+      : `${name} is too short for ${subject.name || subject.key} (${Math.round(there)} m of ${Math.round(run)} m)`;
+  return {
+    arrivals: enough(subject.landingRun, length - displaced),
+    departures: enough(subject.groundRun, length),
+  };
+}
