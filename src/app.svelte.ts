@@ -1,5 +1,6 @@
 import type { Derived } from './state/derived.svelte';
 import type { SurveyDocument } from './state/document.svelte';
+import type { Look } from './state/look.svelte';
 import type { Preferences } from './state/preferences.svelte';
 import type { View } from './state/view.svelte';
 import type { Position } from './survey/document';
@@ -24,6 +25,7 @@ export class SunsideApp implements App {
     readonly airfields: Airfields,
     readonly tables: Tables,
     readonly preferences: Preferences,
+    readonly look: Look,
     plans: readonly (GroundPlan & { readonly near: Position })[],
   ) {
     this.#plans = plans;

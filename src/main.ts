@@ -8,11 +8,13 @@ import { SunsideApp } from './app.svelte';
 import { keepSurveys } from './keeping';
 import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
+import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { View } from './state/view.svelte';
 import { keptText } from './storage/kept-text';
 import { newSurvey } from './survey/new-survey';
 import { KitTables } from './tables';
+import { wear } from './wear.svelte';
 import Root from './ui/Root.svelte';
 
 /** The invented sample site, and the middle of its ground plan. */
@@ -32,6 +34,9 @@ async function start(target: HTMLElement): Promise<void> {
   );
   const derived = new Derived(survey, view, now);
   const keeping = keepSurveys(survey, derived, view, async () => (await fetch(sampleUrl)).text(), now);
+  const preferences = new Preferences(keptText('sunside-preferences'));
+  const look = new Look(preferences, (query) => matchMedia(query));
+  wear(look);
   const app = new SunsideApp(
     survey,
     view,
@@ -39,7 +44,8 @@ async function start(target: HTMLElement): Promise<void> {
     keeping.files,
     new AirfieldCatalogue(keeping.files),
     new KitTables(),
-    new Preferences(keptText('sunside-preferences')),
+    preferences,
+    look,
     [samplePlan],
   );
   await keeping.start();

@@ -1,4 +1,4 @@
-import { paper } from '../../styles/map-style';
+import { palettes, type Look, type Palette } from '../../styles/map-style';
 
 /** Pixels of an image for each pixel of the screen: sharp on fine screens as well. */
 export const imageScale = 3;
@@ -30,16 +30,16 @@ const hatch = (size: number, colour: string, width: number) =>
   });
 
 /** A station mark as field books have it: a triangle with a point in it. */
-const station = (edge: string, ground: string, width: number, crossed: boolean) =>
+const station = (edge: string, { sheet }: Palette, width: number, crossed: boolean) =>
   drawn(24, 24, (pen) => {
     pen.beginPath();
     pen.moveTo(12, 3);
     pen.lineTo(21, 18.6);
     pen.lineTo(3, 18.6);
     pen.closePath();
-    pen.fillStyle = ground;
+    pen.fillStyle = sheet;
     pen.fill();
-    pen.strokeStyle = paper.sheet;
+    pen.strokeStyle = sheet;
     pen.lineWidth = width + 2.4;
     pen.stroke();
     pen.fill();
@@ -60,13 +60,13 @@ const station = (edge: string, ground: string, width: number, crossed: boolean) 
     }
   });
 
-const images: Readonly<Record<string, () => ImageData>> = {
-  // Glare is far round on the ramp, where it is dark: light lines show.
-  glare: () => hatch(5, paper.sheet, 1.4),
-  'no-go': () => hatch(10, '#6b5a48', 0.9),
-  trees: () =>
+const images: Readonly<Record<string, (paper: Palette) => ImageData>> = {
+  // Glare is far round on the ramp, where it is dark in every look: light lines show.
+  glare: (paper) => hatch(5, paper.hatch, 1.4),
+  'no-go': (paper) => hatch(10, paper.noGo, 0.9),
+  trees: (paper) =>
     drawn(28, 28, (pen) => {
-      pen.strokeStyle = '#9aa67e';
+      pen.strokeStyle = paper.tree;
       pen.lineWidth = 1;
       for (const [x, y] of [
         [6, 8],
@@ -79,7 +79,7 @@ const images: Readonly<Record<string, () => ImageData>> = {
         pen.stroke();
       }
     }),
-  chevron: () =>
+  chevron: (paper) =>
     drawn(12, 12, (pen) => {
       for (const [colour, width] of [
         [paper.sheet, 3.6],
@@ -94,14 +94,14 @@ const images: Readonly<Record<string, () => ImageData>> = {
         pen.stroke();
       }
     }),
-  tick: () =>
+  tick: (paper) =>
     drawn(14, 4, (pen) => {
       pen.fillStyle = paper.sheet;
       pen.fillRect(0, 0.4, 14, 3.2);
       pen.fillStyle = paper.ink;
       pen.fillRect(0.8, 1.2, 12.4, 1.6);
     }),
-  best: () =>
+  best: (paper) =>
     drawn(16, 16, (pen) => {
       pen.beginPath();
       pen.moveTo(8, 1.5);
@@ -115,11 +115,12 @@ const images: Readonly<Record<string, () => ImageData>> = {
       pen.lineWidth = 1.6;
       pen.stroke();
     }),
-  spot: () => station(paper.ink, paper.sheet, 1.7, false),
-  'spot-forbidden': () => station(paper.ink, paper.sheet, 1.7, true),
-  'spot-selected': () => station(paper.signal, paper.sheet, 2.4, false),
-  'spot-forbidden-selected': () => station(paper.signal, paper.sheet, 2.4, true),
+  spot: (paper) => station(paper.ink, paper, 1.7, false),
+  'spot-forbidden': (paper) => station(paper.ink, paper, 1.7, true),
+  'spot-selected': (paper) => station(paper.signal, paper, 2.4, false),
+  'spot-forbidden-selected': (paper) => station(paper.signal, paper, 2.4, true),
 };
 
 /** The image of a name that a layer asks for; null for a name that is not ours. */
-export const imageOf = (name: string): ImageData | null => images[name]?.() ?? null;
+export const imageOf = (name: string, look: Look): ImageData | null => images[name]?.(palettes[look]) ?? null;
+export const imageNames: readonly string[] = Object.keys(images);

@@ -1,3 +1,4 @@
+import type { Look } from '../../styles/map-style';
 import type { Position } from '../survey/document';
 import type { Overlay } from './overlays/features';
 
@@ -62,6 +63,8 @@ export interface MapSurface {
   /** A double click zooms, except while it ends a drawing. */
   setDoubleClickZoom(enabled: boolean): void;
   setCursor(cursor: Cursor): void;
+  /** Changes colours and images only: data, camera and selection stay. */
+  setLook(look: Look): void;
   focus(): void;
   remove(): void;
 }

@@ -5,9 +5,9 @@ import latinExt600 from '@fontsource/source-sans-3/files/source-sans-3-latin-ext
 import * as maplibre from 'maplibre-gl';
 import 'maplibre-gl/dist/maplibre-gl.css';
 import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
-import { fonts } from '../../styles/map-style';
+import { fonts, inLook, type Look } from '../../styles/map-style';
 import type { Position } from '../survey/document';
-import { imageOf, imageScale } from './images';
+import { imageNames, imageOf, imageScale } from './images';
 import { mapLayers } from './layers';
 import {
   sourceNames,
@@ -26,6 +26,7 @@ interface Options {
   readonly container: HTMLElement;
   readonly centre: Position;
   readonly zoom: number;
+  readonly look: Look;
   readonly pointers: PointerListener;
   /** At every movement of the camera, and once it rests. */
   readonly onCamera: () => void;
@@ -49,13 +50,15 @@ export class MapView implements MapSurface {
   readonly #waiting = new Map<SourceName, Overlay | string>();
   #frame = 0;
   #loaded = false;
+  #look: Look;
 
-  constructor({ container, centre, zoom, pointers, onCamera, onRest, onReady }: Options) {
+  constructor({ container, centre, zoom, look, pointers, onCamera, onRest, onReady }: Options) {
+    this.#look = look;
     const map = new maplibre.Map({
       container,
       center: [centre[0], centre[1]],
       zoom,
-      style: style(),
+      style: style(look),
       // North is up on a survey sheet, and the world is flat enough.
       dragRotate: false,
       pitchWithRotate: false,
@@ -72,7 +75,7 @@ export class MapView implements MapSurface {
     map.touchZoomRotate.disableRotation();
     map.keyboard.disableRotation();
     map.setMissingStyleImageResolver((id) => {
-      const image = imageOf(id);
+      const image = imageOf(id, this.#look);
       if (image && !map.hasImage(id)) map.addImage(id, image, { pixelRatio: imageScale });
     });
     map.on('load', () => {
@@ -173,6 +176,29 @@ export class MapView implements MapSurface {
   setCursor(cursor: Cursor): void {
     this.#map.getCanvas().style.cursor = cursor === 'default' ? '' : cursor;
   }
+  setLook(look: Look): void {
+    const before = this.#look;
+    this.#look = look;
+    if (look === before) return;
+    if (this.#loaded) this.#repaint(before);
+    else void this.#map.once('load', () => this.#repaint(before));
+  }
+  #repaint(before: Look): void {
+    const map = this.#map;
+    const look = this.#look;
+    for (const { id, paint } of mapLayers) {
+      if (!map.getLayer(id)) continue;
+      for (const [property, value] of Object.entries(paint ?? {})) {
+        const now = inLook(value, look);
+        if (JSON.stringify(now) !== JSON.stringify(inLook(value, before)))
+          map.setPaintProperty(id, property as 'line-color', now as string);
+      }
+    }
+    for (const name of imageNames) {
+      const image = map.hasImage(name) ? imageOf(name, look) : null;
+      if (image) map.updateImage(name, image);
+    }
+  }
   focus(): void {
     this.#map.getCanvas().focus({ preventScroll: true });
   }
@@ -186,7 +212,7 @@ export class MapView implements MapSurface {
 /** The library's types ask for lists that may be changed; it does not change them. */
 const asGeoJson = (data: Overlay) => data as unknown as GeoJSON.FeatureCollection;
 
-function style(): maplibre.StyleSpecification {
+function style(look: Look): maplibre.StyleSpecification {
   const file = (url: string) => new URL(url, location.href).href;
   const latin = [
     'U+0000-00FF',
@@ -215,6 +241,6 @@ function style(): maplibre.StyleSpecification {
         { type: 'geojson', data: asGeoJson(emptyOverlay), tolerance: 0.1, maxzoom: 20 },
       ]),
     ),
-    layers: mapLayers as unknown as maplibre.LayerSpecification[],
+    layers: inLook(mapLayers, look) as unknown as maplibre.LayerSpecification[],
   };
 }

@@ -1,6 +1,7 @@
 import { createContext } from 'svelte';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
+import type { Look } from '../state/look.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { View } from '../state/view.svelte';
 import type { Position, Survey } from '../survey/document';
@@ -161,6 +162,7 @@ export interface App {
   readonly airfields: Airfields;
   readonly tables: Tables;
   readonly preferences: Preferences;
+  readonly look: Look;
   /** Figures printed and read back as the preferences say. */
   readonly format: Formats;
   /** The ground plan of the open survey's neighbourhood, null where there is none. */

@@ -39,6 +39,7 @@ export class SurfaceDouble implements MapSurface {
     return { pixel, position: this.unproject(pixel), kind };
   }
 
+  setLook(): void {}
   setSource(name: SourceName, data: Overlay | string): void {
     this.sources.set(name, data);
   }

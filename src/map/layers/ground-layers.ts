@@ -19,7 +19,7 @@ export const groundLayers: readonly LayerPiece[] = [
   }),
   layer('no-go', 'fill', 'ground', 'no-go', { paint: { 'fill-pattern': 'no-go', 'fill-opacity': 0.55 } }),
   layer('no-go-edge', 'line', 'ground', 'no-go', {
-    paint: { 'line-color': '#6b5a48', 'line-width': 1.2, 'line-dasharray': [5, 3] },
+    paint: { 'line-color': paper.noGo, 'line-width': 1.2, 'line-dasharray': [5, 3] },
   }),
   layer('obstacle', 'fill', 'ground', 'obstacle', {
     paint: {
@@ -55,7 +55,7 @@ export const groundLayers: readonly LayerPiece[] = [
 export const runwayLayers: readonly LayerPiece[] = [
   layer('strip-edge', 'line', 'lit', 'strip', {
     layout: { 'line-cap': 'butt' },
-    paint: { 'line-color': paper.ink, 'line-width': 6.4 },
+    paint: { 'line-color': paper.dataEdge, 'line-width': 6.4 },
   }),
   layer('strip', 'line', 'lit', 'strip', {
     layout: { 'line-cap': 'butt' },

@@ -36,7 +36,8 @@ export const handleLayers: readonly LayerPiece[] = [
   layer('inspected', 'circle', 'live', 'inspected', {
     paint: {
       'circle-radius': 6.5,
-      'circle-color': 'rgba(251, 248, 239, 0.5)',
+      'circle-color': paper.sheet,
+      'circle-opacity': 0.5,
       'circle-stroke-color': paper.signal,
       'circle-stroke-width': 2.4,
     },

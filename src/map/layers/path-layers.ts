@@ -10,7 +10,7 @@ export const pathLayers: readonly LayerPiece[] = [
   layer('path-edge', 'line', 'paths', 'path', {
     only: ['get', 'reach'],
     layout: { 'line-cap': 'butt', 'line-join': 'round' },
-    paint: { 'line-color': paper.sheet, 'line-width': 7 },
+    paint: { 'line-color': paper.casing, 'line-width': 7 },
   }),
   layer('path-far', 'line', 'paths', 'path', {
     only: ['!', ['get', 'reach']],

@@ -11,6 +11,6 @@ export const ringsOn = (source: 'spots' | 'live'): readonly LayerPiece[] => [
   }),
   layer(`${source}-ring-edge`, 'line', source, 'ring-edge', {
     layout: { 'line-join': 'round' },
-    paint: { 'line-color': paper.ink, 'line-width': source === 'live' ? 0.9 : 0.6 },
+    paint: { 'line-color': paper.dataEdge, 'line-width': source === 'live' ? 0.9 : 0.6 },
   }),
 ];
