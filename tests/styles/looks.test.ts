@@ -29,8 +29,10 @@ function tokens(look: Look): Record<string, string> {
     if (from < 0) throw new Error(`expected a block ${selector} in tokens.css`);
     return css.slice(from, css.indexOf('\n}', from));
   };
-  const read = (text: string) =>
-    Object.fromEntries([...text.matchAll(/(--[\w-]+): ([^;]+);/g)].map((m) => [m[1], m[2]]));
+  const read = (text: string): Record<string, string> =>
+    Object.fromEntries(
+      [...text.matchAll(/(--[\w-]+): ([^;]+);/g)].map((m) => [m[1] ?? '', m[2] ?? ''] as const),
+    );
   return { ...read(block(':root')), ...(look === 'day' ? {} : read(block(`:root[data-look='${look}']`))) };
 }
 
