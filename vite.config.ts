@@ -1,12 +1,14 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
+import { policyInPage, securityHeaders } from './src/cli/page/content-security-policy.ts';
+import { webApp } from './src/cli/page/web-app.ts';
 
 export default defineConfig({
   root: 'src',
   base: './',
-  plugins: [svelte()],
+  plugins: [svelte(), policyInPage(), webApp()],
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', sourcemap: true },
   worker: { format: 'es' },
-  preview: { port: 4173, host: '127.0.0.1' },
+  preview: { port: 4173, host: '127.0.0.1', headers: securityHeaders },
   server: { port: 5173, host: '127.0.0.1', fs: { allow: ['..'] } },
 });

@@ -5,7 +5,7 @@ import type { Preferences } from './state/preferences.svelte';
 import type { View } from './state/view.svelte';
 import type { Position } from './survey/document';
 import { freshFeatureId } from './survey/ids';
-import type { Airfields, App, Files, GroundPlan, MapControl, Tables } from './ui/app-context';
+import type { Airfields, App, Files, GroundPlan, MapControl, Program, Tables } from './ui/app-context';
 import { formatsFor } from './ui/formats';
 
 /** Degrees round a ground plan's middle within which a survey is drawn on it. */
@@ -26,6 +26,7 @@ export class SunsideApp implements App {
     readonly tables: Tables,
     readonly preferences: Preferences,
     readonly look: Look,
+    readonly program: Program,
     plans: readonly (GroundPlan & { readonly near: Position })[],
   ) {
     this.#plans = plans;

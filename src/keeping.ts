@@ -19,6 +19,8 @@ import { SurveyList } from './surveys.svelte';
 export interface Keeping {
   readonly saving: Saving;
   readonly files: SurveyFiles;
+  /** Puts what is open into safety and goes on; where that fails the user decides. */
+  readonly leave: (goOn: () => Promise<void>) => Promise<void>;
   /** Opens what this tab had open, and begins to watch the page and the other tabs. */
   start(): Promise<void>;
 }
@@ -71,6 +73,7 @@ export function keepSurveys(
   return {
     saving,
     files,
+    leave: (goOn) => open.leave(goOn, 'Loading the page anew would lose it.'),
     async start() {
       const copies = await recoverLastWords(store, newRecord);
       await open.resume();

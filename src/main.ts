@@ -6,6 +6,7 @@ import sampleUrl from '../sample-sites/tolverby.geojson?url';
 import { AirfieldCatalogue } from './airfields';
 import { SunsideApp } from './app.svelte';
 import { keepSurveys } from './keeping';
+import { installedProgram } from './program.svelte';
 import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
 import { Look } from './state/look.svelte';
@@ -37,6 +38,11 @@ async function start(target: HTMLElement): Promise<void> {
   const preferences = new Preferences(keptText('sunside-preferences'));
   const look = new Look(preferences, (query) => matchMedia(query));
   wear(look);
+  const program = installedProgram(
+    keeping.leave,
+    () => view.dragging !== null || view.drawing.length > 0,
+    now,
+  );
   const app = new SunsideApp(
     survey,
     view,
@@ -46,10 +52,18 @@ async function start(target: HTMLElement): Promise<void> {
     new KitTables(),
     preferences,
     look,
+    program,
     [samplePlan],
   );
   await keeping.start();
   mount(Root, { target, props: { app } });
+  // The first start is not to share its network with what is stored for the next ones.
+  if (import.meta.env.PROD) whenLoaded(() => void program.start('./sw.js'));
+}
+
+function whenLoaded(go: () => void): void {
+  if (document.readyState === 'complete') go();
+  else addEventListener('load', go, { once: true });
 }
 
 const target = document.getElementById('app');

@@ -71,12 +71,12 @@ export class OpenSurvey {
     return this.leave(async () => void this.show(await this.#loadSample()));
   }
 
-  /** Puts what is open into safety and goes on; where that fails the user decides. */
-  async leave(goOn: () => Promise<void>): Promise<void> {
+  /** Puts what is open into safety and goes on; where that fails the user decides. `risk` says what would be lost. */
+  async leave(goOn: () => Promise<void>, risk = 'Another one in its place would lose it.'): Promise<void> {
     await this.#saving.flush();
     if (this.#saving.theirs !== null && this.#saving.atRisk) await this.keepMine();
     if (!this.#saving.atRisk) return goOn();
-    this.#view.offer('The open survey is not kept on this device. Another one in its place would lose it.', [
+    this.#view.offer(`The open survey is not kept on this device. ${risk}`, [
       { label: 'Save to a file', run: () => void this.save() },
       { label: 'Discard the changes', run: () => void goOn() },
     ]);

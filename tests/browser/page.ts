@@ -39,6 +39,8 @@ export async function openPage({
     timezoneId: 'America/New_York',
     acceptDownloads: true,
     reducedMotion: 'reduce',
+    // Each page would store the whole program first; tests/browser/installed.test.ts is about that.
+    serviceWorkers: 'block',
   });
   const page = await context.newPage();
   const complaints: string[] = [];
@@ -46,6 +48,12 @@ export async function openPage({
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(message.text());
   });
+  // What the content security policy forbids is a fault, whichever test sees it.
+  await page.addInitScript(() =>
+    addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) =>
+      console.error(`security policy: ${violatedDirective} forbids ${blockedURI}`),
+    ),
+  );
   // Without file access the program falls back to a download and an input, which a test can drive.
   await page.addInitScript(() => {
     for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(window, name);

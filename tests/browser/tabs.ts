@@ -26,6 +26,8 @@ export async function openProfile({ width = 1280, height = 800 } = {}): Promise<
     timezoneId: 'America/New_York',
     acceptDownloads: true,
     reducedMotion: 'reduce',
+    // It would hand out the map itself, past the route below.
+    serviceWorkers: 'block',
   });
   await leaveMapOut(context);
   await context.addInitScript(() => {

@@ -86,10 +86,13 @@ export async function* killAgainAndAgain({
 }
 
 async function openEditor({ context }: MortalBrowser, url: string, map: boolean): Promise<Page> {
-  if (!map)
+  if (!map) {
     await context.route('**/map-view-*.js', (route) =>
       route.fulfill({ contentType: 'text/javascript', body: 'await new Promise(() => undefined);' }),
     );
+    // The service worker would hand out the map itself, past the route.
+    await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'));
+  }
   const page = await context.newPage();
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.goto(url);

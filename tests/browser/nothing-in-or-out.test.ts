@@ -1,0 +1,110 @@
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { closeBrowser, openPage, pixelOf, type Opened } from './page';
+
+const requests: string[] = [];
+let opened: Opened;
+beforeAll(async () => {
+  opened = await openPage({ onRequest: (url) => requests.push(url) });
+});
+afterAll(closeBrowser);
+
+const policyOf = (text: string | null | undefined) =>
+  new Map((text ?? '').split('; ').map((part) => [part.split(' ')[0], part.split(' ').slice(1)] as const));
+
+describe('the content security policy', () => {
+  it('[B143] stands in the page and in the header: nothing inline, no eval, other origins for tiles only', async () => {
+    const response = await fetch(inject('baseUrl'));
+    const header = policyOf(response.headers.get('content-security-policy'));
+    const html = await response.text();
+    // A page's encoding must stand in its first 1024 bytes (HTML, section 4.2.5.4), the policy before any script.
+    expect(html.indexOf('charset=')).toBeLessThan(1024);
+    expect(html.indexOf('Content-Security-Policy')).toBeLessThan(html.indexOf('<script'));
+    const meta = policyOf(
+      await opened.page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content'),
+    );
+    expect(header.get('frame-ancestors')).toEqual(["'none'"]);
+    header.delete('frame-ancestors');
+    expect(header).toEqual(meta);
+    const open = [...meta].filter(([, sources]) => sources.some((s) => s === 'https:')).map(([name]) => name);
+    expect(open).toEqual(['img-src', 'connect-src']);
+    expect([...meta.values()].flat().filter((source) => source.includes('unsafe'))).toEqual([]);
+    for (const name of ['default-src', 'base-uri', 'form-action']) expect(meta.get(name)).toEqual(["'none'"]);
+  });
+
+  it('[B144] runs no script that gets into the page: element, handler, address or eval', async () => {
+    const { page, complaints } = opened;
+    const before = complaints.length;
+    const ran = await page.evaluate(
+      () =>
+        new Promise<{ ran: string[]; heard: string[] }>((done) => {
+          const heard: string[] = [];
+          addEventListener('securitypolicyviolation', (event) => heard.push(event.effectiveDirective));
+          const holder = document.createElement('div');
+          holder.innerHTML = `<img src="data:," onerror="document.body.dataset.ran='handler'">
+            <iframe srcdoc="<script>parent.document.body.dataset.ran='frame'</script>"></iframe>`;
+          const script = document.createElement('script');
+          script.textContent = "document.body.dataset.ran = 'element'";
+          const link = document.createElement('a');
+          link.href = "javascript:document.body.dataset.ran = 'address'";
+          document.body.append(holder, script, link);
+          link.click();
+          // From a timer: the test's own call may evaluate what the page may not.
+          setTimeout(() => {
+            const ran: string[] = [];
+            try {
+              (0, eval)('1');
+              ran.push('eval');
+            } catch {
+              // As it must be.
+            }
+            setTimeout(() => {
+              if (document.body.dataset['ran']) ran.push(document.body.dataset['ran']);
+              holder.remove();
+              script.remove();
+              link.remove();
+              done({ ran, heard });
+            }, 50);
+          });
+        }),
+    );
+    expect(ran.ran).toEqual([]);
+    expect(new Set(ran.heard)).toEqual(new Set(['script-src-elem', 'script-src-attr', 'script-src']));
+    // The tests of all other pages hear of such things: see openPage.
+    expect(complaints.splice(before).join('\n')).toMatch(/security policy: script-src/);
+  });
+});
+
+describe('requests', () => {
+  it('[B145] none leaves the page on any main flow, and nothing breaks the policy', async () => {
+    const { page, complaints } = opened;
+    // A spot is drawn and dragged, and its figures are looked at.
+    await page.keyboard.press('s');
+    const at = await pixelOf(page, [18.1734, 50.9287]);
+    await page.mouse.click(at.x, at.y);
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.down();
+    await page.mouse.move(at.x + 30, at.y + 10, { steps: 3 });
+    await page.mouse.up();
+    // Every view at the foot, every button of the top bar with the dialog behind it.
+    for (const place of ['footer', 'header']) {
+      const buttons = page.locator(`${place} button:visible:enabled`);
+      for (let i = 0; i < (await buttons.count()); i++) {
+        await buttons.nth(i).click();
+        if ((await page.locator('dialog[open]').count()) > 0) await page.keyboard.press('Escape');
+      }
+    }
+    // An airfield of the catalogue.
+    await page.locator('body').press('/');
+    await page.keyboard.type('EGLL');
+    await page
+      .getByRole('option', { name: /Heathrow/ })
+      .first()
+      .click();
+    await expect.poll(() => page.getByLabel('Name of the survey').inputValue()).toMatch(/Heathrow/);
+    await page.waitForSelector('[data-ready="true"]');
+    const own = new URL(inject('baseUrl')).origin;
+    expect(requests.length).toBeGreaterThan(10);
+    expect(requests.filter((url) => !url.startsWith(own) && !/^(data|blob):/.test(url))).toEqual([]);
+    expect(complaints).toEqual([]);
+  });
+});
