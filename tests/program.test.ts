@@ -52,7 +52,11 @@ class Container extends EventTarget {
   }
 }
 
-function setUp({ visited = true, leave = (goOn: () => Promise<void>) => goOn(), busy = () => false } = {}) {
+function setUp({
+  visited = true,
+  leave = (goOn: () => Promise<void>) => goOn(),
+  busy = (): boolean => false,
+} = {}) {
   const container = new Container();
   if (visited) container.controller = container.registration.active = new Worker('activated');
   const done: string[] = [];
