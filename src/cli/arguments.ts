@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { parseDate, parseInstant } from '../time/local-time';
+import { readSettings, settingsOptions, settingsUsage, type SettingsArguments } from './settings-arguments';
 
 export interface FiguresArguments {
   readonly file: string;
@@ -12,13 +13,16 @@ export interface FiguresArguments {
   readonly metar: string | null;
   /** A date at the airfield, "2026-06-21". */
   readonly day: string | null;
+  /** What the settings are wanted for; null without --lens. */
+  readonly settings: SettingsArguments | null;
 }
 
 export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --metar REPORT] [--day 2026-06-21]';
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --metar REPORT] [--day 2026-06-21] ' +
+  settingsUsage;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
 export function readArguments(args: readonly string[], now: number): Read<FiguresArguments> {
@@ -29,6 +33,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     wind: { type: 'string' },
     metar: { type: 'string' },
     day: { type: 'string' },
+    ...settingsOptions,
   } as const;
   let parsed;
   try {
@@ -48,6 +53,8 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     return { ok: false, reason: `--at: expected ISO 8601 with Z or an offset, got "${at}"` };
   if (day !== undefined && parseDate(day) === null)
     return { ok: false, reason: `--day: expected a date like 2026-06-21, got "${day}"` };
+  const settings = readSettings(parsed.values);
+  if (!settings.ok) return settings;
   return {
     ok: true,
     value: {
@@ -58,6 +65,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
       wind: wind ?? null,
       metar: metar ?? null,
       day: day ?? null,
+      settings: settings.value,
     },
   };
 }

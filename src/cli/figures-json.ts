@@ -1,12 +1,32 @@
 import type { Contents } from '../survey/contents';
 import type { Problem } from '../survey/problems';
 import { figuresFor } from '../figures/figures-for';
+import { settingsFor, type Pinned, type Settings } from '../figures/optics/settings';
 import type { PathFromSpot, Sample, SpotFigures } from '../figures/types';
+import type { Lens } from '../survey/schema/kit';
 import { isoInstant } from '../time/local-time';
 
+/** The lens that settings are wanted for, and what is pinned. */
+export interface SettingsWanted {
+  readonly lens: Lens;
+  readonly pinned: Pinned;
+}
+
+/** The settings of a sample of a spot; null when none are wanted. */
+type SettingsOf = ((sample: Sample) => Settings) | null;
+
 /** The figures of a survey in the form in which the `figures` command prints them (design, section 5). */
-export function figuresJson(contents: Contents, openingProblems: readonly Problem[], at: number) {
+export function figuresJson(
+  contents: Contents,
+  openingProblems: readonly Problem[],
+  at: number,
+  wanted: SettingsWanted | null = null,
+) {
   const figures = figuresFor(contents, at);
+  const settingsAt = ({ sun }: SpotFigures): SettingsOf =>
+    wanted &&
+    ((sample) =>
+      settingsFor(sample, sun.geometricAltitude, { ...contents, lens: wanted.lens }, wanted.pinned));
   return {
     at: isoInstant(at),
     used: { subject: contents.subject.key, body: contents.body.key },
@@ -18,11 +38,11 @@ export function figuresJson(contents: Contents, openingProblems: readonly Proble
       declination,
       ends,
     })),
-    spots: figures.spots.map(spotJson),
+    spots: figures.spots.map((spot) => spotJson(spot, settingsAt(spot))),
   };
 }
 
-const spotJson = ({ id, name, sun, runways, paths }: SpotFigures) => ({
+const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, settingsOf: SettingsOf) => ({
   id,
   name,
   sun: { azimuth: sun.azimuth, altitude: sun.altitude },
@@ -32,18 +52,21 @@ const spotJson = ({ id, name, sun, runways, paths }: SpotFigures) => ({
     side: r.side,
     station: r.station,
   })),
-  paths: paths.map(pathJson),
+  paths: paths.map((path) => pathJson(path, settingsOf)),
 });
 
-const pathJson = ({ ref, closest, best, visibleShare, glareShare }: PathFromSpot) => ({
+const pathJson = (
+  { ref, closest, best, visibleShare, glareShare }: PathFromSpot,
+  settingsOf: SettingsOf,
+) => ({
   path: ref.path,
-  closest: sampleJson(closest),
-  best: sampleJson(best),
+  closest: sampleJson(closest, settingsOf),
+  best: sampleJson(best, settingsOf),
   visibleShare,
   glareShare,
 });
 
-const sampleJson = (s: Sample) => ({
+const sampleJson = (s: Sample, settingsOf: SettingsOf) => ({
   station: s.station,
   height: s.height,
   groundRange: s.groundRange,
@@ -59,4 +82,18 @@ const sampleJson = (s: Sample) => ({
   light: s.light,
   glare: s.glare,
   score: s.score,
+  ...(settingsOf && { settings: settingsJson(settingsOf(s)) }),
+});
+
+const settingsJson = (s: Settings) => ({
+  focalLength: s.focalLength,
+  aperture: s.aperture,
+  shutter: s.shutter,
+  iso: s.iso,
+  ev100: s.ev100,
+  near: s.near,
+  far: s.far,
+  panRate: s.panRate,
+  blurStill: s.blurStill,
+  propellerArc: s.propellerArc,
 });

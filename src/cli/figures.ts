@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
+import { nothingPinned } from '../figures/optics/settings';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
-import { figuresJson } from './figures-json';
+import { figuresJson, type SettingsWanted } from './figures-json';
 import { flowJson } from './flow-json';
 import { givenWind } from './given-wind';
+import type { SettingsArguments } from './settings-arguments';
 
 /** The contents with another subject or body chosen by key. */
 function chosen(contents: Contents, subject: string | null, body: string | null): Read<Contents> {
@@ -14,6 +16,15 @@ function chosen(contents: Contents, subject: string | null, body: string | null)
   const bodyFound = contents.kit.bodies.find((b) => b.key === (body ?? contents.body.key));
   if (!bodyFound) return { ok: false, reason: `--body: the kit has no body "${body}"` };
   return { ok: true, value: { ...contents, subject: subjectFound, body: bodyFound } };
+}
+
+/** What settings are wanted for: null without --lens. */
+function settingsWanted(contents: Contents, given: SettingsArguments | null): Read<SettingsWanted | null> {
+  if (given === null) return { ok: true, value: null };
+  const { lens: key, ...pins } = given;
+  const lens = contents.kit.lenses.find((l) => l.key === key);
+  if (!lens) return { ok: false, reason: `--lens: the kit has no lens "${key}"` };
+  return { ok: true, value: { lens, pinned: { ...nothingPinned, ...pins } } };
 }
 
 function run(args: readonly string[], now: number): Read<string> {
@@ -40,8 +51,10 @@ function run(args: readonly string[], now: number): Read<string> {
     };
   const contents = chosen(readContents(opened.survey), subject, body);
   if (!contents.ok) return contents;
+  const wanted = settingsWanted(contents.value, read.value.settings);
+  if (!wanted.ok) return wanted;
   const figures = {
-    ...figuresJson(contents.value, opened.problems, at),
+    ...figuresJson(contents.value, opened.problems, at, wanted.value),
     ...(wind.value ? { flow: flowJson(contents.value, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(contents.value, day) }),
   };

@@ -35,3 +35,30 @@ export const oddLength = { shortest: 150, longest: 6000 } as const;
 export const calmBelowKt = 5;
 /** kt of headwind by which two ends must differ before one is preferred: less than any report tells. CP. */
 export const headwindTieKt = 0.1;
+/**
+ * EV at ISO 100 under a clear sky by the sun's altitude in degrees, straight lines in between. The exposure values from
+ * 9 up are rows of ANSI PH2.7 ("full sun" 15, "just before sunset" 12 to 14, "at sunset" 12, "just after sunset" 9 to
+ * 11); at which altitudes they are taken is CP: 20 degrees is some two hours after sunrise in middle latitudes, from
+ * where the table's direct sun holds. Civil dusk 6 and floodlit aprons at night 3 are from memory, not verified.
+ */
+export const clearSkyExposure = [
+  [-9, 3],
+  [-6, 6],
+  [-4, 9],
+  [-0.833, 12],
+  [5, 14],
+  [20, 15],
+] as const;
+/** Starting f-number for an aircraft that comes at an angle: this or a higher number. CP. */
+export const startingAperture = 7.1;
+/** Starting shutter in s for what has no blades to show: this or faster. CP. */
+export const startingShutter = 1 / 200;
+/** Degrees that a blade of a propeller and of a rotor sweeps while the shutter is open: less looks frozen. CP. */
+export const propellerArc = 60;
+export const rotorArc = 45;
+/** Share of the pan rate by which the hand misses the aircraft when it follows. CP. */
+export const panError = 0.1;
+/** px of blur that pass for sharp, unless the user says otherwise. CP. */
+export const sharpWithin = 2;
+/** Circle of confusion: the sensor's diagonal divided by this, unless set. CP. */
+export const confusionShare = 1500;

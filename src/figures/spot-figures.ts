@@ -234,6 +234,7 @@ function sampleAt(path: Path, i: number, sun: SunThere, eye: EyeThere, { framing
     bearing: bearingAt(scratch, i),
     elevation: elevationAt(scratch, i),
     aspect: acosDeg(scratch.cosAspectAt(i)),
+    speed: path.samples.speed[i] as number,
     focalLength,
     focalLength35: focalLength === null ? null : equivalent35(focalLength, framing),
     lightAngle: lightAngleAt(scratch, i, sun),

@@ -65,6 +65,8 @@ export interface Sample {
   readonly elevation: number;
   /** 0 nose-on, 90 side-on, 180 tail-on. */
   readonly aspect: number;
+  /** m/s along the path. */
+  readonly speed: number;
   /** mm needed on the chosen body, and the 35 mm equivalent by diagonal; null inside the aircraft. */
   readonly focalLength: number | null;
   readonly focalLength35: number | null;

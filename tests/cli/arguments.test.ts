@@ -17,6 +17,7 @@ describe('arguments of the figures command', () => {
       wind: null,
       metar: null,
       day: null,
+      settings: null,
     });
     expect(value('--body', 'b', 'a.geojson', '--subject=s')).toMatchObject({
       file: 'a.geojson',
@@ -53,5 +54,30 @@ describe('arguments of the figures command', () => {
     expect(value('a', 'b')).toMatch(/^one survey file at a time, got 2/);
     expect(value('a', '--at')).toMatch(/--at/);
     expect(value('a', '--when', 'now')).toMatch(/--when/);
+  });
+
+  test('[F300] focal length, f-number, shutter and sky in the ways that people write them', () => {
+    const settings = ['--at-focal', '400mm', '--aperture', 'f/7.1', '--shutter', '1/500', '--sky', 'hazy'];
+    expect(value('a', '--lens', 'l', ...settings)).toMatchObject({
+      settings: { lens: 'l', focalLength: 400, aperture: 7.1, shutter: 1 / 500, sky: 'hazy' },
+    });
+    expect(value('a', '--lens', 'l', '--shutter', '0.002', '--aperture', '8')).toMatchObject({
+      settings: { shutter: 0.002, aperture: 8, focalLength: null, sky: 'clear' },
+    });
+    expect(value('a', '--lens', 'l', '--shutter', '2 s')).toMatchObject({ settings: { shutter: 2 } });
+  });
+
+  test.each([
+    ['--at-focal', '0', /^--at-focal: expected a focal length above 0 mm, such as 400, got "0"$/],
+    ['--at-focal', 'long', /^--at-focal: .*got "long"$/],
+    ['--aperture', 'f/0', /^--aperture: expected an f-number above 0, such as 7.1, got "f\/0"$/],
+    ['--aperture', '', /^--aperture: /],
+    ['--shutter', '1/0', /^--shutter: expected seconds above 0, such as 1\/500 or 0.002, got "1\/0"$/],
+    ['--shutter', '0', /^--shutter: /],
+    ['--shutter', 'fast', /^--shutter: /],
+    ['--sky', 'blue', /^--sky: expected one of clear, hazy, overcast, heavy, got "blue"$/],
+  ])('[F301] %s %j is refused', (option, text, words) => {
+    expect(value('a', `${option}=${text}`)).toMatch(words);
+    expect(value('a', `${option}=-1`)).toMatch(new RegExp(`^${option}: `));
   });
 });

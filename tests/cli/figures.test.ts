@@ -99,6 +99,12 @@ const survey = surveyText(features, {
   subjects: [plainSubject, { ...plainSubject, key: 'small', length: 7, span: 9, height: 2.4 }],
 });
 
+interface PrintedSample {
+  focalLength: number | null;
+  focalLength35: number;
+  settings?: { focalLength: number; iso: number; ev100: number };
+}
+
 interface Printed {
   at: string;
   used: { subject: string; body: string };
@@ -109,7 +115,8 @@ interface Printed {
     runways: { id: string; side: string | null }[];
     paths: {
       path: string;
-      best: { focalLength: number | null; focalLength35: number };
+      closest: PrintedSample;
+      best: PrintedSample;
       visibleShare: number | null;
       glareShare: number | null;
     }[];
@@ -210,6 +217,40 @@ describe('the figures command', () => {
     expect(first(small)?.focalLength).not.toBe(first(evening)?.focalLength);
   });
 
+  test('[F302] --lens adds settings to every sample, with exactly their members', async () => {
+    const path = file('survey.geojson', survey);
+    const at = ['--at', '2026-06-21T17:00:00Z', '--lens', 'long'];
+    const options = ['--at-focal', '400', '--aperture', '7.1', '--shutter', '1/500', '--sky', 'overcast'];
+    const [started, pinned] = await Promise.all([printed(path, ...at), printed(path, ...at, ...options)]);
+    const members = 'focalLength aperture shutter iso ev100 near far panRate blurStill propellerArc'.split(
+      ' ',
+    );
+    for (const { spots } of [started, pinned])
+      for (const { closest, best } of spots.flatMap((s) => s.paths))
+        for (const sample of [closest, best]) {
+          expect(Object.keys(sample)).toEqual([
+            ...Object.keys(evening.spots[0]?.paths[0]?.best ?? {}),
+            'settings',
+          ]);
+          expect(Object.keys(sample.settings ?? {})).toEqual(members);
+        }
+    for (const { best } of pinned.spots.flatMap((s) => s.paths)) {
+      expect(best.settings).toMatchObject({
+        focalLength: 400,
+        aperture: 7.1,
+        shutter: 1 / 500,
+        propellerArc: null,
+      });
+      const { iso, ev100 } = best.settings ?? { iso: NaN, ev100: NaN };
+      expect(iso).toBeCloseTo(100 * 2 ** (Math.log2(7.1 ** 2 * 500) - ev100), 6);
+    }
+    for (const { best } of started.spots.flatMap((s) => s.paths)) {
+      const within = Math.max(150, Math.min(400, best.focalLength ?? 150));
+      expect(best.settings?.focalLength).toBeCloseTo(within, 9);
+    }
+    expect(evening.spots[0]?.paths[0]?.best.settings).toBeUndefined();
+  });
+
   test('[C5] without --at it is now', async () => {
     const before = Date.now();
     const { at } = await printed(file('empty.geojson', surveyText([])));
@@ -231,6 +272,8 @@ describe('the figures command', () => {
       [[good, '--at', 'yesterday'], /--at: expected ISO 8601/],
       [[good, '--subject', 'nobody'], /--subject: the survey has no subject "nobody"/],
       [[good, '--body', 'nobody'], /--body: the kit has no body "nobody"/],
+      [[good, '--lens', 'none'], /--lens: the kit has no lens "none"/],
+      [[good, '--lens', 'long', '--aperture', 'f/0'], /--aperture: expected an f-number above 0/],
     ];
     // Four children at a time: the machine has few cores.
     for (let i = 0; i < refused.length; i += 4) {

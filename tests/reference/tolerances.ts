@@ -50,4 +50,9 @@ export const tolerances = {
   windComputed: tolerance(0.0051, 'kt', 'printed to two decimals'),
   windDirection: tolerance(0.001, 'deg', 'printed to three decimals'),
   windUnits: tolerance(0.0005, 'kt', 'printed to three decimals'),
+  depthShare: tolerance(0.001, 'of the distance', 'printed to the centimetre'),
+  hyperfocalRead: tolerance(0.002, 'of the distance', 'printed to three or four digits'),
+  exposureValue: tolerance(0.0006, 'EV', 'printed to three decimals'),
+  motionShare: tolerance(0.003, 'of the figure', 'printed to three or four digits'),
+  bladeAngle: tolerance(1e-9, 'deg', 'arithmetic'),
 } as const satisfies Record<string, Tolerance>;

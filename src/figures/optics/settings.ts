@@ -1,0 +1,195 @@
+import type { Body, Lens } from '../../survey/schema/kit';
+import type { Subject } from '../../survey/schema/subject';
+import { sharpWithin, startingAperture, startingShutter } from '../practice';
+import type { Sample } from '../types';
+import { apertureForDepth, circleOfConfusion, depthOfField } from './depth-of-field';
+import {
+  apertureFor,
+  exposureValue,
+  isoFor,
+  sceneExposure,
+  shutterFor,
+  type SceneExposure,
+  type Sky,
+} from './exposure';
+import { RAD } from '../geometry/angles';
+import {
+  bladeAngle,
+  bladeWish,
+  panRate,
+  pixelsPerSecond,
+  secondsAcross,
+  slowestShutters,
+  type BladeWish,
+  type SlowestShutters,
+} from './motion';
+import { rangesOf } from './reach';
+
+/** What is photographed, and with what. */
+export interface Setup {
+  readonly subject: Subject;
+  readonly body: Body;
+  readonly lens: Lens;
+}
+
+/** What the photographer has decided; null leaves it to the starting points. mm, f-number, s, ISO, px, mm. */
+export interface Pinned {
+  readonly focalLength: number | null;
+  readonly aperture: number | null;
+  readonly shutter: number | null;
+  readonly iso: number | null;
+  readonly sky: Sky;
+  /** px of blur that pass for sharp. */
+  readonly sharpWithin: number;
+  readonly circleOfConfusion: number | null;
+}
+
+export const nothingPinned: Pinned = {
+  focalLength: null,
+  aperture: null,
+  shutter: null,
+  iso: null,
+  sky: 'clear',
+  sharpWithin,
+  circleOfConfusion: null,
+};
+
+/** Where a value is from: pinned, following from the two others, or a starting point and what set it. */
+export type ApertureFrom = 'pinned' | 'exposure' | 'depth' | 'widest' | 'practice';
+export type ShutterFrom = 'pinned' | 'exposure' | 'blades' | 'blur' | 'practice';
+
+/** Settings for one sample: exact, neither rounded to stops nor kept within what cameras can do. */
+export interface Settings {
+  /** mm. */
+  readonly focalLength: number;
+  readonly aperture: number;
+  /** s. */
+  readonly shutter: number;
+  readonly iso: number;
+  readonly ev100: number;
+  /** m; `far` null for infinity. */
+  readonly near: number;
+  readonly far: number | null;
+  /** Degrees per second. */
+  readonly panRate: number;
+  /** px of blur with the camera held still. */
+  readonly blurStill: number;
+  /** Degrees that a blade sweeps; null without blades that turn. */
+  readonly propellerArc: number | null;
+}
+
+/** The settings with all that led to them. */
+export interface SettingsWithReasons extends Settings {
+  readonly apertureFrom: ApertureFrom;
+  readonly shutterFrom: ShutterFrom;
+  readonly isoFrom: 'pinned' | 'exposure';
+  readonly scene: SceneExposure;
+  /** Stops by which three pinned values miss the exposure: positive is too dark. */
+  readonly darkBy: number;
+  /** f-number from which nose to tail is sharp, 0 when any will do, null when none does. */
+  readonly apertureForDepth: number | null;
+  /** f-number that the lens opens to, with its extender. */
+  readonly widestAperture: number;
+  readonly extender: number | null;
+  readonly slowest: SlowestShutters;
+  readonly blades: BladeWish | null;
+  /** s in which the aircraft crosses the frame when the camera is held still. */
+  readonly secondsAcross: number | null;
+  /** px of blur when the camera follows. */
+  readonly blurPanned: number;
+}
+
+/** A lens at a focal length: beyond the lens alone, the weakest extender that reaches it opens up less by its factor. */
+export function lensAt(
+  lens: Lens,
+  focalLength: number,
+): { readonly extender: number | null; readonly widestAperture: number } {
+  const alone = { extender: null, widestAperture: lens.widestAperture };
+  if (focalLength <= lens.longest) return alone;
+  const reaching = rangesOf(lens)
+    .filter((r) => r.extender !== null && r.shortest <= focalLength && focalLength <= r.longest * (1 + 1e-9))
+    .map((r) => r.extender ?? 1);
+  if (reaching.length === 0) return alone;
+  const extender = Math.min(...reaching);
+  return { extender, widestAperture: lens.widestAperture * extender };
+}
+
+/** The needed focal length in mm kept within the lens's range; inside the aircraft only the shortest makes sense. */
+export const focalWithin = (lens: Lens, needed: number | null): number =>
+  Math.max(lens.shortest, Math.min(lens.longest, needed ?? lens.shortest));
+
+/** Settings for a sample under a sun at a geometric altitude in degrees. Starting points where nothing is pinned. */
+export function settingsFor(
+  sample: Sample,
+  sunAltitude: number,
+  { subject, body, lens }: Setup,
+  pinned: Pinned,
+): SettingsWithReasons {
+  const focalLength = pinned.focalLength ?? focalWithin(lens, sample.focalLength);
+  const { extender, widestAperture } = lensAt(lens, focalLength);
+  const confusion = pinned.circleOfConfusion ?? circleOfConfusion(body);
+  const rate = panRate(sample.speed, sample.aspect, sample.slantRange);
+  const before = (subject.length / 2) * Math.abs(Math.cos(sample.aspect * RAD));
+  const forDepth = apertureForDepth(focalLength, sample.slantRange, before, confusion);
+  const slowest = slowestShutters(rate, focalLength, body, pinned.sharpWithin);
+  // Engines of an aircraft that stands still are off.
+  const blades = sample.speed > 0 ? bladeWish(subject) : null;
+  const scene = sceneExposure(sunAltitude, sample.light, pinned.sky);
+
+  const startAperture = Math.max(startingAperture, widestAperture, forDepth ?? 0);
+  const startShutter = blades?.shutter ?? Math.min(startingShutter, slowest.panned ?? startingShutter);
+  let aperture = pinned.aperture ?? startAperture;
+  let shutter = pinned.shutter ?? startShutter;
+  let apertureFrom: ApertureFrom =
+    pinned.aperture !== null
+      ? 'pinned'
+      : startAperture === startingAperture
+        ? 'practice'
+        : startAperture === widestAperture
+          ? 'widest'
+          : 'depth';
+  let shutterFrom: ShutterFrom =
+    pinned.shutter !== null
+      ? 'pinned'
+      : blades
+        ? 'blades'
+        : startShutter < startingShutter
+          ? 'blur'
+          : 'practice';
+  const { iso: wantedIso } = pinned;
+  if (wantedIso !== null && pinned.shutter === null) {
+    shutter = shutterFor(aperture, wantedIso, scene.ev100);
+    shutterFrom = 'exposure';
+  } else if (wantedIso !== null && pinned.aperture === null) {
+    aperture = apertureFor(shutter, wantedIso, scene.ev100);
+    apertureFrom = 'exposure';
+  }
+  const iso = wantedIso ?? isoFor(aperture, shutter, scene.ev100);
+  const still = pixelsPerSecond(rate, focalLength, body) * shutter;
+  return {
+    focalLength,
+    aperture,
+    shutter,
+    iso,
+    ev100: scene.ev100,
+    ...depthOfField(focalLength, aperture, sample.slantRange, confusion),
+    panRate: rate,
+    blurStill: still,
+    propellerArc: blades && bladeAngle(blades.rpm, shutter),
+    apertureFrom,
+    shutterFrom,
+    isoFrom: wantedIso === null ? 'exposure' : 'pinned',
+    scene,
+    darkBy: exposureValue(aperture, shutter) - scene.ev100 - Math.log2(iso / 100),
+    apertureForDepth: forDepth,
+    widestAperture,
+    extender,
+    slowest,
+    blades,
+    secondsAcross: secondsAcross(rate, focalLength, body),
+    blurPanned:
+      still === 0 || slowest.still === null || slowest.panned === null
+        ? 0
+        : (still * slowest.still) / slowest.panned,
+  };
+}
