@@ -29,6 +29,7 @@ const sample = (total: number, slantRange: number, focalLength: number | null = 
   bearing: 170,
   elevation: 4,
   aspect: 80,
+  speed: 60,
   focalLength,
   focalLength35: focalLength,
   lightAngle: 40,

@@ -11,6 +11,7 @@ const path = (light: LightClass, runs: number, glareShare: number): PathFromSpot
     bearing: 100,
     elevation: 2,
     aspect: 90,
+    speed: 60,
     focalLength: 300,
     focalLength35: 300,
     lightAngle: 70,
