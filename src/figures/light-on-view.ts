@@ -51,7 +51,8 @@ export const cosNoFlank = Math.cos(noFlankWithin * RAD);
 
 /** Whether the sun reaches the flank on the eye's side at sample `i`; null nose-on and tail-on. */
 export function flankLitAt(view: View, i: number, sun: SunThere): boolean | null {
-  if (Math.abs(view.cosAspectAt(i)) >= cosNoFlank) return null;
+  // Written so that an unknown heading (NaN) has no flank either.
+  if (!(Math.abs(view.cosAspectAt(i)) < cosNoFlank)) return null;
   const fromEye = view.leftwardsAt(i, view.east[i] as number, view.north[i] as number, view.up[i] as number);
   const toSun = view.leftwardsAt(i, sun.east, sun.north, sun.up);
   // The eye sees the left flank when the aircraft's left points back at it.
@@ -69,6 +70,12 @@ export function classAngleAt(view: View, i: number, sun: SunThere): number {
 
 export const lightClassAt = (view: View, i: number, sun: SunThere): LightClass =>
   lightClass(sun.sun.geometricAltitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun));
+
+/** Aspect in degrees at sample `i`, 0 nose-on; null where the heading is not known. */
+export function aspectAt(view: View, i: number): number | null {
+  const cosine = view.cosAspectAt(i);
+  return Number.isNaN(cosine) ? null : acosDeg(cosine);
+}
 
 /** Elevation in degrees of sample `i` above the horizontal at the eye. */
 export const elevationAt = (view: View, i: number): number =>
@@ -99,7 +106,7 @@ export function scoreAt(view: View, i: number, sun: SunThere, reach: Reach) {
   const altitude = sun.sun.geometricAltitude;
   const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun));
   const reached = reachOfSample(view, i, reach);
-  const aspect = aspectFactor(acosDeg(view.cosAspectAt(i)));
+  const aspect = aspectFactor(aspectAt(view, i));
   const haze = hazeFactor(view.range[i] as number, altitude, elevationAt(view, i));
   const sight = 1;
   // An eye at the very centre of the aircraft has no angles: nothing that is out of reach needs them.

@@ -25,8 +25,9 @@ export function lightFactor(sunAltitude: number, angle: number, flankLit: boolea
   return ceiling * byAngle * (flankLit === false ? darkFlankFactor : 1);
 }
 
-/** `aspect`: degrees, 0 nose-on. */
-export function aspectFactor(aspect: number): number {
+/** `aspect`: degrees, 0 nose-on; null when not known, which is held against nobody. */
+export function aspectFactor(aspect: number | null): number {
+  if (aspect === null) return 1;
   return aspect < 45 ? ramp(aspect, 0, 0.5, 45, 1) : ramp(aspect, 100, 1, 180, 0.3);
 }
 

@@ -9,6 +9,7 @@ import { compassPoint } from './geometry/compass';
 import { along, frameAt, radiusAlong } from './geometry/earth';
 import { sunAt } from './light/sun';
 import {
+  aspectAt,
   bestIndex,
   closestIndex,
   cosPhaseAt,
@@ -233,7 +234,7 @@ function sampleAt(path: Path, i: number, sun: SunThere, eye: EyeThere, { framing
     slantRange: scratch.range[i] as number,
     bearing: bearingAt(scratch, i),
     elevation: elevationAt(scratch, i),
-    aspect: acosDeg(scratch.cosAspectAt(i)),
+    aspect: aspectAt(scratch, i),
     speed: path.samples.speed[i] as number,
     focalLength,
     focalLength35: focalLength === null ? null : equivalent35(focalLength, framing),

@@ -34,11 +34,14 @@ export interface RunwayFigures {
   readonly ends: readonly [EndFigures, EndFigures];
 }
 
-export type PathKind = 'arrival' | 'departure' | 'circuit' | 'flight-path';
+export type PathKind = 'arrival' | 'departure' | 'circuit' | 'flight-path' | 'taxi' | 'parked';
 
-/** Which path: a runway's end and what happens there, or a flight path of the survey. */
+/** Which path: a runway's end and what happens there, or a flight path, taxi route or apron of the survey. */
 export interface PathRef {
-  /** As the figures print it: "<runway id>/<designator>/arrival", or the flight path's id. */
+  /**
+   * As the figures print it: "<runway id>/<designator>/arrival", the flight path's id, "<taxi route id>/forward" (in the
+   * order of its positions) or ".../backward", or the apron's id.
+   */
   readonly path: string;
   readonly kind: PathKind;
   readonly runway: string | null;
@@ -63,8 +66,8 @@ export interface Sample {
   readonly slantRange: number;
   readonly bearing: number;
   readonly elevation: number;
-  /** 0 nose-on, 90 side-on, 180 tail-on. */
-  readonly aspect: number;
+  /** 0 nose-on, 90 side-on, 180 tail-on; null for a parked aircraft of unknown heading. */
+  readonly aspect: number | null;
   /** m/s along the path. */
   readonly speed: number;
   /** mm needed on the chosen body, and the 35 mm equivalent by diagonal; null inside the aircraft. */

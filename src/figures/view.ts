@@ -77,7 +77,7 @@ export class View {
     return (fill * Math.min(sensorWidth, sensorHeight) * ((this.range[i] as number) - radius)) / (2 * radius);
   }
 
-  /** Cosine of the aspect. */
+  /** Cosine of the aspect; NaN where the heading is not known. */
   cosAspectAt(i: number): number {
     if (this.#known[i] === 0) this.#frame(i);
     return this.#cosAspect[i] as number;
@@ -113,7 +113,7 @@ export class View {
    * lengths counts that let the projected width and the projected height each take `fill` of the sensor.
    */
   #frame(i: number): void {
-    const { forward, up: upward, slope, attitude } = this.#samples as PathSamples;
+    const { forward, up: upward, slope, attitude, headingKnown } = this.#samples as PathSamples;
     const eye = this.#eye as Eye;
     const framing = this.#framing as Framing;
     this.#known[i] = 1;
@@ -124,8 +124,9 @@ export class View {
     const n = this.north[i] as number;
     const u = this.up[i] as number;
     const range = this.range[i] as number;
-    const halfLength = framing.length / 2;
-    const halfSpan = framing.span / 2;
+    // Facing nobody knows where, it is framed across the line of sight by the longer of its two extents.
+    const halfLength = headingKnown ? framing.length / 2 : Math.max(framing.length, framing.span) / 2;
+    const halfSpan = headingKnown ? framing.span / 2 : 0;
     const halfHeight = framing.height / 2;
     const finBack = 0.45 * framing.length;
 
@@ -134,9 +135,10 @@ export class View {
     const hx = forward[k] as number;
     const hy = forward[k + 1] as number;
     const hz = forward[k + 2] as number;
-    const he = hx * ex + hy * ey + hz * ez;
-    const hn = hx * nx + hy * ny + hz * nz;
-    const hu = hx * ux + hy * uy + hz * uz;
+    const away = Math.sqrt(e * e + n * n);
+    const he = headingKnown || away === 0 ? hx * ex + hy * ey + hz * ez : n / away;
+    const hn = headingKnown || away === 0 ? hx * nx + hy * ny + hz * nz : -e / away;
+    const hu = headingKnown || away === 0 ? hx * ux + hy * uy + hz * uz : 0;
     const vx = upward[k] as number;
     const vy = upward[k + 1] as number;
     const vz = upward[k + 2] as number;
@@ -153,8 +155,9 @@ export class View {
 
     const rise = slope[i] as number;
     const run = Math.sqrt(1 + rise * rise);
-    this.#cosAspect[i] =
-      -((he + ve * rise) * e + (hn + vn * rise) * n + (hu + vu * rise) * u) / (run * range);
+    this.#cosAspect[i] = !headingKnown
+      ? NaN
+      : -((he + ve * rise) * e + (hn + vn * rise) * n + (hu + vu * rise) * u) / (run * range);
 
     // Nose and body-up, turned by the nose attitude.
     const pitch = attitude[i] as number;

@@ -78,13 +78,14 @@ export class Derived {
   readonly inUse = $derived.by(() => inUse(this.contents, this.#view.configuration));
   readonly #wanted = $derived.by(() => {
     const { arrivals, departures } = this.inUse;
-    const { circuits, everyEnd } = this.#view.paths;
+    const { circuits, everyEnd, onTheGround } = this.#view.paths;
     const has = (list: typeof arrivals, runway: string | null, end: number | null) =>
       everyEnd || list.some((e) => e.runway === runway && e.end === end);
     return (kind: string, runway: string | null, end: number | null) => {
       if (kind === 'arrival') return has(arrivals, runway, end);
       if (kind === 'departure') return has(departures, runway, end);
       if (kind === 'circuit') return circuits && (has(arrivals, runway, end) || has(departures, runway, end));
+      if (kind === 'taxi' || kind === 'parked') return onTheGround;
       return true;
     };
   });

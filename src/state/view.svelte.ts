@@ -10,6 +10,8 @@ export type Moment = 'a' | 'b';
 export interface PathChoice {
   readonly circuits: boolean;
   readonly everyEnd: boolean;
+  /** Aircraft that taxi and that are parked. */
+  readonly onTheGround: boolean;
 }
 
 /** What the notice offers to do. */
@@ -35,7 +37,7 @@ export class View {
   moment = $state.raw<Moment>('a');
   /** The flow configuration in use. */
   configuration = $state.raw(0);
-  paths = $state.raw<PathChoice>({ circuits: false, everyEnd: false });
+  paths = $state.raw<PathChoice>({ circuits: false, everyEnd: false, onTheGround: false });
   /** Which view of time lies at the foot ("moments" or a key of the foot's list), and the share of the page's height in per cent that a tall one takes. */
   foot = $state.raw('moments');
   footShare = $state.raw(40);

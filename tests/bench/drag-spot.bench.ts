@@ -20,13 +20,16 @@ export function dragSpot(): void {
   const at = (i: number): Position => [-0.48 + 0.00003 * (i % 700), 51.473 + 0.001 * Math.sin(i)];
   const move = (i: number) => {
     survey = reshapeFeature(survey, dragged, { type: 'Point', coordinates: at(i) });
-    return { ...sceneOf(survey, dragged, (kind) => kind !== 'circuit'), dragging: true };
+    return {
+      ...sceneOf(survey, dragged, (kind) => kind === 'arrival' || kind === 'departure'),
+      dragging: true,
+    };
   };
   const figures = measure(1000, (i) => void move(i));
   const draw = sceneDrawer();
   const all = measure(1000, (i) => void draw(move(i)));
   const contents = readContents(survey);
-  const paths = pathsOf(contents, (kind) => kind !== 'circuit');
+  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
   const samples = paths.reduce((sum, path) => sum + path.samples.count, 0);
   const turf = measure(30, (i) => void naiveTurf(at(i), paths, contents, instants));
   console.log(`drag a spot (${paths.length} paths, ${samples} samples, two moments; budget ${budget} ms)`);

@@ -173,7 +173,7 @@ function compare(table: PublishedTable<keyof typeof limits>, got: Sample, naive:
   const out = Math.min(1, naive.groundRange / 300);
   table.nearAngle('bearing', got.bearing, naive.bearing, out);
   table.near('elevation', got.elevation, naive.elevation, far);
-  table.near('aspect', got.aspect, naive.aspect, far);
+  table.near('aspect', got.aspect ?? NaN, naive.aspect, far);
   table.near('focalLength', (got.focalLength ?? NaN) / naive.focalLength, 1, far);
   table.near('focalLength35', (got.focalLength35 ?? NaN) / naive.focalLength35, 1, far);
   table.near('phaseAngle', got.phaseAngle, naive.phaseAngle, far);

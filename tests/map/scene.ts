@@ -14,7 +14,7 @@ export const instants = [instant - 6.5 * 3_600_000, instant + 5.25 * 3_600_000] 
 export function sceneOf(
   survey: Survey = field,
   selected: string | null = null,
-  wanted: PathFilter = (kind, _runway, end) => kind !== 'circuit' && end !== 1,
+  wanted: PathFilter = (kind, _runway, end) => (kind === 'arrival' || kind === 'departure') && end !== 1,
 ): Scene {
   const contents = readContents(survey);
   const paths = pathsOf(contents, wanted);

@@ -118,6 +118,10 @@ export function lensAt(
 export const focalWithin = (lens: Lens, needed: number | null): number =>
   Math.max(lens.shortest, Math.min(lens.longest, needed ?? lens.shortest));
 
+/** m of the subject in front of its centre, nose to tail; of an unknown heading as deep as it could be. */
+const depthAhead = ({ length, span }: Subject, aspect: number | null): number =>
+  aspect === null ? Math.max(length, span) / 2 : (length / 2) * Math.abs(Math.cos(aspect * RAD));
+
 /** Settings for a sample under a sun at a geometric altitude in degrees. Starting points where nothing is pinned. */
 export function settingsFor(
   sample: Sample,
@@ -128,8 +132,8 @@ export function settingsFor(
   const focalLength = pinned.focalLength ?? focalWithin(lens, sample.focalLength);
   const { extender, widestAperture } = lensAt(lens, focalLength);
   const confusion = pinned.circleOfConfusion ?? circleOfConfusion(body);
-  const rate = panRate(sample.speed, sample.aspect, sample.slantRange);
-  const before = (subject.length / 2) * Math.abs(Math.cos(sample.aspect * RAD));
+  const rate = panRate(sample.speed, sample.aspect ?? 90, sample.slantRange);
+  const before = depthAhead(subject, sample.aspect);
   const forDepth = apertureForDepth(focalLength, sample.slantRange, before, confusion);
   const slowest = slowestShutters(rate, focalLength, body, pinned.sharpWithin);
   // Engines of an aircraft that stands still are off.

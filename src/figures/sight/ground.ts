@@ -10,7 +10,11 @@ export interface Ground {
 }
 
 /** Ground under a spot: its own stated value, else the pavement of the nearest runway, else `field`, the field's elevation. */
-export function groundUnder(spot: StandingSpot, runways: readonly Runway[], field: number): Ground {
+export function groundUnder(
+  spot: Pick<StandingSpot, 'ground' | 'position'>,
+  runways: readonly Runway[],
+  field: number,
+): Ground {
   if (spot.ground !== null) return { elevation: spot.ground, from: 'stated' };
   let nearest: { distance: number; elevation: number } | null = null;
   for (const runway of runways) {

@@ -3,37 +3,54 @@ import type { FlightPath } from '../../survey/schema/places';
 import type { Subject } from '../../survey/schema/subject';
 import { earthCentred, frameAt, groundLine, minus, placed, mapped, type Vec3 } from '../geometry/earth';
 import { noseAttitude } from '../practice';
-import { levelled, sampled, stationsBetween, type PathSamples } from './samples';
+import { levelled, sampled, stationsBetween, type PathSamples, type SampleState } from './samples';
+
+/** A line with heights in m above mean sea level of the aircraft's centre, one a position. */
+export interface Course {
+  readonly line: readonly Position[];
+  readonly heights: readonly number[];
+}
 
 /**
  * A drawn or recorded path; stations in m from its first vertex. Drawn heights are those of the wheels, recorded
  * ones those of the centre. Null when it has no length. `datum`: m above mean sea level that heights count from.
  */
 export function flightPathSamples(path: FlightPath, subject: Subject, datum: number): PathSamples | null {
-  const legs = legsOf(path.line);
+  const lift = path.source === 'drawn' ? subject.height / 2 : 0;
+  const course = { line: path.line, heights: path.heights.map((height) => height + lift) };
+  return courseSamples(course, datum, (slope) => ({
+    attitude:
+      slope > 0
+        ? (subject.climbAttitude ?? noseAttitude.climb)
+        : (subject.approachAttitude ?? noseAttitude.approach),
+    speed: slope > 0 ? subject.climbSpeed : subject.approachSpeed,
+  }));
+}
+
+/** Samples along a course; `moving` says how the aircraft moves where it rises by `slope`. Null without length. */
+export function courseSamples(
+  { line, heights }: Course,
+  datum: number,
+  moving: (slope: number) => Pick<SampleState, 'attitude' | 'speed'>,
+): PathSamples | null {
+  const legs = legsOf(line);
   const last = legs.at(-1);
   if (!last) return null;
-  const lift = path.source === 'drawn' ? subject.height / 2 : 0;
   return sampled(stationsBetween(0, last.to), (station) => {
     const leg = legs.find((l) => station <= l.to) ?? last;
     const length = leg.to - leg.from;
     const t = (station - leg.from) / length;
-    const [h0, h1] = [path.heights[leg.index] as number, path.heights[leg.index + 1] as number];
-    const height = h0 + (h1 - h0) * t + lift;
+    const [h0, h1] = [heights[leg.index] as number, heights[leg.index + 1] as number];
+    const height = h0 + (h1 - h0) * t;
     const slope = (h1 - h0) / length;
-    const centre = placed(leg.frame, leg.x * t, leg.y * t, height);
     const up = levelUp(leg, t);
     return {
-      centre,
+      centre: placed(leg.frame, leg.x * t, leg.y * t, height),
       up,
       forward: levelled(leg.direction, up),
       slope,
-      attitude:
-        slope > 0
-          ? (subject.climbAttitude ?? noseAttitude.climb)
-          : (subject.approachAttitude ?? noseAttitude.approach),
       height: height - datum,
-      speed: slope > 0 ? subject.climbSpeed : subject.approachSpeed,
+      ...moving(slope),
     };
   });
 }

@@ -1,13 +1,17 @@
 import type { Contents } from '../../survey/contents';
-import type { FlightPath } from '../../survey/schema/places';
+import type { Apron, FlightPath, TaxiRoute } from '../../survey/schema/places';
+import type { Position } from '../../survey/document';
 import type { EndIndex, Runway } from '../../survey/schema/runway';
 import type { Subject } from '../../survey/schema/subject';
+import { compassPoint } from '../geometry/compass';
+import { groundLine } from '../geometry/earth';
 import { remembered } from '../remembered';
 import type { PathKind, PathRef } from '../types';
 import { arrivalSamples } from './arrival';
 import { circuitSamples } from './circuit';
 import { departureSamples } from './departure';
 import { flightPathSamples } from './flight-path';
+import { parkedSamples, taxiSamples } from './on-the-ground';
 import { endGeometry } from './runway-geometry';
 import type { PathSamples } from './samples';
 
@@ -22,7 +26,7 @@ export interface Path {
 export const runwayPathKinds = ['arrival', 'departure', 'circuit'] as const;
 type RunwayPathKind = (typeof runwayPathKinds)[number];
 
-/** Which paths somebody wants; runway and end are null for flight paths. */
+/** Which paths somebody wants; runway and end are null for those that belong to none. */
 export type PathFilter = (kind: PathKind, runway: string | null, end: EndIndex | null) => boolean;
 
 /** Elevation of the field in m above mean sea level: stated, else the highest runway end, else 0. */
@@ -91,7 +95,41 @@ const flightPath = remembered((flight: FlightPath, subject: Subject, elevation: 
   return samples && { ref, name: flight.name || 'flight path', samples };
 });
 
-/** The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths. */
+/** The two ways along a taxi route, built once until it, the subject or the ground under it changes. */
+const taxiPaths = remembered(
+  (route: TaxiRoute, subject: Subject, runways: readonly Runway[], elevation: number): readonly Path[] =>
+    (['forward', 'backward'] as const).flatMap((direction): Path[] => {
+      const samples = taxiSamples(route, direction, subject, runways, elevation);
+      const ref: PathRef = { path: `${route.id}/${direction}`, kind: 'taxi', runway: null, end: null };
+      return samples ? [{ ref, name: taxiName(route, direction), samples }] : [];
+    }),
+);
+
+/** "Taxiway A to the south-east": where the far end lies tells the two ways apart. */
+function taxiName({ name, line }: TaxiRoute, direction: 'forward' | 'backward'): string {
+  const ends = [line[0], line[line.length - 1]] as [Position, Position];
+  const { azimuth } = groundLine(...(direction === 'forward' ? ends : ([ends[1], ends[0]] as const)));
+  const way =
+    azimuth === null
+      ? direction === 'forward'
+        ? 'as drawn'
+        : 'the other way round'
+      : `to the ${compassPoint(azimuth)}`;
+  return `${name || 'Taxi route'} ${way}`;
+}
+
+const parkedPath = remembered(
+  (apron: Apron, subject: Subject, runways: readonly Runway[], elevation: number): Path | null => {
+    const samples = parkedSamples(apron, subject, runways, elevation);
+    const ref: PathRef = { path: apron.id, kind: 'parked', runway: null, end: null };
+    return samples && { ref, name: `Parked on ${apron.name || 'the apron'}`, samples };
+  },
+);
+
+/**
+ * The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths,
+ * the taxi routes both ways, the aprons.
+ */
 export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
   const elevation = fieldElevation(contents);
   const paths: Path[] = [];
@@ -110,5 +148,13 @@ export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
     const path = flightPath(flight, contents.subject, elevation);
     if (path) paths.push(path);
   }
+  const { subject, runways } = contents;
+  if (wanted('taxi', null, null))
+    for (const route of contents.taxiRoutes) paths.push(...taxiPaths(route, subject, runways, elevation));
+  if (wanted('parked', null, null))
+    for (const apron of contents.aprons) {
+      const path = parkedPath(apron, subject, runways, elevation);
+      if (path) paths.push(path);
+    }
   return paths;
 }

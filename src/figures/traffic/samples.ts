@@ -26,6 +26,8 @@ export interface PathSamples {
   readonly share: Float64Array;
   /** Ground speed in m/s. */
   readonly speed: Float64Array;
+  /** False where an aircraft stands and nobody has said which way it faces. */
+  readonly headingKnown: boolean;
 }
 
 /** What a path says of one station. `attitude`: degrees; `height`: m above the datum. */
@@ -56,7 +58,11 @@ export function stationsBetween(from: number, to: number): number[] {
 }
 
 /** Fills the arrays from a function of the station. */
-export function sampled(stations: readonly number[], stateAt: (station: number) => SampleState): PathSamples {
+export function sampled(
+  stations: readonly number[],
+  stateAt: (station: number) => SampleState,
+  headingKnown = true,
+): PathSamples {
   const count = stations.length;
   const samples: PathSamples = {
     count,
@@ -69,6 +75,7 @@ export function sampled(stations: readonly number[], stateAt: (station: number) 
     height: new Float64Array(count),
     share: new Float64Array(count),
     speed: new Float64Array(count),
+    headingKnown,
   };
   stations.forEach((station, i) => {
     const state = stateAt(station);

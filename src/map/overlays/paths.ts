@@ -24,6 +24,8 @@ export function pathsOverlay(
 ): Overlay {
   const bands = paths.flatMap((path) => touchdownOf(runways, subject, elevation, path));
   const lines = paths.flatMap((path, i) => {
+    // A parked aircraft goes nowhere: its apron is on the map already.
+    if (path.samples.count < 2) return [];
     const focal = focalLengths?.[i];
     return [way(path, !focal), ...(focal ? coloured(path, focal, usableTo) : [])];
   });

@@ -85,8 +85,12 @@ function sweepsOfPath(
 }
 
 /** "08 arrival", as the runway's end and what happens there; "" for a path that has its own name on the map. */
-const nameOf = ({ path, kind }: PathRef): string =>
-  kind === 'flight-path' ? '' : path.split('/').slice(1).join(' ').replace(/#./, '');
+const nameOf = ({ path, kind, runway }: PathRef): string =>
+  kind === 'taxi' || kind === 'parked'
+    ? kind
+    : runway === null
+      ? ''
+      : path.split('/').slice(1).join(' ').replace(/#./, '');
 
 /** The position `radius` pixels from the spot towards a bearing. */
 type Screen = (bearing: number, radius: number) => Position;

@@ -23,6 +23,8 @@ const farFrom = {
   departure: 'from start',
   circuit: 'to fly',
   'flight-path': 'along',
+  taxi: 'along',
+  parked: '',
 } as const;
 
 export function tickSpacing(lat: number, zoom: number): number | null {

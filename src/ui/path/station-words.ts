@@ -18,6 +18,10 @@ export function stationWords(kind: PathKind, station: number, format: Formats): 
         : `${format.length(-station)} beyond the threshold`;
     case 'flight-path':
       return station < 0.5 ? 'at the first point' : `${format.length(station)} from the first point`;
+    case 'taxi':
+      return station < 0.5 ? 'where the route begins' : `${format.length(station)} along the route`;
+    case 'parked':
+      return 'in the middle of the apron';
   }
 }
 
@@ -27,4 +31,6 @@ export const datumWords: Record<PathKind, string> = {
   departure: 'above the start',
   circuit: 'above the threshold',
   'flight-path': 'above the field',
+  taxi: 'above the field',
+  parked: 'above the field',
 };

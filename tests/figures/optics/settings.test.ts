@@ -32,7 +32,7 @@ describe('settings for a sample', () => {
       for (const away of [60, 150, 400, 1500]) {
         const from = sampleOf(away, heading);
         const { aperture, near, far, focalLength } = settings(from);
-        const half = 15 * Math.abs(Math.cos((from.sample.aspect * Math.PI) / 180));
+        const half = 15 * Math.abs(Math.cos(((from.sample.aspect ?? NaN) * Math.PI) / 180));
         expect(near).toBeLessThanOrEqual(from.sample.slantRange - half + 1e-6);
         expect(far ?? Infinity).toBeGreaterThanOrEqual(from.sample.slantRange + half);
         expect(aperture).toBeGreaterThanOrEqual(7.1);

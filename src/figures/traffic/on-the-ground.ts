@@ -1,0 +1,69 @@
+import type { Position } from '../../survey/document';
+import type { Apron, TaxiRoute } from '../../survey/schema/places';
+import type { Runway } from '../../survey/schema/runway';
+import type { Subject } from '../../survey/schema/subject';
+import { RAD } from '../geometry/angles';
+import { frameAt, groundLine, placed } from '../geometry/earth';
+import { middleOf } from '../geometry/middle-of';
+import { noseAttitude, taxiSpeed } from '../practice';
+import { groundUnder } from '../sight/ground';
+import { courseSamples } from './flight-path';
+import { longestFlown } from './runway-geometry';
+import { axesAt, sampled, type PathSamples } from './samples';
+
+/** m above mean sea level of the ground at a position that says nothing of it itself. */
+const groundAt = (position: Position, runways: readonly Runway[], field: number): number =>
+  groundUnder({ ground: null, position }, runways, field).elevation;
+
+/**
+ * An aircraft rolling along a taxi route, in the order of its positions or the other way round; stations from where
+ * it begins. Null for a route without length, or far too long to be one. `field`: m above mean sea level.
+ */
+export function taxiSamples(
+  { line }: TaxiRoute,
+  direction: 'forward' | 'backward',
+  subject: Subject,
+  runways: readonly Runway[],
+  field: number,
+): PathSamples | null {
+  const way = direction === 'forward' ? line : line.toReversed();
+  let length = 0;
+  for (const [i, position] of way.entries()) length += groundLine(way[i - 1] ?? position, position).distance;
+  if (length > longestFlown) return null;
+  const heights = way.map((position) => groundAt(position, runways, field) + subject.height / 2);
+  return courseSamples({ line: way, heights }, field, () => ({
+    attitude: noseAttitude.ground,
+    speed: Math.min(taxiSpeed, subject.approachSpeed),
+  }));
+}
+
+/**
+ * An aircraft parked in the middle of an apron: one sample at station 0. It stands for itself, so its share is 1,
+ * though it has no length. Null for an area without a middle.
+ */
+export function parkedSamples(
+  { rings, heading }: Apron,
+  subject: Subject,
+  runways: readonly Runway[],
+  field: number,
+): PathSamples | null {
+  const position = middleOf(rings[0] ?? []);
+  if (!position) return null;
+  const frame = frameAt(position);
+  const centreHeight = groundAt(position, runways, field) + subject.height / 2;
+  const facing = (heading ?? 0) * RAD;
+  const samples = sampled(
+    [0],
+    () => ({
+      centre: placed(frame, 0, 0, centreHeight),
+      ...axesAt(frame, 0, 0, Math.sin(facing), Math.cos(facing)),
+      slope: 0,
+      attitude: noseAttitude.ground,
+      height: centreHeight - field,
+      speed: 0,
+    }),
+    heading !== null,
+  );
+  samples.share[0] = 1;
+  return samples;
+}
