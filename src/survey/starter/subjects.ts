@@ -1,6 +1,7 @@
 import type { Subject } from '../schema/subject';
 import { businessJets } from './subjects/business-jets';
 import { classes } from './subjects/classes';
+import { codeLetters } from './subjects/code-letters';
 import { lightSingles } from './subjects/light-singles';
 import { narrowBodyJets } from './subjects/narrow-body-jets';
 import { pistonTwins } from './subjects/piston-twins';
@@ -30,4 +31,5 @@ export const starterSubjects: readonly Subject[] = [
   ...rotorsAndGliders,
   ...classes,
   ...propellerClasses,
+  ...codeLetters,
 ];

@@ -6,6 +6,7 @@ export interface SubjectGroup {
 }
 
 const groups: readonly (readonly [name: string, holds: (subject: Subject) => boolean])[] = [
+  ['By code letter, for what is not listed', (s) => s.key.startsWith('any-code-')],
   ['Classes, of typical size', (s) => s.key.startsWith('any-')],
   ['Jets', (s) => s.propulsion === 'jet'],
   ['Propeller aircraft', (s) => s.propulsion === 'propeller'],

@@ -10,7 +10,8 @@ describe('the grouped list of subjects', () => {
     expect(keys('').toSorted()).toEqual(starterSubjects.map((s) => s.key).toSorted());
   });
   it('keeps classes apart from types', () => {
-    const [classes, jets] = subjectGroups(starterSubjects, '');
+    const [letters, classes, jets] = subjectGroups(starterSubjects, '');
+    expect(letters?.subjects.map((s) => s.key).join()).toMatch(/^any-code-a,.*any-code-f$/);
     expect(classes?.subjects.map((s) => s.key)).toContain('any-glider');
     expect(jets?.subjects.map((s) => s.key)).toContain('A320');
     expect(jets?.subjects.some((s) => s.key.startsWith('any-'))).toBe(false);
