@@ -86,6 +86,8 @@ export const glareAt = (view: View, i: number, sun: SunThere, framing: Framing, 
   sun.sun.geometricAltitude > sunriseAltitude &&
   glaresInto(cosPhaseAt(view, i, sun), view.focalAt(i), sun, framing, reach);
 
+const cosNoGlare = Math.cos((90 - glareMargin) * RAD);
+
 /** The same from the cosine of the phase angle and the needed focal length in mm (NaN inside the aircraft). */
 export function glaresInto(
   cosPhase: number,
@@ -94,9 +96,9 @@ export function glaresInto(
   framing: Framing,
   reach: Reach,
 ): boolean {
-  if (sun.geometricAltitude <= sunriseAltitude) return false;
+  // Half a frame is under 90 degrees: most samples need no more than this.
+  if (sun.geometricAltitude <= sunriseAltitude || cosPhase >= cosNoGlare) return false;
   const fromAxis = 180 - acosDeg(cosPhase);
-  if (fromAxis >= 90 + glareMargin) return false;
   const focal = Number.isNaN(needed) ? reach.shortest : keptWithin(reach, needed);
   return focal > 0 && fromAxis < halfDiagonal(focal, framing) + glareMargin;
 }

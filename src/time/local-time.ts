@@ -25,12 +25,12 @@ export function instantOf(date: string, clock: string, zone: string): number {
 
 /** The civil day of a date in a zone, from its first instant to that of the next day: 23, 24 or 25 hours. */
 export function dayOf(date: string, zone: string): { readonly from: number; readonly to: number } {
-  const day = Temporal.PlainDate.from(date);
-  return {
-    from: day.toZonedDateTime(zone).epochMilliseconds,
-    to: day.add({ days: 1 }).toZonedDateTime(zone).epochMilliseconds,
-  };
+  return { from: dayStart(date, zone), to: dayStart(datePlus(date, 1), zone) };
 }
+
+/** The first instant of a date in a zone. */
+export const dayStart = (date: string, zone: string): number =>
+  Temporal.PlainDate.from(date).toZonedDateTime(zone).epochMilliseconds;
 
 /** The date in a zone at an instant, "2026-06-21". */
 export const dateAt = (instant: number, zone: string): string =>

@@ -23,7 +23,19 @@ export class SunTrack {
   readonly #position: Position;
   readonly #sinLat: number;
   readonly #cosLat: number;
+  readonly #there = {
+    sun: { azimuth: 0, altitude: 0, geometricAltitude: 0 },
+    east: 0,
+    north: 0,
+    up: 0,
+    levelEast: 0,
+    levelNorth: 0,
+  };
   readonly #nodes = new Map<number, Node>();
+  /** The two nodes of the last question: the next one mostly lies between them as well. */
+  #k = NaN;
+  #a: Node = { declination: 0, lead: 0 };
+  #b: Node = this.#a;
 
   constructor(position: Position) {
     this.#position = position;
@@ -31,10 +43,15 @@ export class SunTrack {
     this.#cosLat = Math.cos(position[1] * RAD);
   }
 
-  /** The sun at an instant (ms since 1970, UTC). */
+  /** The sun at an instant (ms since 1970, UTC). One and the same object every time: it holds until the next call. */
   at(instant: number): SunThere {
     const k = Math.floor(instant / stepMs);
-    const [a, b] = [this.#node(k), this.#node(k + 1)];
+    if (k !== this.#k) {
+      this.#k = k;
+      this.#a = this.#node(k);
+      this.#b = this.#node(k + 1);
+    }
+    const [a, b] = [this.#a, this.#b];
     const t = instant / stepMs - k;
     const declination = (a.declination + (b.declination - a.declination) * t) * RAD;
     const hourAngle = (a.lead + wrap180(b.lead - a.lead) * t + turn * (instant % 86_400_000)) * RAD;
@@ -43,20 +60,21 @@ export class SunTrack {
     const east = -cosDec * Math.sin(hourAngle);
     const north = this.#cosLat * sinDec - this.#sinLat * cosDec * cosHour;
     const up = this.#sinLat * sinDec + this.#cosLat * cosDec * cosHour;
-    const level = Math.hypot(east, north);
-    const geometricAltitude = Math.atan2(up, level) * DEG;
-    const altitude = geometricAltitude + refraction(geometricAltitude);
+    const level = Math.sqrt(east * east + north * north);
+    const geometric = Math.atan2(up, level) * DEG;
+    const altitude = geometric + refraction(geometric);
     const azimuth = Math.atan2(east, north) * DEG;
-    const [levelEast, levelNorth] = level > 0 ? [east / level, north / level] : [0, 1];
     const cos = Math.cos(altitude * RAD);
-    return {
-      sun: { azimuth: azimuth < 0 ? azimuth + 360 : azimuth, altitude, geometricAltitude },
-      east: levelEast * cos,
-      north: levelNorth * cos,
-      up: Math.sin(altitude * RAD),
-      levelEast,
-      levelNorth,
-    };
+    const there = this.#there;
+    there.sun.azimuth = azimuth < 0 ? azimuth + 360 : azimuth;
+    there.sun.altitude = altitude;
+    there.sun.geometricAltitude = geometric;
+    there.levelEast = level > 0 ? east / level : 0;
+    there.levelNorth = level > 0 ? north / level : 1;
+    there.east = there.levelEast * cos;
+    there.north = there.levelNorth * cos;
+    there.up = Math.sin(altitude * RAD);
+    return there;
   }
 
   #node(k: number): Node {

@@ -1,7 +1,8 @@
-import { acosDeg, angleBetween } from '../geometry/angles';
+import { acosDeg } from '../geometry/angles';
 import { lightClass } from '../light/light-class';
+import { sunriseAltitude } from '../light/sun';
 import { glaresInto, type SunThere } from '../light-on-view';
-import { litFrom } from '../practice';
+import { darkFlankFactor, litFrom } from '../practice';
 import { hazeByAltitude, lightCeiling, lightFactor } from '../score';
 import type { LightClass, Score } from '../types';
 import type { StillView } from './still-view';
@@ -15,30 +16,43 @@ const slack = 1 + 1e-9;
  * beat the best so far are passed over. `guess`: a sample that may be it, the last answer under a sun nearby.
  */
 export function bestUnder(view: StillView, sun: SunThere, guess: number): number {
-  let best = view.closest;
   const altitude = sun.sun.geometricAltitude;
   const ceiling = lightCeiling(altitude);
+  let best = view.closest;
   if (ceiling === 0) return best;
-  const { range } = view;
+  const { range, most, blocks, hazeRange, hazeElevation } = view;
+  const haze = hazeByAltitude(altitude);
   let total = totalAt(view, best, sun);
-  const consider = (i: number) => {
-    const here = totalAt(view, i, sun);
-    if (here > total || (here === total && (range[i] as number) < (range[best] as number))) {
+  const guessed = totalAt(view, guess, sun);
+  if (isBetter(guessed, range[guess] as number, total, range[best] as number)) {
+    total = guessed;
+    best = guess;
+  }
+  const bound = ceiling * slack;
+  // In twilight both flanks are lit alike.
+  const dark = altitude < sunriseAltitude ? 1 : darkFlankFactor;
+  for (const block of blocks) {
+    if (block.most * bound < total) break;
+    if (block.level) {
+      const least = acosDeg(sun.levelEast * block.east + sun.levelNorth * block.north) - block.spread;
+      if (block.most * lightFactor(altitude, least, null) * slack < total) continue;
+    }
+    for (let i = block.from; i < block.to; i++) {
+      // What is cheap to know first: most samples need no angle.
+      const cap =
+        (most[i] as number) * bound * (1 - (hazeRange[i] as number) * haze * (hazeElevation[i] as number));
+      if (cap < total || (cap * dark < total && flankAt(view, i, sun) === false)) continue;
+      const here = totalAt(view, i, sun);
+      if (!isBetter(here, range[i] as number, total, range[best] as number)) continue;
       total = here;
       best = i;
     }
-  };
-  consider(guess);
-  for (const { from, to, most, bearing, spread, level } of view.blocks) {
-    if (most * ceiling * slack < total) break;
-    if (level) {
-      const least = Math.max(0, angleBetween(bearing, sun.sun.azimuth) - spread - 1e-6);
-      if (most * lightFactor(altitude, least, null) * slack < total) continue;
-    }
-    for (let i = from; i < to; i++) consider(i);
   }
   return best;
 }
+
+const isBetter = (total: number, range: number, than: number, itsRange: number): boolean =>
+  total > than || (total === than && range < itsRange);
 
 /** Degrees by which the light is classed at sample `i`. */
 function angleAt(view: StillView, i: number, sun: SunThere): number {
@@ -67,7 +81,8 @@ function flankAt(view: StillView, i: number, sun: SunThere): boolean | null {
 const hazeAt = (view: StillView, i: number, altitude: number): number =>
   1 - (view.hazeRange[i] as number) * hazeByAltitude(altitude) * (view.hazeElevation[i] as number);
 
-function totalAt(view: StillView, i: number, sun: SunThere): number {
+/** Total of the score of sample `i`, 0 to 1. */
+export function totalAt(view: StillView, i: number, sun: SunThere): number {
   const reach = view.reach[i] as number;
   if (reach === 0) return 0;
   const altitude = sun.sun.geometricAltitude;

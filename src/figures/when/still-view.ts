@@ -1,4 +1,4 @@
-import { acosDeg, DEG, wrap180 } from '../geometry/angles';
+import { acosDeg, DEG, RAD, wrap180 } from '../geometry/angles';
 import { closestIndex, cosNoFlank, elevationAt, sinUnderside } from '../light-on-view';
 import type { Framing } from '../optics/framing';
 import { reachFactor, type Reach } from '../optics/reach';
@@ -14,8 +14,9 @@ export interface Block {
   readonly to: number;
   /** Greatest product of reach, aspect and sight. */
   readonly most: number;
-  /** The level directions from the samples to the eye: their middle in degrees, and how far the outermost is from it. */
-  readonly bearing: number;
+  /** The level directions from the samples to the eye: their middle, and how far the outermost is from it in degrees. */
+  readonly east: number;
+  readonly north: number;
   readonly spread: number;
   /** Whether light is classed by the level angle at all of them. */
   readonly level: boolean;
@@ -40,6 +41,8 @@ export interface StillView {
   readonly reach: Float64Array;
   readonly aspect: Float64Array;
   readonly sight: Float64Array;
+  /** Their product: what the total cannot exceed. */
+  readonly most: Float64Array;
   /** What range and elevation do to the haze: its two factors. */
   readonly hazeRange: Float64Array;
   readonly hazeElevation: Float64Array;
@@ -75,6 +78,7 @@ export function stillView(view: View, framing: Framing, kit: Reach, sight: Float
     reach: array(),
     aspect: array(),
     sight: sight ? sight.slice(0, count) : array().fill(1),
+    most: array(),
     hazeRange: array(),
     hazeElevation: array(),
     flankEast: array(),
@@ -94,6 +98,7 @@ export function stillView(view: View, framing: Framing, kit: Reach, sight: Float
     still.focal[i] = focal;
     still.reach[i] = Number.isNaN(focal) ? 0 : reachFactor(kit, focal);
     still.aspect[i] = aspectFactor(acosDeg(cosAspect));
+    still.most[i] = still.reach[i] * still.aspect[i] * (still.sight[i] as number);
     still.hazeRange[i] = haze.range;
     still.hazeElevation[i] = haze.elevation;
     still.fromBelow[i] = u > sinUnderside * range ? 1 : 0;
@@ -112,16 +117,16 @@ export function stillView(view: View, framing: Framing, kit: Reach, sight: Float
   return { ...still, blocks: blocksOf(still), framing, kit, usable, inSight };
 }
 
-type Arrays = Pick<StillView, 'count' | 'east' | 'north' | 'reach' | 'aspect' | 'sight' | 'fromBelow'>;
+type Arrays = Pick<StillView, 'count' | 'east' | 'north' | 'most' | 'fromBelow'>;
 
-function blocksOf({ count, east, north, reach, aspect, sight, fromBelow }: Arrays): Block[] {
+function blocksOf({ count, east, north, most: each, fromBelow }: Arrays): Block[] {
   const blocks: Block[] = [];
   for (let from = 0; from < count; from += blockSize) {
     const to = Math.min(count, from + blockSize);
     const first = Math.atan2(-(east[from] as number), -(north[from] as number)) * DEG;
     let [most, low, high, level] = [0, 0, 0, true];
     for (let i = from; i < to; i++) {
-      most = Math.max(most, (reach[i] as number) * (aspect[i] as number) * (sight[i] as number));
+      most = Math.max(most, each[i] as number);
       const turned = wrap180(Math.atan2(-(east[i] as number), -(north[i] as number)) * DEG - first);
       low = Math.min(low, turned);
       high = Math.max(high, turned);
@@ -129,7 +134,17 @@ function blocksOf({ count, east, north, reach, aspect, sight, fromBelow }: Array
     }
     // A pass right overhead turns the direction by half a circle between two samples: no bound then.
     const spread = high - low < 90 ? (high - low) / 2 : 180;
-    blocks.push({ from, to, most, bearing: first + (low + high) / 2, spread, level });
+    const middle = (first + (low + high) / 2) * RAD;
+    // A little wider than it is, for what rounding takes away.
+    blocks.push({
+      from,
+      to,
+      most,
+      east: Math.sin(middle),
+      north: Math.cos(middle),
+      spread: spread + 1e-6,
+      level,
+    });
   }
   return blocks.sort((a, b) => b.most - a.most);
 }

@@ -34,7 +34,12 @@ describe('the best sample under many suns', () => {
           }
         },
       ),
-      { seed: 51, numRuns: 60 },
+      {
+        seed: 51,
+        numRuns: 60,
+        // Twilight does not know dark flanks: once this one was passed over.
+        examples: [[55.78528110968918, -3281, 0, 0, [0, 0, 260_653, 0]]],
+      },
     );
   });
 

@@ -1,0 +1,85 @@
+import type { Position } from '../../survey/document';
+import { SunTrack } from '../light/sun-track';
+import type { LightClass, Score } from '../types';
+import { bestUnder, classUnder, glareUnder, scoreUnder, totalAt } from './best-light';
+import type { StillView } from './still-view';
+
+/** Light classes by the number under which rows hold them. */
+export const lightCodes = [
+  'dark',
+  'civil-twilight',
+  'top-lit',
+  'front-lit',
+  'side-lit',
+  'back-lit',
+] as const satisfies readonly LightClass[];
+const codeOf = Object.fromEntries(lightCodes.map((light, i) => [light, i])) as Record<LightClass, number>;
+/** No light to tell: an hour that the clocks skip. */
+export const noLight = 255;
+
+/** The light on a path's best sample at each of many instants. */
+export interface LightRow {
+  /** Index into `lightCodes`, or `noLight`. */
+  readonly light: Uint8Array;
+  /** 1 where the sun shines into the lens. */
+  readonly glare: Uint8Array;
+  /** Total of the score, 0 to 1. */
+  readonly total: Float32Array;
+  /** Index of the best sample. */
+  readonly best: Uint32Array;
+}
+
+/** `instants`: ms since 1970, in order; NaN for one that does not exist. */
+export function lightRow(view: StillView, position: Position, instants: Float64Array): LightRow {
+  const count = instants.length;
+  const row = {
+    light: new Uint8Array(count).fill(noLight),
+    glare: new Uint8Array(count),
+    total: new Float32Array(count),
+    best: new Uint32Array(count),
+  };
+  const track = new SunTrack(position);
+  let best = view.closest;
+  for (let i = 0; i < count; i++) {
+    const instant = instants[i] as number;
+    if (Number.isNaN(instant)) continue;
+    const sun = track.at(instant);
+    best = bestUnder(view, sun, best);
+    row.light[i] = codeOf[classUnder(view, best, sun)];
+    row.glare[i] = glareUnder(view, best, sun) ? 1 : 0;
+    row.total[i] = totalAt(view, best, sun);
+    row.best[i] = best;
+  }
+  return row;
+}
+
+/** What is told of one entry of a row: the best picture at that instant. */
+export interface RowReading {
+  readonly light: LightClass;
+  readonly glare: boolean;
+  readonly score: Score;
+  /** mm needed on the chosen body; null inside the aircraft. */
+  readonly focalLength: number | null;
+  /** m. */
+  readonly slantRange: number;
+}
+
+export function readRow(view: StillView, position: Position, instant: number): RowReading {
+  const sun = new SunTrack(position).at(instant);
+  const best = bestUnder(view, sun, view.closest);
+  const focal = view.focal[best] as number;
+  return {
+    light: classUnder(view, best, sun),
+    glare: glareUnder(view, best, sun),
+    score: scoreUnder(view, best, sun),
+    focalLength: Number.isNaN(focal) ? null : focal,
+    slantRange: view.range[best] as number,
+  };
+}
+
+/** Hours of perfect pictures that a row of even steps is worth: its totals, added up. */
+export function worthOf({ total }: LightRow, stepMs: number): number {
+  let sum = 0;
+  for (const here of total) sum += here;
+  return (sum * stepMs) / 3_600_000;
+}
