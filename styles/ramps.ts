@@ -26,6 +26,18 @@ export const lightColour = (lightAngle: number): string =>
 export const darkColour = '#3b3a45';
 export const twilightColour = '#77708c';
 
+/** Light by its class, where one colour stands for a stretch of time. Light from above carries lines as well. */
+export const classColours = {
+  'front-lit': cividis[0],
+  'side-lit': cividis[2],
+  'back-lit': cividis[6],
+  'top-lit': cividis[1],
+  'civil-twilight': twilightColour,
+  dark: darkColour,
+} as const;
+/** What an obstacle or the terrain hides. */
+export const blockedColour = '#a8a294';
+
 /** Needed focal lengths in mm on the chosen body, dark to pale plum: the longer, the paler. */
 export const focalSteps = [
   { to: 100, colour: '#54103f' },

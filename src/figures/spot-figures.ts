@@ -136,6 +136,30 @@ export function stillViewsOf(spot: StandingSpot, paths: readonly Path[], outlook
   });
 }
 
+const rememberedViews = remembered(
+  (
+    spot: StandingSpot,
+    paths: readonly Path[],
+    runways: readonly Runway[],
+    subject: Subject,
+    body: Body,
+    kit: Kit,
+    elevation: number,
+  ) =>
+    stillViewsOf(spot, paths, {
+      runways,
+      fieldElevation: elevation,
+      framing: framingOf(subject, body, kit.fill),
+      reach: reachOf(kit),
+    }),
+);
+
+/** `stillViewsOf` a spot of the survey, computed only when something has changed for it. */
+export function keptViews(spot: StandingSpot, paths: readonly Path[], contents: Contents): StillView[] {
+  const { runways, subject, body, kit } = contents;
+  return rememberedViews(spot, paths, runways, subject, body, kit, fieldElevation(contents));
+}
+
 /** Needed focal length in mm at every sample of a path, infinite where it is out of the kit's reach. */
 export function focalLengthsAlong(path: Path, seen: PathFromSpot | undefined): Float64Array {
   const focal = new Float64Array(path.samples.count).fill(Infinity);

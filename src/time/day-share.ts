@@ -39,3 +39,9 @@ export function hourMarks(
   }
   return marks;
 }
+
+/** The middles of even steps through a day, from its first instant on: 288 of five minutes, on most days. */
+export function evenSteps({ from, to }: Day, stepMinutes: number): Float64Array {
+  const step = stepMinutes * minuteMs;
+  return Float64Array.from({ length: Math.ceil((to - from) / step) }, (_, i) => from + (i + 0.5) * step);
+}

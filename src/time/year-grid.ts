@@ -42,6 +42,9 @@ export function yearGrid(year: number, zone: string, stepMinutes: number): YearG
   return grid;
 }
 
+/** The year of a date, "2026-06-21". */
+export const yearOf = (date: string): number => Number(date.slice(0, 4));
+
 /** The clock, "07:15", some minutes after midnight. */
 export const clockOf = (minutes: number): string =>
   `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;

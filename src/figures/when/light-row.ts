@@ -23,6 +23,8 @@ export interface LightRow {
   readonly light: Uint8Array;
   /** 1 where the sun shines into the lens. */
   readonly glare: Uint8Array;
+  /** 1 where the best sample is wholly hidden: then nothing of the path that is worth a picture is in sight. */
+  readonly blocked: Uint8Array;
   /** Total of the score, 0 to 1. */
   readonly total: Float32Array;
   /** Index of the best sample. */
@@ -35,6 +37,7 @@ export function lightRow(view: StillView, position: Position, instants: Float64A
   const row = {
     light: new Uint8Array(count).fill(noLight),
     glare: new Uint8Array(count),
+    blocked: new Uint8Array(count),
     total: new Float32Array(count),
     best: new Uint32Array(count),
   };
@@ -47,6 +50,7 @@ export function lightRow(view: StillView, position: Position, instants: Float64A
     best = bestUnder(view, sun, best);
     row.light[i] = codeOf[classUnder(view, best, sun)];
     row.glare[i] = glareUnder(view, best, sun) ? 1 : 0;
+    row.blocked[i] = view.sight[best] === 0 ? 1 : 0;
     row.total[i] = totalAt(view, best, sun);
     row.best[i] = best;
   }
@@ -82,4 +86,28 @@ export function worthOf({ total }: LightRow, stepMs: number): number {
   let sum = 0;
   for (const here of total) sum += here;
   return (sum * stepMs) / 3_600_000;
+}
+
+/** A stretch of a row over which light, glare and what is hidden stay as they are. */
+export interface LightRun {
+  /** Indices into the row, `to` excluded. */
+  readonly from: number;
+  readonly to: number;
+  readonly light: LightClass;
+  readonly glare: boolean;
+  readonly blocked: boolean;
+}
+
+/** A part of a row cut into runs; what does not exist (`noLight`) is left out. */
+export function lightRuns({ light, glare, blocked }: LightRow, from = 0, to = light.length): LightRun[] {
+  const runs: LightRun[] = [];
+  for (let i = from; i < to;) {
+    let end = i + 1;
+    while (end < to && light[end] === light[i] && glare[end] === glare[i] && blocked[end] === blocked[i])
+      end++;
+    const name = lightCodes[light[i] as number];
+    if (name) runs.push({ from: i, to: end, light: name, glare: glare[i] === 1, blocked: blocked[i] === 1 });
+    i = end;
+  }
+  return runs;
 }

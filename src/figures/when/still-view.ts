@@ -96,9 +96,11 @@ export function stillView(view: View, framing: Framing, kit: Reach, sight: Float
     const haze = hazeOf(range, elevationAt(view, i));
     still.ground[i] = Math.hypot(e, n);
     still.focal[i] = focal;
-    still.reach[i] = Number.isNaN(focal) ? 0 : reachFactor(kit, focal);
-    still.aspect[i] = aspectFactor(acosDeg(cosAspect));
-    still.most[i] = still.reach[i] * still.aspect[i] * (still.sight[i] as number);
+    const reach = Number.isNaN(focal) ? 0 : reachFactor(kit, focal);
+    const aspect = aspectFactor(acosDeg(cosAspect));
+    still.reach[i] = reach;
+    still.aspect[i] = aspect;
+    still.most[i] = reach * aspect * (still.sight[i] as number);
     still.hazeRange[i] = haze.range;
     still.hazeElevation[i] = haze.elevation;
     still.fromBelow[i] = u > sinUnderside * range ? 1 : 0;

@@ -11,4 +11,6 @@ export interface FootView {
 }
 
 /** In the order of the row, behind "Moments", which is there from the start. */
-export const footViews: readonly FootView[] = [];
+export const footViews: readonly FootView[] = [
+  { key: 'today', name: 'Light today', load: () => import('../over-time/LightToday.svelte') },
+];

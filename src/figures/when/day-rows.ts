@@ -1,0 +1,63 @@
+import type { Contents } from '../../survey/contents';
+import type { StandingSpot } from '../../survey/schema/standing-spot';
+import { evenSteps, type Day } from '../../time/day-share';
+import { standingOf, type Standing } from '../plan/standing';
+import { remembered } from '../remembered';
+import { keptViews } from '../spot-figures';
+import type { Path } from '../traffic/paths';
+import { lightRow, lightRuns, worthOf, type LightRow, type LightRun } from './light-row';
+import type { StillView } from './still-view';
+
+/** Minutes that one entry of a day's row stands for. */
+export const dayStepMinutes = 5;
+
+/** One spot and path through a day. */
+export interface DayRow {
+  readonly key: string;
+  readonly spot: StandingSpot;
+  readonly path: Path;
+  readonly standing: Standing;
+  readonly view: StillView;
+  readonly light: LightRow;
+  readonly runs: readonly LightRun[];
+  /** Hours of perfect pictures that the day is worth here. */
+  readonly worth: number;
+}
+
+const rememberedLight = remembered((view: StillView, spot: StandingSpot, from: number, to: number) => {
+  const light = lightRow(view, spot.position, evenSteps({ from, to }, dayStepMinutes));
+  return { light, runs: lightRuns(light), worth: worthOf(light, dayStepMinutes * 60_000) };
+});
+
+/** Every spot and path through a day, in the survey's order. Computed only where something has changed. */
+export function dayRows(contents: Contents, paths: readonly Path[], { from, to }: Day): DayRow[] {
+  return contents.spots.flatMap((spot) => {
+    const standing = standingOf(spot, contents);
+    return keptViews(spot, paths, contents).flatMap((view, i) => {
+      const path = paths[i];
+      if (!path) return [];
+      const kept = rememberedLight(view, spot, from, to);
+      return [{ key: `${spot.id} ${path.ref.path}`, spot, path, standing, view, ...kept }];
+    });
+  });
+}
+
+/** The rows that are ranked, most worth first, and what is left out of the ranking. */
+export function rankedRows(rows: readonly DayRow[]): {
+  readonly ranked: readonly DayRow[];
+  /** Paths that the kit cannot reach from where they are looked at, and those wholly hidden. */
+  readonly outOfReach: number;
+  readonly hidden: number;
+  /** Spots where nobody may stand. */
+  readonly nobody: readonly StandingSpot[];
+} {
+  const allowed = rows.filter((row) => row.standing !== 'nobody');
+  const usable = allowed.filter(({ view }) => view.usable);
+  const seen = usable.filter(({ view }) => view.inSight);
+  return {
+    ranked: seen.toSorted((a, b) => b.worth - a.worth),
+    outOfReach: allowed.length - usable.length,
+    hidden: usable.length - seen.length,
+    nobody: [...new Set(rows.filter((row) => row.standing === 'nobody').map(({ spot }) => spot))],
+  };
+}

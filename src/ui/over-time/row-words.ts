@@ -1,0 +1,36 @@
+import type { DayRow } from '../../figures/when/day-rows';
+import type { LightRun, RowReading } from '../../figures/when/light-row';
+import type { Day } from '../../time/day-share';
+import { factor, focal } from '../../units/format';
+import type { Formats } from '../formats';
+import type { Clock } from '../light/lit-words';
+import { lightWords } from '../spot/words';
+
+/** "Orchard Path, 25 arrival". */
+export const rowName = ({ spot, path }: Pick<DayRow, 'spot' | 'path'>): string =>
+  `${spot.name || 'Standing spot'}, ${path.name}`;
+
+/** What a run is called: "front-lit", "back-lit with glare", "hidden". */
+const runName = ({ light, glare, blocked }: Omit<LightRun, 'from' | 'to'>): string =>
+  blocked ? 'hidden' : `${lightWords[light]}${glare ? ' with glare' : ''}`;
+
+/** A row in words, for those who hear the page: "front-lit 16:40 to 21:05, twilight 21:05 to 21:50". */
+export function rowWords({ runs, light: { light } }: DayRow, day: Day, clock: Clock): string {
+  const at = (index: number) => clock(day.from + ((day.to - day.from) * index) / light.length);
+  const told = runs.filter((run) => run.light !== 'dark');
+  if (told.length === 0) return 'dark all day';
+  return told.map((run) => `${runName(run)} ${at(run.from)} to ${at(run.to)}`).join(', ');
+}
+
+/** What the best picture is at an instant: "front-lit, score 0.83, 400 mm at 620 m". */
+export function readingWords(
+  { light, glare, score, focalLength, slantRange }: RowReading,
+  format: Formats,
+): string {
+  const blocked = score.sight === 0;
+  const words = [runName({ light, glare, blocked })];
+  if (light !== 'dark' && !blocked) words.push(`score ${factor(score.total)}`);
+  words.push(`${focal(focalLength)} at ${format.length(slantRange)}`);
+  if (score.haze < 0.9 && score.light > 0) words.push(`heat haze ${factor(score.haze)}`);
+  return words.join(', ');
+}
