@@ -5,7 +5,16 @@ import type { Preferences } from './state/preferences.svelte';
 import type { View } from './state/view.svelte';
 import type { Position } from './survey/document';
 import { freshFeatureId } from './survey/ids';
-import type { Airfields, App, Files, GroundPlan, MapControl, Program, Tables } from './ui/app-context';
+import type {
+  Airfields,
+  App,
+  Files,
+  GroundPlan,
+  MapControl,
+  Program,
+  Tables,
+  WeatherReader,
+} from './ui/app-context';
 import { formatsFor } from './ui/formats';
 
 /** Degrees round a ground plan's middle within which a survey is drawn on it. */
@@ -24,6 +33,7 @@ export class SunsideApp implements App {
     readonly files: Files,
     readonly airfields: Airfields,
     readonly tables: Tables,
+    readonly weather: WeatherReader,
     readonly preferences: Preferences,
     readonly look: Look,
     readonly program: Program,

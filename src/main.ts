@@ -17,6 +17,7 @@ import { newSurvey } from './survey/new-survey';
 import { KitTables } from './tables';
 import { wear } from './wear.svelte';
 import Root from './ui/Root.svelte';
+import { Weather } from './weather';
 
 /** The invented sample site, and the middle of its ground plan. */
 const samplePlan = {
@@ -50,6 +51,7 @@ async function start(target: HTMLElement): Promise<void> {
     keeping.files,
     new AirfieldCatalogue(keeping.files),
     new KitTables(),
+    new Weather(survey, derived, now),
     preferences,
     look,
     program,

@@ -5,11 +5,16 @@ import { momentsOf } from '../figures/light/moments';
 import { sunAt } from '../figures/light/sun';
 import { sunTimes } from '../figures/light/sun-times';
 import { verdictFor } from '../figures/optics/verdict';
+import { declination } from '../figures/geometry/magnetic';
 import { runwayFigures } from '../figures/runway-figures';
 import { allSpotFigures, focalLengthsAlong, inspectPath, outlookOf } from '../figures/spot-figures';
 import { fieldElevation, pathsOf } from '../figures/traffic/paths';
 import { readContents } from '../survey/contents';
-import { inUse } from '../figures/traffic/in-use';
+import { flowFor, flowRules, siteMinute } from '../figures/traffic/flow/flow-for';
+import { flowHours } from '../figures/traffic/flow/flow-hours';
+import { turningOf } from '../figures/traffic/flow/turning';
+import { inUse, type EndsInUse } from '../figures/traffic/in-use';
+import { windAt } from '../figures/traffic/wind/wind-at';
 import { lensToTake, spotSummary, type SpotSummary } from '../figures/summary/spot-summary';
 import type { SpotFigures, Verdict } from '../figures/types';
 import type { SurveyDocument } from './document.svelte';
@@ -57,6 +62,11 @@ export class Derived {
     return { a: at(this.instantA), b: at(this.instantB) };
   });
 
+  /** Magnetic declination at the airfield at moment A, degrees, east positive. */
+  readonly siteDeclination = $derived.by(() =>
+    declination([this.#lng, this.#lat], fieldElevation(this.contents), this.instantA),
+  );
+
   /** One entry a runway of the contents, null for one without direction. */
   readonly runways = $derived.by(() =>
     this.contents.runways.map((r) => runwayFigures(r, fieldElevation(this.contents), this.instantA)),
@@ -74,8 +84,35 @@ export class Derived {
     ...problemsOf(this.contents, this.runways, this.instantA),
   ]);
 
-  /** The ends in use, and whether the survey says so or they are assumed. */
-  readonly inUse = $derived.by(() => inUse(this.contents, this.#view.configuration));
+  /** The moment that is shown where only one is. */
+  readonly #shownInstant = $derived.by(() => (this.#view.moment === 'a' ? this.instantA : this.instantB));
+  /** The survey's wind at that moment, null where it tells none. */
+  readonly wind = $derived.by(() => {
+    const { weather } = this.contents;
+    return weather && windAt(weather, this.#shownInstant);
+  });
+  /** What that wind makes of every end, and which it puts in use. */
+  readonly flow = $derived.by(() => this.wind && flowFor(this.contents, this.wind.wind, this.#shownInstant));
+  readonly turning = $derived.by(
+    () =>
+      this.wind &&
+      turningOf(flowRules(this.contents), this.wind.wind, siteMinute(this.contents, this.#shownInstant)),
+  );
+  /** The flow through a forecast, hour by hour; empty without one. */
+  readonly flowHours = $derived.by(() => {
+    const { weather } = this.contents;
+    return weather?.forecastTo ? flowHours(this.contents, weather) : [];
+  });
+
+  /** The ends in use, and whether the survey says so or they are assumed; with a wind to follow, what it makes of them. */
+  readonly inUse = $derived.by((): EndsInUse & { readonly byWind: boolean } => {
+    const chosen = inUse(this.contents, this.#view.configuration);
+    const flow = this.contents.weather?.follow ? this.flow : null;
+    if (!flow || flow.arrivals.length + flow.departures.length === 0) return { ...chosen, byWind: false };
+    const { arrivals, departures, configuration } = flow;
+    const name = configuration === null ? '' : (this.contents.configurations[configuration]?.name ?? '');
+    return { arrivals, departures, stated: true, name, byWind: true };
+  });
   readonly #wanted = $derived.by(() => {
     const { arrivals, departures } = this.inUse;
     const { circuits, everyEnd, onTheGround } = this.#view.paths;

@@ -17,6 +17,7 @@ import {
 } from './schema/site';
 import type { StandingSpot } from './schema/standing-spot';
 import type { Subject } from './schema/subject';
+import { readWeatherMember, type Weather } from './schema/weather';
 
 /** What a survey says, with every documented default filled in. Figures read this and nothing else. */
 export interface Contents {
@@ -30,6 +31,8 @@ export interface Contents {
   readonly configurations: readonly Configuration[];
   /** Index of the configuration for calm or variable wind, null when none is named. */
   readonly calm: number | null;
+  /** The wind it is looked at with, null for none. */
+  readonly weather: Weather | null;
   readonly runways: readonly Runway[];
   readonly spots: readonly StandingSpot[];
   readonly obstacles: readonly Obstacle[];
@@ -87,6 +90,7 @@ function readMembers(sunside: Survey['sunside']): Members {
     lenses: current.lenses ? kit.lenses.filter((lens) => current.lenses?.includes(lens.key)) : kit.lenses,
     moments: readMoments(sunside['moments'], doubt),
     ...readFlow(sunside['flow'], doubt),
+    weather: readWeatherMember(sunside['weather'], doubt),
     problems,
   };
   known.set(sunside, members);

@@ -158,6 +158,15 @@ export interface Program {
   readonly newVersion: NewVersion | null;
 }
 
+/** Winds that people type or paste: built by weather.ts, which loads the reader of reports when it is needed. */
+export interface WeatherReader {
+  /**
+   * Reads a wind, METAR or TAF and keeps it in the survey; null, or why it cannot be read. `magnetic`: a typed
+   * direction was told from magnetic north.
+   */
+  enter(text: string, magnetic: boolean): Promise<string | null>;
+}
+
 /** A camera request that the map obeys: the only thing panels may ask of the map. */
 export interface MapControl {
   goTo(position: readonly [number, number], zoom?: number): void;
@@ -182,6 +191,7 @@ export interface App {
   readonly files: Files;
   readonly airfields: Airfields;
   readonly tables: Tables;
+  readonly weather: WeatherReader;
   readonly preferences: Preferences;
   readonly look: Look;
   readonly program: Program;

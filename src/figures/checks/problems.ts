@@ -2,6 +2,7 @@ import type { Contents } from '../../survey/contents';
 import type { Problem } from '../../survey/problems';
 import { isTimeZone } from '../../time/local-time';
 import { hasMagneticModel } from '../geometry/magnetic';
+import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
 import { runwayDoubts } from './runway-checks';
 import { spotDoubts } from './spot-checks';
@@ -35,6 +36,14 @@ export function problemsOf(
         id: runway.id,
         reason: 'geometry.coordinates: the runway is under 1 m long',
         used: false,
+      });
+  });
+  contents.configurations.forEach(({ hours }, i) => {
+    if (readHours(hours) === null)
+      problems.push({
+        id: null,
+        reason: `sunside.flow.configurations.${i}.hours: expected hours like 06:00-22:00, got "${hours}"; they do not count`,
+        used: true,
       });
   });
   for (const spot of contents.spots) problems.push(...spotDoubts(spot, contents));
