@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { windComponents } from '../../src/figures/traffic/wind/components';
 import { readMetar } from '../../src/figures/traffic/wind/metar';
+import { readTaf } from '../../src/figures/traffic/wind/taf';
 import { fromMagnetic } from '../../src/figures/traffic/wind/wind';
 import { readWindGroup } from '../../src/figures/traffic/wind/wind-group';
 import { PublishedTable } from '../support/tolerance';
@@ -12,6 +13,7 @@ import {
   metarRows,
   publishedRows,
   publishedSource,
+  tafRows,
   type ComponentRow,
 } from './fixtures/wind';
 import { tolerances } from './tolerances';
@@ -102,5 +104,24 @@ describe('wind on a runway against published answers', () => {
       table.near('speed', wind.speedKt, row.kt);
     }
     table.close(3);
+  });
+
+  test('[R80] whole TAFs: from when which wind holds', () => {
+    const table = new PublishedTable('TAFs (ICAO Annex 3, FAA AIM 7-1)', { speed: tolerances.windUnits });
+    for (const row of tafRows) {
+      table.row(row.source);
+      const read = readTaf(row.report, now);
+      if (!read.ok) throw new Error(read.reason);
+      const { from, to, winds, remarks } = read.value;
+      expect([from, to, remarks]).toEqual([Date.parse(row.from), Date.parse(row.to), []]);
+      expect(winds.map((w) => [w.from, w.likelihood, w.wind.from])).toEqual(
+        row.winds.map(([at, likelihood, direction]) => [Date.parse(at), likelihood, direction]),
+      );
+      winds.forEach(({ wind }, i) => {
+        table.near('speed', wind.speedKt, row.winds[i]?.[3] ?? NaN);
+        if (wind.gustKt !== null) table.near('speed', wind.gustKt, row.winds[i]?.[4] ?? NaN);
+      });
+    }
+    table.close(2);
   });
 });

@@ -35,7 +35,9 @@ export function turningOf(rules: FlowRules, wind: Wind, minuteOfDay: number): Tu
         if (sameEnds(at(middle), now)) same = middle;
         else other = middle;
       }
-      const { arrivals, departures } = at(other);
+      // Where two ends tie, both are in use for a moment: what counts is what comes after.
+      const beyond = at(other + step);
+      const { arrivals, departures } = sameEnds(beyond, now) ? at(other) : beyond;
       return { by: other, arrivals, departures };
     }
     return null;

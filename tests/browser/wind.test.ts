@@ -1,0 +1,85 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { closeBrowser, openPage, type Opened } from './page';
+
+/** One page for all: each test leaves a wind that the next one replaces. */
+let opened: Opened;
+beforeAll(async () => void (opened = await openPage({ map: false })));
+afterAll(closeBrowser);
+
+const section = () => opened.page.locator('.sheet.left');
+const field = () => opened.page.getByLabel('Wind, METAR or TAF');
+
+async function enter(text: string): Promise<void> {
+  if (!(await field().isVisible())) await section().getByText('Wind: type one').click();
+  await field().fill(text);
+  await opened.page.getByRole('button', { name: 'Use this wind' }).click();
+}
+const expected = () => section().getByText('Expected:');
+
+describe('wind and flow on the sample site', () => {
+  test('[B200] a typed wind: components, expected ends with the reason, how near to turning; undone in one step', async () => {
+    const { page } = opened;
+    await enter('070/15');
+    await expected().waitFor();
+    expect(await expected().innerText()).toMatch(
+      /^Expected: 07\. "East wind" is the first whose limits hold/,
+    );
+    const row = section().getByRole('row', { name: /^07/ });
+    expect(await row.innerText()).toMatch(/arrivals, departures\s+15 kt head\s+1 kt left/);
+    expect(
+      await section()
+        .getByText(/^25 when it veers by/)
+        .count(),
+    ).toBe(1);
+    await page.getByRole('button', { name: 'Use these ends' }).click();
+    await section().getByText('07 for arrivals and departures').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expected().waitFor({ state: 'detached' });
+  });
+
+  test('[B201] what cannot be read stays in the field with the reason', async () => {
+    const { page } = opened;
+    await enter('P99KT');
+    await page.getByRole('alert').waitFor();
+    expect(await page.getByRole('alert').innerText()).toMatch(/stronger than the report can tell/);
+    expect(await field().inputValue()).toBe('P99KT');
+  });
+
+  test('[B202] a TAF: hour by hour, an hour sets the moment, the ends follow', async () => {
+    const { page } = opened;
+    const today = await page.evaluate(() => new Date().toISOString().slice(8, 10));
+    // From midnight, so that it is issued already; the wind turns at 03:00 UTC.
+    await enter(`TAF EPTO ${today}0000Z ${today}00/${today}06 24015KT CAVOK FM${today}0300 07012KT`);
+    const buttons = section().getByRole('list', { name: 'Hours of the forecast' }).getByRole('button');
+    await buttons.nth(5).waitFor();
+    expect(await buttons.count()).toBe(6);
+    await page.getByLabel('Ends in use follow the wind').check();
+    await buttons.nth(4).click();
+    await section().getByText('07 for arrivals and departures, following the wind').waitFor();
+    await buttons.nth(1).click();
+    await section().getByText('25 for arrivals and departures, following the wind').waitFor();
+    expect(await buttons.nth(1).getAttribute('aria-pressed')).toBe('true');
+  });
+
+  test('[B203] the flow editor: a limit changes what is expected, and that is undone', async () => {
+    const { page } = opened;
+    await page.getByLabel('Ends in use follow the wind').uncheck();
+    await enter('070/15');
+    await section()
+      .getByText(/Expected: 07/)
+      .waitFor();
+    await page.getByRole('button', { name: 'Flow configurations' }).click();
+    const first = page.getByRole('group', { name: /^1\. West wind/ });
+    await first.getByLabel('Most tailwind').fill('20');
+    await first.getByLabel('Most crosswind').click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+    await section()
+      .getByText(/Expected: 25/)
+      .waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await section()
+      .getByText(/Expected: 07/)
+      .waitFor();
+    expect(opened.complaints).toEqual([]);
+  });
+});
