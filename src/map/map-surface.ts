@@ -58,6 +58,8 @@ export interface MapSurface {
   fit(bounds: Bounds): void;
   goTo(position: Position, zoom?: number): void;
   zoomBy(steps: number): void;
+  /** In pixels, the map's ground to the left and up. */
+  panBy(right: number, down: number): void;
   /** Off while something else follows the pointer. */
   setPanEnabled(enabled: boolean): void;
   /** A double click zooms, except while it ends a drawing. */

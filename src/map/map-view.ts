@@ -148,6 +148,9 @@ export class MapView implements MapSurface {
   goTo([lng, lat]: Position, zoom?: number): void {
     this.#map.easeTo({ center: [lng, lat], ...(zoom === undefined ? {} : { zoom }), duration: 400 });
   }
+  panBy(right: number, down: number): void {
+    this.#map.panBy([right, down], { duration: 150 });
+  }
   zoomBy(steps: number): void {
     this.#map.easeTo({ zoom: this.#map.getZoom() + steps, duration: 200 });
   }

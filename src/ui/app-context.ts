@@ -176,6 +176,18 @@ export interface MapControl {
   project(position: readonly [number, number]): { readonly x: number; readonly y: number } | null;
   /** The position in the middle of the map. */
   centre(): readonly [number, number];
+  focus(): void;
+  /** As if this key was pressed on the map: what a button does that stands for a key. */
+  press(key: string): void;
+  /** What the keys do on the map, for the list of short cuts. */
+  readonly keys: readonly {
+    readonly title: string;
+    readonly lines: readonly {
+      readonly keys: readonly string[];
+      readonly words: string;
+      readonly written?: string;
+    }[];
+  }[];
 }
 
 /** A ground plan that ships with the program: the address of its GeoJSON, and whose it is. */

@@ -40,6 +40,7 @@ export class SurfaceDouble implements MapSurface {
   }
 
   setLook(): void {}
+  panBy(): void {}
   setSource(name: SourceName, data: Overlay | string): void {
     this.sources.set(name, data);
   }

@@ -29,4 +29,6 @@ export interface Key {
 /** What one tool does with pointer and keys. `key` says whether the key was of use. */
 export interface MapTool extends PointerListener {
   key(key: Key): boolean;
+  /** The camera has moved. */
+  camera(): void;
 }

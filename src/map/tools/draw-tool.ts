@@ -3,7 +3,8 @@ import { addFeature } from '../../survey/edits/add-feature';
 import type { MapPointer } from '../map-surface';
 import { slop } from '../pointer-follower';
 import type { Desk, Key, MapTool } from './desk';
-import { newFeature, type DrawTool as Kind } from './new-feature';
+import { actionOf, drawKeys } from './keys';
+import { isEnough, newFeature, type DrawTool as Kind } from './new-feature';
 
 /** Pixels within which a click meets a corner that is already there. */
 const meets = { mouse: 7, pen: 12, touch: 18 } as const;
@@ -19,6 +20,8 @@ export class DrawTool implements MapTool {
   #points: readonly Position[] = [];
   /** Where the pointer went down with the runway tool. */
   #start: MapPointer | null = null;
+  /** Whether corners are being set in the middle of the map, where no pointer shows the next one. */
+  #byMiddle = false;
 
   constructor(desk: Desk, kind: Kind) {
     this.#desk = desk;
@@ -61,26 +64,41 @@ export class DrawTool implements MapTool {
 
   hover(pointer: MapPointer | null): void {
     this.#desk.surface.setCursor('crosshair');
+    this.#byMiddle = false;
     this.#show(pointer && this.#points.length > 0 ? [...this.#points, pointer.position] : this.#withLast());
   }
 
   key({ key }: Key): boolean {
-    switch (key) {
-      case 'Escape':
+    switch (actionOf(drawKeys, key)) {
+      case 'giveUp':
         return this.#escape();
-      case 'Enter':
-        this.#finish(false);
+      case 'finish':
+        if (isEnough(this.#kind, this.#points)) this.#finish(false);
+        else this.#addMiddle();
         return true;
-      case 'Backspace':
+      case 'back':
         this.#points = this.#points.slice(0, -1);
         this.#show(this.#withLast());
         return true;
-      case ' ':
-        this.#add(this.#desk.surface.centre());
+      case 'set':
+        this.#addMiddle();
         return true;
-      default:
+      case null:
         return false;
     }
+  }
+
+  /** The map moves under the cross: the next corner is shown where it would be set. */
+  camera(): void {
+    if (this.#byMiddle && this.#points.length > 0) this.#show([...this.#points, this.#desk.surface.centre()]);
+  }
+
+  #addMiddle(): void {
+    const middle = this.#desk.surface.centre();
+    const last = this.#points[this.#points.length - 1];
+    this.#byMiddle = true;
+    // Twice without moving the map is one corner.
+    if (last?.[0] !== middle[0] || last[1] !== middle[1]) this.#add(middle);
   }
 
   #escape(): boolean {

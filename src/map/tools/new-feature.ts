@@ -24,6 +24,9 @@ const least: Readonly<Record<DrawTool, number>> = {
   obstacle: 2,
 };
 
+export const isEnough = (tool: DrawTool, points: readonly Position[]): boolean =>
+  points.length >= least[tool];
+
 /**
  * The feature that was drawn, with what follows from it (a runway's designators) and a name to begin with; null while
  * there is too little of it. `closed`: the drawing came back to its first corner.
@@ -36,7 +39,7 @@ export function newFeature(
   instant: number,
 ): NewFeature | null {
   const [first, second] = points;
-  if (!first || points.length < least[tool]) return null;
+  if (!first || !isEnough(tool, points)) return null;
   switch (tool) {
     case 'standing-spot':
       return {
@@ -56,7 +59,8 @@ export function newFeature(
       return {
         label: 'draw runway',
         shape: { type: 'LineString', coordinates: [first, second] },
-        properties: { name: `${a}/${b}`, ends: [{ designator: a }, { designator: b }] },
+        // The lower number first, as runways are called, whichever end was drawn first.
+        properties: { name: [a, b].sort().join('/'), ends: [{ designator: a }, { designator: b }] },
       };
     }
     case 'taxi-route':

@@ -1,11 +1,12 @@
 import type { View } from '../../state/view.svelte';
 import { deleteFeature } from '../../survey/edits/delete-feature';
 import { reshapeFeature } from '../../survey/edits/reshape-feature';
-import { shapeOf, whyVertexStays, withoutVertex } from '../../survey/edits/vertices';
+import { shapeOf, vertexRefs, whyVertexStays, withoutVertex } from '../../survey/edits/vertices';
 import { nearestSample } from '../overlays/path-line';
 import type { MapPointer } from '../map-surface';
 import type { Desk, Key, MapTool } from './desk';
 import { Drag } from './drag';
+import { actionOf, selectKeys } from './keys';
 import { Nudge } from './nudge';
 import { pick, type Picked } from './pick';
 import { wordFor } from './words';
@@ -71,10 +72,23 @@ export class SelectTool implements MapTool {
   }
 
   key(key: Key): boolean {
-    if (key.key === 'Escape') return this.#escape();
-    if (key.key === 'Delete' || key.key === 'Backspace') return this.#delete();
-    return this.#drag ? false : this.#nudge.key(key);
+    const action = actionOf(selectKeys, key.key);
+    if (action === 'giveUp') return this.#escape();
+    if (action === null || this.#drag) return false;
+    switch (action) {
+      case 'remove':
+        return this.#delete();
+      case 'nextCorner':
+        return this.#chooseCorner(1);
+      case 'lastCorner':
+        return this.#chooseCorner(-1);
+      case 'nudge':
+        return this.#nudge.key(key);
+    }
   }
+
+  /** Nothing here depends on the camera. */
+  camera(): void {}
 
   #pick(pointer: MapPointer): Picked | null {
     return pick(this.#desk.surface, pointer, this.#selectedIsSpot());
@@ -118,10 +132,23 @@ export class SelectTool implements MapTool {
     return had;
   }
 
+  /** Round the corners of what is selected, all rings in their order. */
+  #chooseCorner(step: 1 | -1): boolean {
+    const { document, view } = this.#desk;
+    const feature = document.survey.features.find((f) => f.id === view.selected);
+    const corners = feature ? vertexRefs(feature) : [];
+    if (corners.length === 0) return false;
+    const { vertex } = view;
+    const at = corners.findIndex((c) => c.ring === vertex?.ring && c.index === vertex.index);
+    const next = at < 0 ? (step > 0 ? 0 : -1) : (at + step) % corners.length;
+    view.vertex = corners.at(next) ?? null;
+    return true;
+  }
+
   #delete(): boolean {
     const { document, view } = this.#desk;
     const feature = document.survey.features.find((f) => f.id === view.selected);
-    if (!feature || document.readOnly || this.#drag) return false;
+    if (!feature || document.readOnly) return false;
     const { vertex } = view;
     const shape = shapeOf(feature);
     if (!vertex || !shape) {

@@ -50,4 +50,7 @@ export class Toolbox implements MapTool {
   key(key: Key): boolean {
     return this.#tool.key(key);
   }
+  camera(): void {
+    this.#tool.camera();
+  }
 }

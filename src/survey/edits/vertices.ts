@@ -14,6 +14,14 @@ export function shapeOf(feature: SurveyFeature): NewShape | null {
   return shape.ok ? ({ type: shape.shape, coordinates: shape.coordinates } as NewShape) : null;
 }
 
+/** Every vertex of a line or an area, each once, ring after ring; a point has none to choose from. */
+export function vertexRefs(feature: SurveyFeature): readonly VertexRef[] {
+  const shape = shapeOf(feature);
+  if (!shape || shape.type === 'Point') return [];
+  const rings = shape.type === 'Polygon' ? shape.coordinates.map((r) => r.slice(0, -1)) : [shape.coordinates];
+  return rings.flatMap((positions, ring) => positions.map((_, index) => ({ ring, index })));
+}
+
 /** The shape with one vertex elsewhere. The first and last position of a ring are one vertex. */
 export function withVertexAt(shape: NewShape, { ring, index }: VertexRef, to: Position): NewShape {
   switch (shape.type) {

@@ -33,6 +33,8 @@ export const tools: readonly {
   readonly name: string;
   readonly key: string;
   readonly hint: string;
+  /** The same for a finger, where it differs. */
+  readonly touch?: string;
 }[] = [
   {
     tool: 'select',
@@ -45,30 +47,35 @@ export const tools: readonly {
     name: 'Runway',
     key: 'r',
     hint: 'Click the first end of the runway, then the other.',
+    touch: 'Tap its two ends, or drag from one to the other.',
   },
   {
     tool: 'standing-spot',
     name: 'Standing spot',
     key: 's',
     hint: 'Click where you would stand.',
+    touch: 'Tap where you would stand.',
   },
   {
     tool: 'taxi-route',
     name: 'Taxi route',
     key: 't',
     hint: 'Click along the route; a double click or Enter ends it.',
+    touch: 'Tap along the route, then Finish.',
   },
   {
     tool: 'apron',
     name: 'Apron',
     key: 'a',
     hint: 'Click the corners of the apron; a double click or Enter closes it.',
+    touch: 'Tap its corners, then Finish.',
   },
   {
     tool: 'no-go',
     name: 'No-go area',
     key: 'n',
     hint: 'Click the corners of the ground where nobody may stand; a double click or Enter closes it.',
+    touch: 'Tap the corners of the ground where nobody may stand, then Finish.',
   },
 ];
 

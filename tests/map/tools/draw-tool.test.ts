@@ -96,16 +96,16 @@ describe('drawing', () => {
     expect(contents().noGoAreas[0]?.name).toBe('No-go area 1');
   });
 
-  test('Enter with two corners of an area goes on drawing', () => {
-    const { tap, key, features, view } = drawing('apron');
+  test('[U5] Enter sets the corners that are still needed in the middle of the map, then ends the drawing', () => {
+    const { tap, key, surface, features, contents, view } = drawing('apron');
     tap(first);
     tap(second);
+    surface.middle = third;
     key('Enter');
     expect(features()).toHaveLength(0);
     expect(view.tool).toBe('apron');
-    tap(third);
     key('Enter');
-    expect(features()).toHaveLength(1);
+    expect(contents().aprons[0]?.rings[0]).toEqual([...corners, first]);
   });
 
   test('an obstacle is closed at its first corner, and open where a double click ends it', () => {
@@ -125,7 +125,6 @@ describe('drawing', () => {
     tap(second);
     key('Escape');
     expect([view.drawing, view.tool]).toEqual([[], 'taxi-route']);
-    key('Enter');
     expect(features()).toHaveLength(0);
     key('Escape');
     expect(view.tool).toBe('select');
@@ -149,6 +148,33 @@ describe('drawing', () => {
     }
     key('Enter');
     expect(contents().taxiRoutes[0]?.line).toEqual(corners);
+  });
+
+  test('[U6] by keyboard a runway is two ends, the leg to the middle of the map shown as it is panned', () => {
+    const { key, surface, tools, view, contents } = drawing('runway');
+    surface.middle = [7.016, 49.997];
+    key('Enter');
+    // Twice without moving the map is one end.
+    key(' ');
+    surface.middle = [6.985, 50.004];
+    tools.camera();
+    expect(view.drawing).toEqual([
+      [7.016, 49.997],
+      [6.985, 50.004],
+    ]);
+    key('Enter');
+    const [runway] = contents().runways;
+    expect(runway?.line[0]).toEqual([7.016, 49.997]);
+    expect(runway?.ends.map((e) => e.designator)).toEqual(['29', '11']);
+    // The lower number first, as the field calls it.
+    expect(runway?.name).toBe('11/29');
+  });
+
+  test('[U6] a spot is one Enter', () => {
+    const { key, surface, contents } = drawing('standing-spot');
+    surface.middle = first;
+    key('Enter');
+    expect(contents().spots[0]?.position).toEqual(first);
   });
 
   test('arrow keys pan the map while drawing', () => {
