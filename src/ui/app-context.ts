@@ -185,7 +185,7 @@ export interface MapControl {
     readonly lines: readonly {
       readonly keys: readonly string[];
       readonly words: string;
-      readonly written?: string;
+      readonly written?: readonly string[];
     }[];
   }[];
 }

@@ -4,12 +4,12 @@ export interface MapKey {
   readonly keys: readonly string[];
   readonly words: string;
   /** How the list of short cuts writes them, where their names do not say it. */
-  readonly written?: string;
+  readonly written?: readonly string[];
 }
 
 /** The keys that draw: the tool answers from this table, and the list of short cuts is written from it. */
 export const drawKeys = {
-  set: { keys: [' '], words: 'Set a corner at the cross in the middle of the map', written: 'Space' },
+  set: { keys: [' '], words: 'Set a corner at the cross in the middle of the map', written: ['Space'] },
   finish: { keys: ['Enter'], words: 'End the drawing; set the corner while there are too few' },
   back: { keys: ['Backspace'], words: 'Take the last corner back' },
   giveUp: { keys: ['Escape'], words: 'Give the drawing up; then the tool' },
@@ -20,10 +20,10 @@ export const selectKeys = {
   nudge: {
     keys: ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown'],
     words: 'Move what is selected by 1 m; with Shift 10 m, with Alt 0.1 m',
-    written: 'Arrow keys',
+    written: ['Arrow keys'],
   },
-  nextCorner: { keys: [']', 'PageDown'], words: 'Choose its next corner', written: '] or Page down' },
-  lastCorner: { keys: ['[', 'PageUp'], words: 'Choose the corner before', written: '[ or Page up' },
+  nextCorner: { keys: [']', 'PageDown'], words: 'Choose its next corner', written: [']', 'Page down'] },
+  lastCorner: { keys: ['[', 'PageUp'], words: 'Choose the corner before', written: ['[', 'Page up'] },
   remove: { keys: ['Delete', 'Backspace'], words: 'Delete the chosen corner, or all that is selected' },
   giveUp: { keys: ['Escape'], words: 'Give up a drag; then corner, point of a path, selection' },
 } as const satisfies Record<string, MapKey>;
@@ -33,10 +33,10 @@ export const viewKeys = {
   pan: {
     keys: ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown'],
     words: 'Pan the map; without Ctrl too, while nothing is selected',
-    written: 'Ctrl+Arrow keys',
+    written: ['Ctrl+Arrow keys'],
   },
-  nearer: { keys: ['+', '='], words: 'Zoom in', written: '+' },
-  farther: { keys: ['-', '_'], words: 'Zoom out', written: '-' },
+  nearer: { keys: ['+', '='], words: 'Zoom in', written: ['+'] },
+  farther: { keys: ['-', '_'], words: 'Zoom out', written: ['-'] },
   all: { keys: ['Home'], words: 'Show the whole survey' },
   selected: { keys: ['End'], words: 'Centre the map on what is selected' },
 } as const satisfies Record<string, MapKey>;

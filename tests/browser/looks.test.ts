@@ -1,0 +1,132 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { closeBrowser, openPage } from './page';
+
+afterAll(closeBrowser);
+
+const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+const looks = {
+  day: { colorScheme: 'light', contrast: 'no-preference' },
+  night: { colorScheme: 'dark', contrast: 'no-preference' },
+  contrast: { colorScheme: 'light', contrast: 'more' },
+} as const;
+
+const button = (page: Page, name: string | RegExp) =>
+  page
+    .getByRole('button', { name, exact: typeof name === 'string' })
+    .filter({ visible: true })
+    .first();
+
+/** What a narrow page has under its tabs is there at once on a wide one. */
+async function tab(page: Page, place: number): Promise<void> {
+  const tabs = page.getByRole('navigation', { name: 'Sheets' }).getByRole('button');
+  if (await tabs.first().isVisible()) await tabs.nth(place).click();
+}
+const inMenu = (name: string) => async (page: Page) => {
+  if (!(await button(page, name).isVisible())) await button(page, 'Menu').click();
+  await button(page, name).click();
+  await page.getByRole('dialog').waitFor();
+};
+const inList = (name: string | RegExp) => async (page: Page) => {
+  await tab(page, 1);
+  await button(page, name).click();
+  await tab(page, 2);
+};
+
+/** Every screen, and how to get to it from the one before; one line for each that is added. */
+const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  'the survey': (page) => tab(page, 1),
+  'time and light': (page) => tab(page, 3),
+  'the airfield': (page) => tab(page, 2),
+  'a standing spot': inList(/^Car park, top deck/),
+  'a spot under the map': (page) => tab(page, 0),
+  'a runway': inList(/^07\/25/),
+  'an obstacle': inList(/^West hangar|high$/),
+  'the menu': (page) => button(page, 'Menu').click(),
+  drawing: async (page) => {
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('a');
+  },
+  'the search': async (page) => {
+    await page.keyboard.press('Escape');
+    await button(page, 'Find airfield').click();
+    await page.getByRole('dialog').getByRole('combobox').fill('gran');
+    await page.getByRole('option').first().waitFor();
+  },
+  'the surveys': inMenu('Surveys'),
+  'the kit': inMenu('Kit'),
+  'the preferences': inMenu('Preferences'),
+  'the short cuts': inMenu('Short cuts'),
+  'an empty survey with a notice': async (page) => {
+    await button(page, 'Find airfield').click();
+    await button(page, /^Start an empty survey/).click();
+    await page.getByText('Dismiss').waitFor();
+    await tab(page, 1);
+  },
+};
+
+/**
+ * What axe finds broken (WCAG 2.2 A and AA, and its good practices), by rule and element. Of the looks after the first
+ * only colours and sizes are new.
+ */
+function violations(page: Page, look: keyof typeof looks): Promise<string[]> {
+  return page.evaluate(async (isFirst) => {
+    const { axe } = globalThis as unknown as {
+      axe: {
+        run(
+          where: Document,
+          how: object,
+        ): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+      };
+    };
+    const { violations: found } = await axe.run(document, {
+      resultTypes: ['violations'],
+      preload: false,
+      ...(isFirst
+        ? { rules: { 'target-size': { enabled: true } } }
+        : { runOnly: ['color-contrast', 'target-size'] }),
+    });
+    return found.flatMap(({ id, nodes }) =>
+      nodes.map((n) => `${id}: ${n.html.slice(0, 160)} ${n.failureSummary.slice(0, 200)}`),
+    );
+  }, look === 'day');
+}
+
+async function wear(page: Page, look: keyof typeof looks): Promise<void> {
+  await page.emulateMedia(looks[look]);
+  await page.waitForFunction((name) => document.documentElement.dataset['look'] === name, look);
+}
+
+async function broken(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const all: string[] = [];
+  for (const [screen, open] of Object.entries(screens)) {
+    // A dialog of the screen before is closed first.
+    if (await page.getByRole('dialog').isVisible()) await page.keyboard.press('Escape');
+    await open(page);
+    for (const look of ['day', 'night', 'contrast'] as const) {
+      await wear(page, look);
+      all.push(...(await violations(page, look)).map((v) => `${screen}, ${look}: ${v}`));
+    }
+  }
+  return all;
+}
+
+describe('every screen in every look', () => {
+  it('[B120] has nothing that axe finds broken, at 1280 px', { timeout: 150_000 }, async () => {
+    const { page, context, complaints } = await openPage({ map: false });
+    expect(await broken(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('[B121] has nothing that axe finds broken, on a phone of 360 px', { timeout: 150_000 }, async () => {
+    const { page, context, complaints } = await openPage({ width: 360, height: 740, touch: true });
+    expect(await broken(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});
