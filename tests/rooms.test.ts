@@ -30,6 +30,7 @@ const fenced: Record<string, string> = {
   idb: 'storage/database.ts',
   'browser-fs-access': 'storage/files.ts',
   fflate: 'storage/archive.ts',
+  flatbush: 'figures/sight/surroundings.ts',
 };
 
 interface Import {

@@ -15,13 +15,15 @@ export interface FiguresArguments {
   readonly day: string | null;
   /** What the settings are wanted for; null without --lens. */
   readonly settings: SettingsArguments | null;
+  /** A GeoTIFF with the ground's heights. */
+  readonly terrain: string | null;
 }
 
 export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --metar REPORT] [--day 2026-06-21] ' +
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] ' +
   settingsUsage;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
@@ -33,6 +35,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     wind: { type: 'string' },
     metar: { type: 'string' },
     day: { type: 'string' },
+    terrain: { type: 'string' },
     ...settingsOptions,
   } as const;
   let parsed;
@@ -45,7 +48,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
   if (file === undefined) return { ok: false, reason: `a survey file is missing (${usage})` };
   if (more.length > 0)
     return { ok: false, reason: `one survey file at a time, got ${parsed.positionals.length} (${usage})` };
-  const { at, subject, body, wind, metar, day } = parsed.values;
+  const { at, subject, body, wind, metar, day, terrain } = parsed.values;
   if (wind !== undefined && metar !== undefined)
     return { ok: false, reason: `either --wind or --metar, not both (${usage})` };
   const instant = at === undefined ? now : parseInstant(at);
@@ -66,6 +69,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
       metar: metar ?? null,
       day: day ?? null,
       settings: settings.value,
+      terrain: terrain ?? null,
     },
   };
 }

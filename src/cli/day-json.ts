@@ -1,5 +1,6 @@
 import { sunTimes } from '../figures/light/sun-times';
 import { momentsOf } from '../figures/light/moments';
+import type { ElevationGrid } from '../figures/sight/terrain';
 import { outlookOf, stillViewsOf } from '../figures/spot-figures';
 import { pathsOf } from '../figures/traffic/paths';
 import { lightStretches } from '../figures/when/day-windows';
@@ -10,13 +11,13 @@ import { dayOf, isoInstant, wholeSecond } from '../time/local-time';
  * The light of a civil day ("2026-06-21" at the airfield) in the form in which the `figures` command prints it. Every
  * instant is the first whole second at which what it tells is so, so that `--at` that instant says the same.
  */
-export function dayJson(contents: Contents, date: string) {
+export function dayJson(contents: Contents, date: string, terrain: ElevationGrid | null = null) {
   const { timeZone } = momentsOf(contents, 0);
   const { from, to } = dayOf(date, timeZone);
   const times = sunTimes(contents.site.reference, from, to);
   const iso = (instant: number | null) => (instant === null ? null : isoInstant(wholeSecond(instant, to)));
   const paths = pathsOf(contents, () => true);
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, terrain);
   return {
     civilDawn: iso(times.civilDawn),
     sunrise: iso(times.sunrise),
@@ -24,7 +25,7 @@ export function dayJson(contents: Contents, date: string) {
     civilDusk: iso(times.civilDusk),
     sunUp: times.sunUp,
     windows: contents.spots.flatMap((spot) =>
-      stillViewsOf(spot, paths, outlook).flatMap((view, i) =>
+      stillViewsOf(spot, paths, outlook, from).flatMap((view, i) =>
         lightStretches(view, spot.position, from, to).map((stretch) => ({
           spot: spot.id,
           path: paths[i]?.ref.path,

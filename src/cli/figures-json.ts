@@ -4,6 +4,7 @@ import { figuresFor } from '../figures/figures-for';
 import { settingsFor, type Pinned, type Settings } from '../figures/optics/settings';
 import type { PathFromSpot, Sample, SpotFigures } from '../figures/types';
 import type { Lens } from '../survey/schema/kit';
+import type { ElevationGrid } from '../figures/sight/terrain';
 import { isoInstant } from '../time/local-time';
 
 /** The lens that settings are wanted for, and what is pinned. */
@@ -21,8 +22,9 @@ export function figuresJson(
   openingProblems: readonly Problem[],
   at: number,
   wanted: SettingsWanted | null = null,
+  terrain: ElevationGrid | null = null,
 ) {
-  const figures = figuresFor(contents, at);
+  const figures = figuresFor(contents, at, undefined, terrain);
   const settingsAt = ({ sun }: SpotFigures): SettingsOf =>
     wanted &&
     ((sample) =>
@@ -56,7 +58,7 @@ const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, settingsOf: Se
 });
 
 const pathJson = (
-  { ref, closest, best, visibleShare, glareShare }: PathFromSpot,
+  { ref, closest, best, visibleShare, glareShare, hidden }: PathFromSpot,
   settingsOf: SettingsOf,
 ) => ({
   path: ref.path,
@@ -64,6 +66,7 @@ const pathJson = (
   best: sampleJson(best, settingsOf),
   visibleShare,
   glareShare,
+  hidden,
 });
 
 const sampleJson = (s: Sample, settingsOf: SettingsOf) => ({

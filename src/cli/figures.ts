@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotiff';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
 import { nothingPinned } from '../figures/optics/settings';
@@ -27,22 +28,35 @@ function settingsWanted(contents: Contents, given: SettingsArguments | null): Re
   return { ok: true, value: { lens, pinned: { ...nothingPinned, ...pins } } };
 }
 
-function run(args: readonly string[], now: number): Read<string> {
+/** The bytes of a file, or why there are none. */
+function bytesOf(file: string): Read<Buffer> {
+  try {
+    return { ok: true, value: readFileSync(file) };
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return { ok: false, reason: `${file} cannot be read: ${why}` };
+  }
+}
+
+/** The ground round the airfield out of a GeoTIFF. */
+async function terrainFrom(file: string, contents: Contents): Promise<Read<ReadElevations>> {
+  const bytes = bytesOf(file);
+  if (!bytes.ok) return { ok: false, reason: `--terrain: ${bytes.reason}` };
+  const reading = await readGeotiff(new Uint8Array(bytes.value).buffer, contents.site.reference);
+  return reading.ok
+    ? { ok: true, value: reading.grid }
+    : { ok: false, reason: `--terrain: ${file}: ${reading.reason}` };
+}
+
+async function run(args: readonly string[], now: number): Promise<Read<string>> {
   const read = readArguments(args, now);
   if (!read.ok) return read;
-  const { file, at, subject, body, day } = read.value;
+  const { file, at, subject, body, day, terrain } = read.value;
   const wind = givenWind(read.value, now);
   if (!wind.ok) return wind;
-  let text: string;
-  try {
-    text = readFileSync(file, 'utf8');
-  } catch (error) {
-    return {
-      ok: false,
-      reason: `${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`,
-    };
-  }
-  const opened = openSurvey(text);
+  const bytes = bytesOf(file);
+  if (!bytes.ok) return bytes;
+  const opened = openSurvey(bytes.value.toString('utf8'));
   if (!opened.ok) return { ok: false, reason: `${file}: ${opened.reason}` };
   if (opened.newer)
     return {
@@ -53,15 +67,18 @@ function run(args: readonly string[], now: number): Read<string> {
   if (!contents.ok) return contents;
   const wanted = settingsWanted(contents.value, read.value.settings);
   if (!wanted.ok) return wanted;
+  const ground = terrain === null ? null : await terrainFrom(terrain, contents.value);
+  if (ground && !ground.ok) return ground;
+  const grid = ground?.value ?? null;
   const figures = {
-    ...figuresJson(contents.value, opened.problems, at, wanted.value),
+    ...figuresJson(contents.value, opened.problems, at, wanted.value, grid),
     ...(wind.value ? { flow: flowJson(contents.value, wind.value, at) } : {}),
-    ...(day === null ? {} : { day: dayJson(contents.value, day) }),
+    ...(day === null ? {} : { day: dayJson(contents.value, day, grid) }),
   };
   return { ok: true, value: JSON.stringify(figures, null, 1) };
 }
 
-const answer = run(process.argv.slice(2), Date.now());
+const answer = await run(process.argv.slice(2), Date.now());
 if (answer.ok) process.stdout.write(`${answer.value}\n`);
 else {
   process.stderr.write(`${answer.reason.replace(/\s+/g, ' ')}\n`);

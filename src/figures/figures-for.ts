@@ -1,18 +1,24 @@
 import type { Contents } from '../survey/contents';
 import { problemsOf } from './checks/problems';
 import { runwayFigures } from './runway-figures';
+import type { ElevationGrid } from './sight/terrain';
 import { allSpotFigures } from './spot-figures';
 import { fieldElevation, pathsOf, type PathFilter } from './traffic/paths';
 import type { Figures } from './types';
 
 /** All figures of a survey for one instant (ms since 1970, UTC): what the `figures` command prints. */
-export function figuresFor(contents: Contents, instant: number, wanted: PathFilter = () => true): Figures {
+export function figuresFor(
+  contents: Contents,
+  instant: number,
+  wanted: PathFilter = () => true,
+  terrain: ElevationGrid | null = null,
+): Figures {
   const elevation = fieldElevation(contents);
   const runways = contents.runways.map((runway) => runwayFigures(runway, elevation, instant));
   const paths = pathsOf(contents, wanted);
   return {
     problems: problemsOf(contents, runways, instant),
     runways: runways.filter((r) => r !== null),
-    spots: allSpotFigures(contents, paths, [instant]).flat(),
+    spots: allSpotFigures(contents, paths, [instant], terrain).flat(),
   };
 }

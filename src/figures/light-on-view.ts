@@ -17,10 +17,12 @@ export interface SunThere {
   /** Azimuth as a level unit vector. */
   readonly levelEast: number;
   readonly levelNorth: number;
+  /** Whether an obstacle or the terrain stands before it. */
+  readonly hidden: boolean;
 }
 
 /** Light comes from where the sun appears, so the direction is the refracted one. */
-export function sunThere(sun: Sun): SunThere {
+export function sunThere(sun: Sun, hidden = false): SunThere {
   const [sin, cos] = [Math.sin(sun.azimuth * RAD), Math.cos(sun.azimuth * RAD)];
   const level = Math.cos(sun.altitude * RAD);
   return {
@@ -30,6 +32,7 @@ export function sunThere(sun: Sun): SunThere {
     up: Math.sin(sun.altitude * RAD),
     levelEast: sin,
     levelNorth: cos,
+    hidden,
   };
 }
 
@@ -81,8 +84,12 @@ export function aspectAt(view: View, i: number): number | null {
 export const elevationAt = (view: View, i: number): number =>
   Math.asin(Math.max(-1, Math.min(1, (view.up[i] as number) / (view.range[i] as number)))) * DEG;
 
-/** Whether the sun shines into the lens when its axis meets the aircraft at sample `i`. */
+/** Whether the sun shines into the lens when its axis meets the aircraft at sample `i`: not when either is hidden. */
 export const glareAt = (view: View, i: number, sun: SunThere, framing: Framing, reach: Reach): boolean =>
+  !sun.hidden && view.sightAt(i) > 0 && sunNearAt(view, i, sun, framing, reach);
+
+/** Whether the sun is up and so near to the axis that it glares unless something hides it: reason enough for the caution. */
+export const sunNearAt = (view: View, i: number, sun: SunThere, framing: Framing, reach: Reach): boolean =>
   sun.sun.geometricAltitude > sunriseAltitude &&
   glaresInto(cosPhaseAt(view, i, sun), view.focalAt(i), sun, framing, reach);
 
@@ -103,27 +110,32 @@ export function glaresInto(
   return focal > 0 && fromAxis < halfDiagonal(focal, framing) + glareMargin;
 }
 
-/** The factors of a sample's score. Nothing stands in the way on open ground: sight is 1 until obstacles are read. */
+/** The factors of a sample's score. */
 export function scoreAt(view: View, i: number, sun: SunThere, reach: Reach) {
   const altitude = sun.sun.geometricAltitude;
   const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun));
   const reached = reachOfSample(view, i, reach);
   const aspect = aspectFactor(aspectAt(view, i));
   const haze = hazeFactor(view.range[i] as number, altitude, elevationAt(view, i));
-  const sight = 1;
+  const sight = view.sightAt(i);
   // An eye at the very centre of the aircraft has no angles: nothing that is out of reach needs them.
   const total = reached === 0 ? 0 : light * reached * aspect * sight * haze;
   return { total, light, reach: reached, aspect, sight, haze };
 }
 
-/** The sample of the highest total; at equal totals (night) the least slant range. */
+/**
+ * The sample of the highest total; at equal totals (night) the least slant range. Never one that is hidden, as long as
+ * anything of the path is in sight.
+ */
 export function bestIndex(view: View, sun: SunThere, reach: Reach): number {
-  let best = closestIndex(view);
+  let best = closestInSight(view);
+  if (view.sightAt(best) === 0) return best;
   const ceiling = lightCeiling(sun.sun.geometricAltitude);
   if (ceiling === 0) return best;
   let total = scoreAt(view, best, sun, reach).total;
   for (let i = 0; i < view.count; i++) {
     // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.
+    if (view.sightAt(i) === 0) continue;
     if (ceiling * farReach(reach, view.leastFocalAt(i)) < total) continue;
     if (ceiling * reachOfSample(view, i, reach) < total) continue;
     const score = scoreAt(view, i, sun, reach).total;
@@ -146,4 +158,13 @@ export function closestIndex(view: View): number {
   for (let i = 1; i < view.count; i++)
     if ((view.range[i] as number) < (view.range[closest] as number)) closest = i;
   return closest;
+}
+
+/** The same among those in sight; the nearest of all when nothing is. */
+export function closestInSight(view: View): number {
+  let closest = -1;
+  for (let i = 0; i < view.count; i++)
+    if (view.sightAt(i) > 0 && (closest < 0 || (view.range[i] as number) < (view.range[closest] as number)))
+      closest = i;
+  return closest < 0 ? closestIndex(view) : closest;
 }

@@ -22,3 +22,16 @@ function same(a: unknown, b: unknown): boolean {
     Array.isArray(a) && Array.isArray(b) && a.length === b.length && a.every((entry, i) => entry === b[i])
   );
 }
+
+/** The same for a function of which only the last answer is worth keeping. */
+export function rememberedLast<A extends readonly unknown[], R>(
+  compute: (...args: A) => R,
+): (...args: A) => R {
+  let known: { readonly args: A; readonly answer: R } | null = null;
+  return (...args) => {
+    const { args: before } = known ?? { args: [] as const };
+    if (known && args.every((arg, i) => same(arg, before[i]))) return known.answer;
+    known = { args, answer: compute(...args) };
+    return known.answer;
+  };
+}

@@ -19,15 +19,22 @@ import {
   lightAngleAt,
   lightClassAt,
   scoreAt,
+  sunNearAt,
   sunThere,
   type SunThere,
 } from './light-on-view';
 import { equivalent35, framingOf, type Framing } from './optics/framing';
 import { reachOf, type Reach } from './optics/reach';
 import { groundUnder } from './sight/ground';
+import { inTheWay, openGround, type InTheWay } from './sight/hidden';
+import type { SightLines } from './sight/sight-lines';
+import { siteFrame } from './sight/site-frame';
+import { seasons, sightFrom, sunBehind, targetsAlong } from './sight/spot-sight';
+import { surroundings, type Surroundings } from './sight/surroundings';
+import { terrainIn, type ElevationGrid } from './sight/terrain';
 import { remembered } from './remembered';
 import { fieldElevation, type Path } from './traffic/paths';
-import type { PathFromSpot, RunwayFromSpot, Sample, Sector, SectorRun, SpotFigures } from './types';
+import type { PathFromSpot, RunwayFromSpot, Sample, Sector, SpotFigures, Sun } from './types';
 import { View, type Eye } from './view';
 import { stillView, type StillView } from './when/still-view';
 
@@ -38,14 +45,27 @@ export interface Outlook {
   readonly fieldElevation: number;
   readonly framing: Framing;
   readonly reach: Reach;
+  /** What can stand in the way; null on open ground. */
+  readonly around: Surroundings | null;
+  /** IANA zone whose months leaves follow. */
+  readonly timeZone: string;
 }
 
-export const outlookOf = (contents: Contents): Outlook => ({
+/** `terrain`: the ground's heights, null where only the runways' are known. */
+export const outlookOf = (contents: Contents, terrain: ElevationGrid | null = null): Outlook => ({
   runways: contents.runways,
   fieldElevation: fieldElevation(contents),
   framing: framingOf(contents.subject, contents.body, contents.kit.fill),
   reach: reachOf(contents.kit),
+  around: aroundOf(contents, terrain),
+  timeZone: contents.site.timeZone,
 });
+
+function aroundOf(contents: Contents, terrain: ElevationGrid | null): Surroundings | null {
+  const frame = siteFrame(contents.site.reference);
+  const ground = terrain && terrainIn(terrain, frame);
+  return surroundings(contents.obstacles, contents.runways, fieldElevation(contents), frame, ground);
+}
 
 /** The eye of somebody at a spot. `elevation`: m above mean sea level of the eye. */
 interface EyeThere extends Eye {
@@ -71,23 +91,40 @@ export function spotFigures(
   outlook: Outlook,
   instants: readonly number[],
 ): SpotFigures[] {
-  const ground = groundUnder(spot, outlook.runways, outlook.fieldElevation);
+  const { around } = outlook;
+  const ground = groundUnder(spot, outlook.runways, outlook.fieldElevation, around?.terrain);
   const eye = eyeAt(spot, ground.elevation);
-  const suns = instants.map((instant) => sunThere(sunAt(spot.position, instant)));
+  const suns = instants.map((instant) => sunAt(spot.position, instant));
+  const hiders = suns.map((): string | null => null);
   const runways = runwaysFrom(spot, outlook.runways);
   const seen = suns.map((): PathFromSpot[] => []);
-  for (const path of paths) {
-    scratch.look(path.samples, eye, outlook.framing);
-    const closest = closestIndex(scratch);
-    const usable = usableRuns(scratch, outlook.reach);
-    suns.forEach((sun, i) => seen[i]?.push(pathFromSpot(path, closest, usable, sun, eye, outlook)));
-  }
-  return suns.map(({ sun }, i) => ({
+  const look = (sight: SightLines | null, which: readonly number[]) => {
+    const there = which.map((i) => [i, sunThere(suns[i] as Sun, hiders[i] !== null)] as const);
+    for (const path of paths) {
+      if (around) sight?.look(targetsAlong(path, outlook.framing, around));
+      scratch.look(path.samples, eye, outlook.framing, sight);
+      const closest = closestIndex(scratch);
+      const usable = usableRuns(scratch, outlook.reach);
+      const way = sight && around ? inTheWay(path.samples, sight, around) : openGround;
+      for (const [i, sun] of there)
+        seen[i]?.push(pathFromSpot(path, closest, usable, way, sun, eye, outlook));
+    }
+  };
+  if (!around) look(null, [...suns.keys()]);
+  else
+    for (const { does, instants: which } of seasons(around, outlook.timeZone, instants)) {
+      const up = which.map((i) => suns[i] as Sun);
+      const sight = sightFrom(around, does, spot.position, eye, paths, outlook.framing, up);
+      for (const i of which) hiders[i] = sunBehind(sight, suns[i] as Sun, eye, around);
+      look(sight, which);
+    }
+  return suns.map((sun, i) => ({
     id: spot.id,
     name: spot.name,
     sun,
     ground: ground.elevation,
     groundFrom: ground.from,
+    sunHiddenBy: hiders[i] ?? null,
     runways,
     paths: seen[i] ?? [],
   }));
@@ -103,12 +140,16 @@ const rememberedFigures = remembered(
     body: Body,
     kit: Kit,
     elevation: number,
+    around: Surroundings | null,
+    timeZone: string,
   ) => {
     const outlook = {
       runways,
       fieldElevation: elevation,
       framing: framingOf(subject, body, kit.fill),
       reach: reachOf(kit),
+      around,
+      timeZone,
     };
     return spotFigures(spot, paths, outlook, instants);
   },
@@ -119,20 +160,31 @@ export function allSpotFigures(
   contents: Contents,
   paths: readonly Path[],
   instants: readonly number[],
+  terrain: ElevationGrid | null = null,
 ): SpotFigures[][] {
-  const { spots, runways, subject, body, kit } = contents;
+  const { spots, runways, subject, body, kit, site } = contents;
   const elevation = fieldElevation(contents);
+  const around = aroundOf(contents, terrain);
   return spots.map((spot) =>
-    rememberedFigures(spot, paths, instants, runways, subject, body, kit, elevation),
+    rememberedFigures(spot, paths, instants, runways, subject, body, kit, elevation, around, site.timeZone),
   );
 }
 
-/** The paths as seen from a spot, kept to be asked about many suns: light through a day and a year. */
-export function stillViewsOf(spot: StandingSpot, paths: readonly Path[], outlook: Outlook): StillView[] {
-  const eye = eyeAt(spot, groundUnder(spot, outlook.runways, outlook.fieldElevation).elevation);
+/**
+ * The paths as seen from a spot, kept to be asked about many suns: light through a day and a year. Leaves hide as in the
+ * month of `instant`.
+ */
+export function stillViewsOf(
+  spot: StandingSpot,
+  paths: readonly Path[],
+  outlook: Outlook,
+  instant: number,
+): StillView[] {
+  const { framing, reach } = outlook;
+  const { eye, look } = lookingFrom(spot, paths, outlook, instant);
   return paths.map((path) => {
-    scratch.look(path.samples, eye, outlook.framing);
-    return stillView(scratch, outlook.framing, outlook.reach, null);
+    scratch.look(path.samples, eye, framing, look(path).sight);
+    return stillView(scratch, framing, reach);
   });
 }
 
@@ -145,22 +197,49 @@ const rememberedViews = remembered(
     body: Body,
     kit: Kit,
     elevation: number,
-  ) =>
-    stillViewsOf(spot, paths, {
-      runways,
-      fieldElevation: elevation,
-      framing: framingOf(subject, body, kit.fill),
-      reach: reachOf(kit),
-    }),
+    around: Surroundings | null,
+    timeZone: string,
+    instant: number,
+  ) => {
+    const [framing, reach] = [framingOf(subject, body, kit.fill), reachOf(kit)];
+    const outlook = { runways, fieldElevation: elevation, framing, reach, around, timeZone };
+    return stillViewsOf(spot, paths, outlook, instant);
+  },
 );
 
 /** `stillViewsOf` a spot of the survey, computed only when something has changed for it. */
-export function keptViews(spot: StandingSpot, paths: readonly Path[], contents: Contents): StillView[] {
-  const { runways, subject, body, kit } = contents;
-  return rememberedViews(spot, paths, runways, subject, body, kit, fieldElevation(contents));
+export function keptViews(
+  spot: StandingSpot,
+  paths: readonly Path[],
+  contents: Contents,
+  instant: number,
+  terrain: ElevationGrid | null = null,
+): StillView[] {
+  const { runways, subject, body, kit, site } = contents;
+  const elevation = fieldElevation(contents);
+  const around = aroundOf(contents, terrain);
+  // Without leaves all instants are alike.
+  const at = around?.leafy ? instant : 0;
+  return rememberedViews(spot, paths, runways, subject, body, kit, elevation, around, site.timeZone, at);
 }
 
-/** Needed focal length in mm at every sample of a path, infinite where it is out of the kit's reach. */
+/** An eye at a spot, and how to look from there along one of these paths at an instant. */
+function lookingFrom(spot: StandingSpot, paths: readonly Path[], outlook: Outlook, instant: number) {
+  const { around, framing, timeZone } = outlook;
+  const ground = groundUnder(spot, outlook.runways, outlook.fieldElevation, around?.terrain);
+  const eye = eyeAt(spot, ground.elevation);
+  const sun = sunAt(spot.position, instant);
+  const [season] = around ? seasons(around, timeZone, [instant]) : [];
+  if (!around || !season) return { eye, sun: sunThere(sun), look: () => ({ sight: null, way: openGround }) };
+  const sight = sightFrom(around, season.does, spot.position, eye, paths, framing, [sun]);
+  const look = (path: Path) => {
+    sight.look(targetsAlong(path, framing, around));
+    return { sight, way: inTheWay(path.samples, sight, around) };
+  };
+  return { eye, sun: sunThere(sun, sunBehind(sight, sun, eye, around) !== null), look };
+}
+
+/** Needed focal length in mm at every sample of a path, infinite where it is hidden or out of the kit's reach. */
 export function focalLengthsAlong(path: Path, seen: PathFromSpot | undefined): Float64Array {
   const focal = new Float64Array(path.samples.count).fill(Infinity);
   for (const run of seen?.sector.runs ?? []) focal.set(run.focalLengths, run.from);
@@ -175,15 +254,16 @@ export function inspectPath(
   outlook: Outlook,
   instant: number,
 ): Sample {
-  const eye = eyeAt(spot, groundUnder(spot, outlook.runways, outlook.fieldElevation).elevation);
-  scratch.look(path.samples, eye, outlook.framing);
+  const { eye, sun, look } = lookingFrom(spot, [path], outlook, instant);
+  const { sight, way } = look(path);
+  scratch.look(path.samples, eye, outlook.framing, sight);
   const { station: stations, count } = path.samples;
   let index = 0;
   for (let i = 1; i < count; i++) {
     if (Math.abs((stations[i] as number) - station) < Math.abs((stations[index] as number) - station))
       index = i;
   }
-  return sampleAt(path, index, sunThere(sunAt(spot.position, instant)), eye, outlook);
+  return sampleAt(path, index, sun, way, eye, outlook);
 }
 
 /** First and last index of each run of neighbouring usable samples. */
@@ -204,48 +284,70 @@ function pathFromSpot(
   path: Path,
   closest: number,
   runs: Runs,
+  way: InTheWay,
   sun: SunThere,
   eye: EyeThere,
   outlook: Outlook,
 ): PathFromSpot {
   const { share } = path.samples;
   let usable = 0;
+  let visible = 0;
   let glaring = 0;
-  const sector: SectorRun[] = [];
+  const through = new Set<string>();
+  const sector: ReturnType<typeof emptyRun>[] = [];
   for (const [from, to] of runs) {
-    const run = {
-      from,
-      bearings: [] as number[],
-      lightAngles: [] as number[],
-      glare: [] as boolean[],
-      focalLengths: [] as number[],
-    };
+    let run: ReturnType<typeof emptyRun> | null = null;
     for (let i = from; i <= to; i++) {
-      const glare = glareAt(scratch, i, sun, outlook.framing, outlook.reach);
+      const inSight = scratch.sightAt(i);
       usable += share[i] as number;
+      if (inSight === 0) {
+        run = null;
+        continue;
+      }
+      if (!run) sector.push((run = emptyRun(i)));
+      const glare = glareAt(scratch, i, sun, outlook.framing, outlook.reach);
+      visible += inSight * (share[i] as number);
       if (glare) glaring += share[i] as number;
       run.bearings.push(bearingAt(scratch, i));
       run.lightAngles.push(lightAngleAt(scratch, i, sun));
       run.glare.push(glare);
       run.focalLengths.push(scratch.focalAt(i));
+      const mesh = way.throughAt(i);
+      if (mesh !== null) through.add(mesh);
     }
-    sector.push(run);
   }
   return {
     ref: path.ref,
-    closest: sampleAt(path, closest, sun, eye, outlook),
-    best: sampleAt(path, bestIndex(scratch, sun, outlook.reach), sun, eye, outlook),
-    visibleShare: usable > 0 ? 1 : null,
+    closest: sampleAt(path, closest, sun, way, eye, outlook),
+    best: sampleAt(path, bestIndex(scratch, sun, outlook.reach), sun, way, eye, outlook),
+    visibleShare: usable > 0 ? visible / usable : null,
     glareShare: usable > 0 ? glaring / usable : null,
+    hidden: way.stretches,
+    through: [...through],
     sector: { runs: sector } satisfies Sector,
   };
 }
+
+const emptyRun = (from: number) => ({
+  from,
+  bearings: [] as number[],
+  lightAngles: [] as number[],
+  glare: [] as boolean[],
+  focalLengths: [] as number[],
+});
 
 const bearingAt = (view: View, i: number): number =>
   wrap360(Math.atan2(view.east[i] as number, view.north[i] as number) * DEG);
 
 /** Every figure of the sample `i` of the view at hand. */
-function sampleAt(path: Path, i: number, sun: SunThere, eye: EyeThere, { framing, reach }: Outlook): Sample {
+function sampleAt(
+  path: Path,
+  i: number,
+  sun: SunThere,
+  way: InTheWay,
+  eye: EyeThere,
+  { framing, reach }: Outlook,
+): Sample {
   const [east, north, up] = [scratch.east[i] as number, scratch.north[i] as number, scratch.up[i] as number];
   const out = Math.hypot(east, north);
   const radius = out > 0 ? radiusAlong(eye.frame, east / out, north / out) : eye.frame.normalRadius;
@@ -267,6 +369,8 @@ function sampleAt(path: Path, i: number, sun: SunThere, eye: EyeThere, { framing
     flankLit: flankLitAt(scratch, i, sun),
     light: lightClassAt(scratch, i, sun),
     glare: glareAt(scratch, i, sun, framing, reach),
+    sunNear: sunNearAt(scratch, i, sun, framing, reach),
+    hiddenBy: way.byAt(i),
     score: scoreAt(scratch, i, sun, reach),
   };
 }

@@ -77,8 +77,21 @@ export interface Sample {
   readonly phaseAngle: number;
   readonly flankLit: boolean | null;
   readonly light: LightClass;
+  /** The sun shines into the lens. */
   readonly glare: boolean;
+  /** The sun is that near to the axis, hidden or not: the caution stands. */
+  readonly sunNear: boolean;
+  /** Id of the first obstacle on the line to the centre, or "terrain", where nothing of the aircraft is in sight. */
+  readonly hiddenBy: string | null;
   readonly score: Score;
+}
+
+/** A stretch of a path on which nothing of the aircraft is in sight: stations in the order of flight. */
+export interface HiddenStretch {
+  readonly from: number;
+  readonly to: number;
+  /** Id of the first obstacle on the sight line, or "terrain". */
+  readonly by: string;
 }
 
 /** A path as seen from a spot in one moment. */
@@ -86,15 +99,19 @@ export interface PathFromSpot {
   readonly ref: PathRef;
   readonly closest: Sample;
   readonly best: Sample;
-  /** Shares of the usable horizontal length, 0 to 1; null without usable samples. */
+  /** Shares of the usable horizontal length, 0 to 1; null without usable samples. Visible counts wheels, centre and fin tip. */
   readonly visibleShare: number | null;
   readonly glareShare: number | null;
+  /** Over the whole path, usable or not. */
+  readonly hidden: readonly HiddenStretch[];
+  /** Ids of the mesh fences that one looks through at what is usable. */
+  readonly through: readonly string[];
   readonly sector: Sector;
 }
 
-/** The bearings from a spot of a path's usable samples, in the order in which the aircraft passes. */
+/** The bearings from a spot of a path's usable samples in sight, in the order in which the aircraft passes. */
 export interface Sector {
-  /** Runs of neighbouring usable samples. */
+  /** Runs of neighbouring samples, usable and in sight. */
   readonly runs: readonly SectorRun[];
 }
 export interface SectorRun {
@@ -125,7 +142,9 @@ export interface SpotFigures {
   readonly sun: Sun;
   /** m above mean sea level of the ground under the spot, and where that is from. */
   readonly ground: number;
-  readonly groundFrom: 'stated' | 'runway' | 'site';
+  readonly groundFrom: 'stated' | 'terrain' | 'runway' | 'site';
+  /** Id of the obstacle that hides the sun, or "terrain"; null when it is in sight or down. */
+  readonly sunHiddenBy: string | null;
   readonly runways: readonly RunwayFromSpot[];
   readonly paths: readonly PathFromSpot[];
 }

@@ -8,6 +8,12 @@ export interface Eye {
   readonly frame: Frame;
 }
 
+/** How much of the aircraft is in sight at each sample of a path, counted in its three points. */
+export interface InSight {
+  readonly inSight: Uint8Array;
+}
+const points = 3;
+
 /** Sine of the elevation above which the camera is rolled so that the fuselage lies along the long side. */
 const sinRollFrom = Math.sin((75 * Math.PI) / 180);
 
@@ -30,6 +36,7 @@ export class View {
   #samples: PathSamples | null = null;
   #eye: Eye | null = null;
   #framing: Framing | null = null;
+  #sight: InSight | null = null;
   #known = new Uint8Array(0);
   #cosAspect = new Float64Array(0);
   #focal = new Float64Array(0);
@@ -37,13 +44,14 @@ export class View {
   #leftNorth = new Float64Array(0);
   #leftUp = new Float64Array(0);
 
-  /** Looks from an eye along a path. The view holds until the next call. */
-  look(samples: PathSamples, eye: Eye, framing: Framing): void {
+  /** Looks from an eye along a path; `sight` null on open ground. The view holds until the next call. */
+  look(samples: PathSamples, eye: Eye, framing: Framing, sight: InSight | null = null): void {
     const { count, centre } = samples;
     if (this.range.length < count) this.#grow(2 * count);
     this.#samples = samples;
     this.#eye = eye;
     this.#framing = framing;
+    this.#sight = sight;
     this.count = count;
     this.#known.fill(0, 0, count);
     const [px, py, pz] = eye.point;
@@ -60,6 +68,11 @@ export class View {
       up[i] = dx * ux + dy * uy + dz * uz;
       range[i] = Math.sqrt(dx * dx + dy * dy + dz * dz);
     }
+  }
+
+  /** Share of wheels, centre and fin tip that no obstacle and no terrain hides: 0 to 1. */
+  sightAt(i: number): number {
+    return this.#sight ? (this.#sight.inSight[i] as number) / points : 1;
   }
 
   /** Needed focal length in mm; NaN where the eye is inside the aircraft. */

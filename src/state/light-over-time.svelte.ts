@@ -43,7 +43,7 @@ export class LightOverTime {
     const { contents, paths, date, timeZone } = this.#derived;
     const spot = contents.spots.find(({ id }) => id === spotId);
     const i = paths.findIndex(({ ref }) => ref.path === pathKey);
-    const view = spot && keptViews(spot, paths, contents)[i];
+    const view = spot && keptViews(spot, paths, contents, this.#derived.day.from)[i];
     return view ? yearLight(view, spot.position, date, timeZone) : null;
   }
 }

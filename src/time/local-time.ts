@@ -36,6 +36,9 @@ export const dayStart = (date: string, zone: string): number =>
 export const dateAt = (instant: number, zone: string): string =>
   zoned(instant, zone).toPlainDate().toString();
 
+/** The month in a zone at an instant, 1 to 12. */
+export const monthAt = (instant: number, zone: string): number => zoned(instant, zone).month;
+
 /** The wall-clock time in a zone at an instant, to the minute, "18:30". */
 export const clockAt = (instant: number, zone: string): string =>
   zoned(instant, zone).round('minute').toPlainTime().toString({ smallestUnit: 'minute' });

@@ -21,12 +21,12 @@ export function yearOfLight(): void {
   };
   const year = measure(60, (i) => {
     const { spot, path } = of(i);
-    const [view] = stillViewsOf(spot, [path], outlook);
+    const [view] = stillViewsOf(spot, [path], outlook, 0);
     if (view) lightRow(view, spot.position, instants);
   });
   const row = measure(400, (i) => {
     const { spot, path } = of(i);
-    const [view] = stillViewsOf(spot, [path], outlook);
+    const [view] = stillViewsOf(spot, [path], outlook, 0);
     if (view) lightRow(view, spot.position, day);
   });
   console.log('light over time (one spot and path; budget of the year 50 ms)');

@@ -18,13 +18,15 @@ describe('arguments of the figures command', () => {
       metar: null,
       day: null,
       settings: null,
+      terrain: null,
     });
-    expect(value('--body', 'b', 'a.geojson', '--subject=s')).toMatchObject({
+    expect(value('--body', 'b', 'a.geojson', '--subject=s', '--terrain', 't.tif')).toMatchObject({
       file: 'a.geojson',
       at: now,
       subject: 's',
       body: 'b',
       day: null,
+      terrain: 't.tif',
     });
   });
 

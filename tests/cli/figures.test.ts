@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { plainKit, plainSubject, runwayFeature, spotFeature, surveyText } from '../support/contents';
+import { tiff, type TiffPlan } from '../support/tiff';
+import { feature, plainKit, plainSubject, runwayFeature, spotFeature, surveyText } from '../support/contents';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 let folder = '';
@@ -34,6 +35,18 @@ function figures(...args: readonly string[]): Promise<Ended> {
 function file(name: string, text: string): string {
   const path = join(folder, name);
   writeFileSync(path, text);
+  return path;
+}
+
+/** A GeoTIFF of level ground round the survey below, with a ridge across it. */
+function model(name: string, change: Partial<TiffPlan> = {}): string {
+  const [columns, rows] = [240, 160];
+  const heights = Float32Array.from({ length: columns * rows }, (_, i) =>
+    Math.floor(i / columns) % 20 === 10 ? 470 : 430,
+  );
+  const path = join(folder, name);
+  const plan = { columns, rows, heights, west: 8.44, north: 47.44, stepLng: 0.0005, stepLat: 0.0005 };
+  writeFileSync(path, new Uint8Array(tiff({ ...plan, ...change })));
   return path;
 }
 
@@ -119,6 +132,7 @@ interface Printed {
       best: PrintedSample;
       visibleShare: number | null;
       glareShare: number | null;
+      hidden: { from: number; to: number; by: string }[];
     }[];
   }[];
 }
@@ -159,6 +173,7 @@ describe('the figures command', () => {
         // Null where no sample is usable.
         visibleShare: expect.stringMatching(/number|null/) as string,
         glareShare: expect.stringMatching(/number|null/) as string,
+        hidden: [],
       })),
     });
     expect(value.spots[0]?.paths.some((p) => p.visibleShare === 1)).toBe(true);
@@ -258,6 +273,32 @@ describe('the figures command', () => {
     expect(Date.parse(at)).toBeLessThanOrEqual(Date.now());
   });
 
+  test('[F157] what hides a stretch of a path, and --terrain for the ground', async () => {
+    const wall = feature(
+      'wall',
+      'obstacle',
+      'LineString',
+      [
+        [8.507, 47.3965],
+        [8.509, 47.3965],
+      ],
+      { height: 40, base: 430 },
+    );
+    const path = file(
+      'walled.geojson',
+      JSON.stringify({ ...JSON.parse(survey), features: [...features, wall] }),
+    );
+    const [flat, hilly] = await Promise.all([
+      printed(path, '--at', '2026-06-21T17:00:00Z'),
+      printed(path, '--at', '2026-06-21T17:00:00Z', '--terrain', model('ridge.tif')),
+    ]);
+    const by = ({ spots }: Printed) => new Set(spots[0]?.paths.flatMap((p) => p.hidden.map((h) => h.by)));
+    expect([...by(flat)]).toEqual(['wall']);
+    expect([...by(hilly)].sort()).toEqual(['terrain', 'wall']);
+    const stretch = flat.spots[0]?.paths.flatMap((p) => p.hidden)[0];
+    expect(Object.keys(stretch ?? {})).toEqual(['from', 'to', 'by']);
+  });
+
   test('[C6] whatever cannot be answered: exit status 2, one plain line, nothing on standard output', async () => {
     const good = file('survey.geojson', survey);
     const newer = survey.replace('"version":1', '"version":2');
@@ -274,6 +315,21 @@ describe('the figures command', () => {
       [[good, '--body', 'nobody'], /--body: the kit has no body "nobody"/],
       [[good, '--lens', 'none'], /--lens: the kit has no lens "none"/],
       [[good, '--lens', 'long', '--aperture', 'f/0'], /--aperture: expected an f-number above 0/],
+      [[good, '--terrain', join(folder, 'absent.tif')], /--terrain: .*cannot be read/],
+      [[good, '--terrain', good], /--terrain: .*no TIFF/],
+      [
+        [
+          good,
+          '--terrain',
+          model('projected.tif', {
+            keys: [
+              [1024, 1],
+              [3072, 32632],
+            ],
+          }),
+        ],
+        /EPSG:4326.*EPSG:32632/,
+      ],
     ];
     // Four children at a time: the machine has few cores.
     for (let i = 0; i < refused.length; i += 4) {

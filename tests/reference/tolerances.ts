@@ -55,4 +55,7 @@ export const tolerances = {
   exposureValue: tolerance(0.0006, 'EV', 'printed to three decimals'),
   motionShare: tolerance(0.003, 'of the figure', 'printed to three or four digits'),
   bladeAngle: tolerance(1e-9, 'deg', 'arithmetic'),
+  sinkShare: tolerance(1, 'of 1 % or the last digit', 'a mean radius at the site'),
+  refractionLift: tolerance(0.0005, 'm', 'printed to the tenth of a millimetre'),
+  leastVisible: tolerance(0.01, 'm', 'printed to the millimetre'),
 } as const satisfies Record<string, Tolerance>;

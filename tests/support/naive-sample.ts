@@ -1,5 +1,6 @@
 import * as Astronomy from 'astronomy-engine';
 import Geodesic from 'geographiclib-geodesic';
+import { geodetic, NaiveEye, type NaiveGround, type NaiveObstacle } from './naive-sight';
 
 /**
  * SAMPLE of the design, section 5, once more, straight from its text and by other means than the program: places
@@ -31,6 +32,9 @@ export interface Scenario {
   readonly fill: number;
   readonly lenses: readonly { readonly shortest: number; readonly longest: number }[];
   readonly instant: number;
+  readonly obstacles: readonly NaiveObstacle[];
+  /** A model of the ground and the m between its samples; null where there is none. */
+  readonly terrain: { readonly ground: NaiveGround; readonly step: number } | null;
 }
 interface NaiveEnd extends LatLng {
   readonly elevation: number;
@@ -55,7 +59,10 @@ export interface NaiveSample {
   readonly light: string;
   /** Degrees by which the sun is inside (+) or outside (-) the reach of glare; -Infinity when it is down. */
   readonly glaring: number;
+  /** Without sight: `total` is what it comes to in full view. */
   readonly score: { total: number; light: number; reach: number; aspect: number; haze: number };
+  /** Worked out when asked: share of wheels, centre and fin tip in sight. */
+  readonly sight: () => { readonly share: number; readonly doubtful: boolean };
   /** Of the sun, for what is ill-conditioned when it is overhead. */
   readonly cosSunAltitude: number;
   /** m of path that the sample stands for. */
@@ -202,6 +209,7 @@ export function naiveSamples(scenario: Scenario, end: 0 | 1, kind: NaiveKind): N
   const [here, there] = [scenario.ends[end], scenario.ends[end === 0 ? 1 : 0]];
   const line = wgs84.InverseLine(here.lat, here.lng, there.lat, there.lng);
   const path = flown(scenario, end, kind);
+  const eye = naiveEye(scenario);
   const sunFrom = sunNear(scenario.spot, scenario.instant);
   const atSpot = sunFrom(scenario.spot);
   return path.map((point, i) => {
@@ -209,8 +217,17 @@ export function naiveSamples(scenario: Scenario, end: 0 | 1, kind: NaiveKind): N
     const place = { lat: lat2 ?? NaN, lng: lon2 ?? NaN };
     const [before, after] = [path[i - 1] ?? point, path[i + 1] ?? point];
     const share = Math.abs(after.station - before.station) / 2;
-    return naiveSample(scenario, point, place, azi2 ?? NaN, share, sunFrom(place), atSpot);
+    return naiveSample(scenario, point, place, azi2 ?? NaN, share, sunFrom(place), atSpot, eye);
   });
+}
+
+export const naiveEye = ({ spot, obstacles, terrain }: Scenario): NaiveEye =>
+  new NaiveEye(spot, spot.ground + spot.eyeHeight, obstacles, terrain);
+
+/** Whether something stands before the sun, seen from the spot. */
+export function naiveSunLine({ spot, instant, ...scenario }: Scenario) {
+  const sun = sunNear(spot, instant)(spot);
+  return naiveEye({ spot, instant, ...scenario }).look({ azimuth: sun.azimuth, altitude: sun.apparent });
 }
 
 function naiveSample(
@@ -221,6 +238,7 @@ function naiveSample(
   share: number,
   sun: NaiveSun,
   atSpot: NaiveSun,
+  naive: NaiveEye,
 ): NaiveSample {
   const { spot, subject, sensor, lenses } = scenario;
   const eye = earthCentred(spot, spot.ground + spot.eyeHeight);
@@ -300,6 +318,24 @@ function naiveSample(
       reach,
       aspect: aspectScore,
       haze,
+    },
+    sight: () => {
+      const forward = direction(place, heading, point.nose);
+      const top = cross(forward, direction(place, heading - 90, 0));
+      const half = subject.height / 2;
+      const lines = [
+        add(centre, top, -half),
+        centre,
+        add(add(centre, forward, -0.45 * subject.length), top, half),
+      ].map((part) => {
+        const at = geodetic(part);
+        const { s12 = NaN, azi1 = NaN } = wgs84.Inverse(spot.lat, spot.lng, at.lat, at.lng);
+        return naive.look({ azimuth: azi1, distance: s12, height: at.height });
+      });
+      return {
+        share: lines.filter((line) => !line.hidden).length / 3,
+        doubtful: lines.some((line) => line.doubtful),
+      };
     },
     cosSunAltitude: Math.cos(sun.geometric * rad),
     share,

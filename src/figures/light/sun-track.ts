@@ -30,6 +30,7 @@ export class SunTrack {
     up: 0,
     levelEast: 0,
     levelNorth: 0,
+    hidden: false,
   };
   readonly #nodes = new Map<number, Node>();
   /** The two nodes of the last question: the next one mostly lies between them as well. */

@@ -12,7 +12,7 @@ const slack = 1 + 1e-9;
 
 /**
  * The best sample of a path under one sun: that of the highest total, at equal totals the least slant range, and the
- * closest one at night. The same answer as `bestIndex` gives (test F241), but whole blocks of samples that cannot
+ * closest one in sight at night. The same answer as `bestIndex` gives (test F241), but whole blocks of samples that cannot
  * beat the best so far are passed over. `guess`: a sample that may be it, the last answer under a sun nearby.
  */
 export function bestUnder(view: StillView, sun: SunThere, guess: number): number {
@@ -23,8 +23,10 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
   const { range, most, blocks, hazeRange, hazeElevation } = view;
   const haze = hazeByAltitude(altitude);
   let total = totalAt(view, best, sun);
+  // What is hidden is never the best as long as anything is in sight.
+  if (view.sight[best] === 0) return best;
   const guessed = totalAt(view, guess, sun);
-  if (isBetter(guessed, range[guess] as number, total, range[best] as number)) {
+  if (view.sight[guess] !== 0 && isBetter(guessed, range[guess] as number, total, range[best] as number)) {
     total = guessed;
     best = guess;
   }
@@ -38,6 +40,7 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
       if (block.most * lightFactor(altitude, least, null) * slack < total) continue;
     }
     for (let i = block.from; i < block.to; i++) {
+      if (view.sight[i] === 0) continue;
       // What is cheap to know first: most samples need no angle.
       const cap =
         (most[i] as number) * bound * (1 - (hazeRange[i] as number) * haze * (hazeElevation[i] as number));
@@ -94,6 +97,8 @@ export const classUnder = (view: StillView, i: number, sun: SunThere): LightClas
   lightClass(sun.sun.geometricAltitude, angleAt(view, i, sun), flankAt(view, i, sun));
 
 export const glareUnder = (view: StillView, i: number, sun: SunThere): boolean =>
+  !sun.hidden &&
+  view.sight[i] !== 0 &&
   glaresInto(cosPhase(view, i, sun), view.focal[i] as number, sun, view.framing, view.kit);
 
 /** The factors of the score of sample `i`. */

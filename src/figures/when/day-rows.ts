@@ -3,6 +3,7 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { evenSteps, type Day } from '../../time/day-share';
 import { standingOf, type Standing } from '../plan/standing';
 import { remembered } from '../remembered';
+import type { ElevationGrid } from '../sight/terrain';
 import { keptViews } from '../spot-figures';
 import type { Path } from '../traffic/paths';
 import { lightRow, lightRuns, worthOf, type LightRow, type LightRun } from './light-row';
@@ -30,10 +31,15 @@ const rememberedLight = remembered((view: StillView, spot: StandingSpot, from: n
 });
 
 /** Every spot and path through a day, in the survey's order. Computed only where something has changed. */
-export function dayRows(contents: Contents, paths: readonly Path[], { from, to }: Day): DayRow[] {
+export function dayRows(
+  contents: Contents,
+  paths: readonly Path[],
+  { from, to }: Day,
+  terrain: ElevationGrid | null = null,
+): DayRow[] {
   return contents.spots.flatMap((spot) => {
     const standing = standingOf(spot, contents);
-    return keptViews(spot, paths, contents).flatMap((view, i) => {
+    return keptViews(spot, paths, contents, from, terrain).flatMap((view, i) => {
       const path = paths[i];
       if (!path) return [];
       const kept = rememberedLight(view, spot, from, to);

@@ -1,5 +1,5 @@
 import { acosDeg, DEG, RAD, wrap180 } from '../geometry/angles';
-import { closestIndex, cosNoFlank, elevationAt, sinUnderside } from '../light-on-view';
+import { closestInSight, cosNoFlank, elevationAt, sinUnderside } from '../light-on-view';
 import type { Framing } from '../optics/framing';
 import { reachFactor, type Reach } from '../optics/reach';
 import { aspectFactor, hazeOf } from '../score';
@@ -28,6 +28,7 @@ export interface Block {
  */
 export interface StillView {
   readonly count: number;
+  /** The nearest sample in sight; of all, when none is. */
   readonly closest: number;
   /** The aircraft's centre from the eye, in m, and its level distance. */
   readonly east: Float64Array;
@@ -62,13 +63,13 @@ export interface StillView {
   readonly inSight: boolean;
 }
 
-/** Keeps what `view` shows now. `sight`: share in sight of each sample, null where nothing stands in the way. */
-export function stillView(view: View, framing: Framing, kit: Reach, sight: Float64Array | null): StillView {
+/** Keeps what `view` shows now. */
+export function stillView(view: View, framing: Framing, kit: Reach): StillView {
   const { count } = view;
   const array = () => new Float64Array(count);
   const still = {
     count,
-    closest: closestIndex(view),
+    closest: closestInSight(view),
     east: view.east.slice(0, count),
     north: view.north.slice(0, count),
     up: view.up.slice(0, count),
@@ -77,7 +78,7 @@ export function stillView(view: View, framing: Framing, kit: Reach, sight: Float
     focal: array(),
     reach: array(),
     aspect: array(),
-    sight: sight ? sight.slice(0, count) : array().fill(1),
+    sight: array(),
     most: array(),
     hazeRange: array(),
     hazeElevation: array(),
@@ -91,6 +92,7 @@ export function stillView(view: View, framing: Framing, kit: Reach, sight: Float
   for (let i = 0; i < count; i++) {
     const [e, n, u] = [still.east[i] as number, still.north[i] as number, still.up[i] as number];
     const range = still.range[i] as number;
+    still.sight[i] = view.sightAt(i);
     const focal = view.focalAt(i);
     const cosAspect = view.cosAspectAt(i);
     const haze = hazeOf(range, elevationAt(view, i));

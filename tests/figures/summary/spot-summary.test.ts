@@ -37,6 +37,8 @@ const sample = (total: number, slantRange: number, focalLength: number | null = 
   flankLit: true,
   light: 'front-lit',
   glare: false,
+  sunNear: false,
+  hiddenBy: null,
   score: { total, light: 1, reach: 1, aspect: 1, sight: 1, haze: 1 },
 });
 
@@ -45,6 +47,8 @@ const path = (name: string, best: Sample, runs: readonly (readonly number[])[]):
   best,
   closest: best,
   visibleShare: 1,
+  hidden: [],
+  through: [],
   glareShare: 0,
   sector: {
     runs: runs.map((focalLengths) => ({
@@ -63,6 +67,7 @@ const spot = (paths: readonly PathFromSpot[]): SpotFigures => ({
   sun: { azimuth: 100, altitude: 20, geometricAltitude: 20 },
   ground: 400,
   groundFrom: 'runway',
+  sunHiddenBy: null,
   runways: [],
   paths,
 });

@@ -29,7 +29,7 @@ export function fieldAt(
     contents,
     spot,
     paths,
-    views: stillViewsOf(spot, paths, outlook),
+    views: stillViewsOf(spot, paths, outlook, 0),
     /** The figures as the screen shows them for one instant. */
     at: (instant: number) => {
       const [figures] = spotFigures(spot, paths, outlook, [instant]);

@@ -19,6 +19,8 @@ const path = (light: LightClass, runs: number, glareShare: number): PathFromSpot
     flankLit: true,
     light,
     glare: false,
+    sunNear: false,
+    hiddenBy: null,
     score: { total: 0, light: 0, reach: 0, aspect: 0, sight: 0, haze: 0 },
   };
   const run = { from: 0, bearings: [100], lightAngles: [70], glare: [false], focalLengths: [300] };
@@ -27,6 +29,8 @@ const path = (light: LightClass, runs: number, glareShare: number): PathFromSpot
     closest: sample,
     best: sample,
     visibleShare: 1,
+    hidden: [],
+    through: [],
     glareShare,
     sector: { runs: Array.from({ length: runs }, () => run) },
   };
@@ -37,6 +41,7 @@ const figures = (...paths: PathFromSpot[]): SpotFigures => ({
   sun: { azimuth: 1, altitude: 2, geometricAltitude: 2 },
   ground: 0,
   groundFrom: 'site',
+  sunHiddenBy: null,
   runways: [],
   paths,
 });

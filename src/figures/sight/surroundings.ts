@@ -1,0 +1,68 @@
+import Flatbush from 'flatbush';
+import type { Obstacle } from '../../survey/schema/places';
+import type { Runway } from '../../survey/schema/runway';
+import { rememberedLast } from '../remembered';
+import type { Frame } from '../geometry/earth';
+import { leafSeason } from '../practice';
+import { sinkPerSquareMetre } from './curvature';
+import type { Terrain } from './terrain';
+import { topEdges, type TopEdges } from './top-edges';
+
+/** What stands round the field, ready for sight lines: the same for every spot. */
+export interface Surroundings {
+  readonly frame: Frame;
+  /** m of sinking for each squared m of distance (`sinkPerSquareMetre`). */
+  readonly sink: number;
+  readonly obstacles: readonly Obstacle[];
+  /** One entry an obstacle. */
+  readonly tops: readonly TopEdges[];
+  /** m above mean sea level that no obstacle is above. */
+  readonly highestTop: number;
+  readonly terrain: Terrain | null;
+  /** Whether any obstacle comes and goes with its leaves. */
+  readonly leafy: boolean;
+  /** Indices of the obstacles whose box meets a box of the site frame. */
+  near(west: number, south: number, east: number, north: number): readonly number[];
+}
+
+/** Null on open ground, where nothing can be hidden. */
+export const surroundings = rememberedLast(
+  (
+    obstacles: readonly Obstacle[],
+    runways: readonly Runway[],
+    field: number,
+    frame: Frame,
+    terrain: Terrain | null,
+  ): Surroundings | null => {
+    if (obstacles.length === 0 && !terrain) return null;
+    const tops = obstacles.map((obstacle) => topEdges(obstacle, frame, runways, field, terrain));
+    const index = tops.length > 0 ? new Flatbush(tops.length) : null;
+    for (const { west, south, east, north } of tops) index?.add(west, south, east, north);
+    index?.finish();
+    return {
+      frame,
+      sink: sinkPerSquareMetre(frame),
+      obstacles,
+      tops,
+      highestTop: tops.reduce((highest, { top }) => Math.max(highest, top), -Infinity),
+      terrain,
+      leafy: obstacles.some((o) => o.sight === 'leaf'),
+      near: (west, south, east, north) => index?.search(west, south, east, north) ?? [],
+    };
+  },
+);
+
+/** What an obstacle does to a sight line. */
+export const open = 0;
+export const blocks = 1;
+export const mesh = 2;
+
+/** What each obstacle does in a month (1 to 12). Leaves without stated months are those of the hemisphere's season. */
+export function standing({ obstacles, frame }: Surroundings, month: number): Uint8Array {
+  const season = frame.position[1] >= 0 ? leafSeason.north : leafSeason.south;
+  return Uint8Array.from(obstacles, ({ sight, leafMonths }) => {
+    if (sight === 'mesh') return mesh;
+    if (sight !== 'leaf') return blocks;
+    return (leafMonths.length > 0 ? leafMonths : season).includes(month) ? blocks : open;
+  });
+}

@@ -1,0 +1,99 @@
+import { DEG, RAD } from '../geometry/angles';
+import { mapped, type Frame } from '../geometry/earth';
+import type { Position } from '../../survey/document';
+import { remembered } from '../remembered';
+
+/** Sampled heights of the ground on longitude and latitude, rows from north to south, as elevation files hold them. */
+export interface ElevationGrid {
+  readonly columns: number;
+  readonly rows: number;
+  /** Degrees of the first sample, that in the north-west. */
+  readonly west: number;
+  readonly north: number;
+  /** Degrees from sample to sample, both positive. */
+  readonly stepLng: number;
+  readonly stepLat: number;
+  /** m above mean sea level, NaN where unknown. */
+  readonly heights: Float32Array;
+}
+
+/** The ground, as sight lines see it. East and north in m in the site frame; NaN where it is not known. */
+export interface Ground {
+  heightAt(east: number, north: number): number;
+  /** m between samples along a sight line that lose nothing of the ground. */
+  readonly step: number;
+  /** m above mean sea level that nothing of the ground is above. */
+  readonly highest: number;
+}
+
+/** An elevation grid in a site frame. */
+export interface Terrain extends Ground {
+  readonly frame: Frame;
+}
+
+/** The grid about a site. Heights between samples are bilinear. */
+export const terrainIn = remembered((grid: ElevationGrid, frame: Frame): Terrain => {
+  const { columns, rows, heights, stepLng, stepLat } = grid;
+  const [lng, lat] = frame.position;
+  const { meridianRadius, normalRadius } = frame;
+  // Longitude and latitude of (east, north): the geodesic's series to the second order (Legendre). What is left out
+  // comes to less than half a metre 12 km away, up to 75 degrees of latitude.
+  const tan = Math.tan(lat * RAD);
+  const perNorth = DEG / meridianRadius / stepLat;
+  const perEast = DEG / (normalRadius * Math.cos(lat * RAD)) / stepLng;
+  const bend = -tan / (2 * normalRadius);
+  const spread = tan / normalRadius;
+  const middleColumn = ((((lng - grid.west + 180) % 360) + 360) % 360) / stepLng - 180 / stepLng;
+  const middleRow = (grid.north - lat) / stepLat;
+
+  const heightAt = (east: number, north: number): number => {
+    const x = middleColumn + east * perEast * (1 + spread * north);
+    const y = middleRow - (north + bend * east * east) * perNorth;
+    // Half a step round the outermost samples still belongs to the grid.
+    if (!(x >= -0.5 && y >= -0.5 && x <= columns - 0.5 && y <= rows - 0.5)) return NaN;
+    const column = x <= 0 ? 0 : x >= columns - 1 ? Math.max(0, columns - 2) : Math.floor(x);
+    const row = y <= 0 ? 0 : y >= rows - 1 ? Math.max(0, rows - 2) : Math.floor(y);
+    const u = Math.max(0, Math.min(1, x - column));
+    const v = Math.max(0, Math.min(1, y - row));
+    const at = row * columns + column;
+    const right = columns > 1 ? 1 : 0;
+    const down = rows > 1 ? columns : 0;
+    const a = heights[at] as number;
+    const b = heights[at + right] as number;
+    const c = heights[at + down] as number;
+    const d = heights[at + down + right] as number;
+    const height = (a + (b - a) * u) * (1 - v) + (c + (d - c) * u) * v;
+    return height === height ? height : ofTheKnown(a, b, c, d, u, v);
+  };
+  let highest = -Infinity;
+  for (const height of heights) if (height > highest) highest = height;
+  return {
+    frame,
+    heightAt,
+    highest,
+    step: Math.max(1, Math.min(1 / (DEG / meridianRadius / stepLat), 1 / perEast)),
+  };
+});
+
+/** Between samples of which some are unknown: the mean of the known ones, weighted as bilinear heights are. */
+function ofTheKnown(a: number, b: number, c: number, d: number, u: number, v: number): number {
+  let [sum, weights] = [0, 0];
+  const corners = [
+    [a, (1 - u) * (1 - v)],
+    [b, u * (1 - v)],
+    [c, (1 - u) * v],
+    [d, u * v],
+  ] as const;
+  for (const [height, weight] of corners) {
+    if (Number.isNaN(height)) continue;
+    sum += height * weight;
+    weights += weight;
+  }
+  return weights > 0 ? sum / weights : NaN;
+}
+
+/** m above mean sea level of the ground at a position; null where the terrain does not say. */
+export function terrainAt(terrain: Terrain, position: Position): number | null {
+  const height = terrain.heightAt(...mapped(terrain.frame, position));
+  return Number.isNaN(height) ? null : height;
+}
