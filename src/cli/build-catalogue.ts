@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { encodeCatalogue, type AirfieldRow } from '../imports/catalogue/encode';
 import { catalogueCredit } from '../imports/catalogue/credit';
 import type { CatalogueFile } from '../imports/catalogue/columns';
-import { flagsOf } from './catalogue/flags';
+import { flagsOf } from '../imports/catalogue/flags';
 import { dataPackage, dataVersion, withData } from './catalogue/open-data';
 import { readAirfields } from './catalogue/read-airfields';
 import { text } from './catalogue/values';

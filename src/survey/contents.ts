@@ -4,7 +4,7 @@ import { isObject } from './json';
 import { readKit, readSubjects } from './read-kit';
 import type { Problem } from './problems';
 import type { Body, Kit, Lens } from './schema/kit';
-import type { Apron, FlightPath, NoGoArea, Obstacle, TaxiRoute } from './schema/places';
+import type { Apron, FlightPath, GroundUse, NoGoArea, Obstacle, TaxiRoute } from './schema/places';
 import type { Runway } from './schema/runway';
 import {
   readCurrent,
@@ -40,6 +40,8 @@ export interface Contents {
   readonly aprons: readonly Apron[];
   readonly taxiRoutes: readonly TaxiRoute[];
   readonly flightPaths: readonly FlightPath[];
+  /** Roads, paths, parking and greens: what people may stand on, drawn faintly; no figure asks for it yet. */
+  readonly groundUses: readonly GroundUse[];
   readonly problems: readonly Problem[];
 }
 
@@ -52,6 +54,7 @@ type Members = Omit<
   | 'aprons'
   | 'taxiRoutes'
   | 'flightPaths'
+  | 'groundUses'
   | 'problems'
   | 'site'
 > & {
@@ -109,6 +112,7 @@ export function readContents(survey: Survey): Contents {
     apron: [] as Apron[],
     'taxi-route': [] as TaxiRoute[],
     'flight-path': [] as FlightPath[],
+    'ground-use': [] as GroundUse[],
   };
   for (const feature of survey.features) {
     const reading: FeatureReading = readFeature(feature);
@@ -128,6 +132,7 @@ export function readContents(survey: Survey): Contents {
     aprons: lists.apron,
     taxiRoutes: lists['taxi-route'],
     flightPaths: lists['flight-path'],
+    groundUses: lists['ground-use'],
     problems,
   };
 }

@@ -26,4 +26,12 @@ export interface Survey {
 export const surveyVersion = 1;
 
 export type Kind =
-  'runway' | 'standing-spot' | 'obstacle' | 'no-go' | 'apron' | 'taxi-route' | 'flight-path' | 'log-entry';
+  | 'runway'
+  | 'standing-spot'
+  | 'obstacle'
+  | 'no-go'
+  | 'apron'
+  | 'taxi-route'
+  | 'flight-path'
+  | 'ground-use'
+  | 'log-entry';

@@ -5,10 +5,12 @@ import type { Problem } from './problems';
 import {
   readApronProperties,
   readFlightPathProperties,
+  readGroundUseProperties,
   readNoGoProperties,
   readObstacleProperties,
   type Apron,
   type FlightPath,
+  type GroundUse,
   type NoGoArea,
   type Obstacle,
   type TaxiRoute,
@@ -24,6 +26,7 @@ interface Values {
   apron: Apron;
   'taxi-route': TaxiRoute;
   'flight-path': FlightPath;
+  'ground-use': GroundUse;
 }
 export type ReadableKind = keyof Values;
 
@@ -46,6 +49,7 @@ const shapesOfKind: { readonly [K in Kind]: readonly Shape[] } = {
   apron: ['Polygon'],
   'taxi-route': ['LineString'],
   'flight-path': ['LineString'],
+  'ground-use': ['LineString', 'Polygon'],
   'log-entry': ['Point'],
 };
 
@@ -106,6 +110,8 @@ function read(feature: SurveyFeature): FeatureReading {
       const reason = `heights: expected ${line.length} heights, one per position, got ${value.heights.length}`;
       return { kind: null, problems: [...problems, { id, reason, used: false }] };
     }
+    case 'ground-use':
+      return { kind, value: { id, rings, line, ...readGroundUseProperties(properties, doubt) }, problems };
     case 'log-entry':
       return { kind: null, problems };
   }

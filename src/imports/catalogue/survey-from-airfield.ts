@@ -52,7 +52,7 @@ function siteOf({ name, icao, elevation, position, frequencies }: Airfield, time
   };
 }
 
-function runwayProperties(runway: LocatedRunway, airfield: Airfield): JsonObject {
+export function runwayProperties(runway: LocatedRunway, airfield: Airfield): JsonObject {
   const doubts = runwayDoubts(runway, airfield);
   const width = usableWidth(runway);
   return {

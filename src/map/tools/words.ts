@@ -9,6 +9,7 @@ const words = {
   apron: 'apron',
   'taxi-route': 'taxi route',
   'flight-path': 'flight path',
+  'ground-use': 'ground use',
   'log-entry': 'log entry',
 } as const;
 

@@ -51,3 +51,23 @@ export interface FlightPath extends Read<typeof flightPathFields> {
 }
 export const readFlightPathProperties = (p: JsonObject, doubt: Doubt) =>
   readFields(flightPathFields, p, '', doubt);
+
+export const groundUses = ['road', 'path', 'parking', 'green'] as const;
+export type Use = (typeof groundUses)[number];
+
+/**
+ * A road, path, parking place or public green. `access`: what the map it came from says of people on foot, in the
+ * words of a spot's access record.
+ */
+const groundUseFields = {
+  name: textField(''),
+  use: choiceField(groundUses, 'road'),
+  access: choiceField(['public', 'permitted', 'ask', 'forbidden', 'unknown'], 'unknown'),
+};
+export interface GroundUse extends Read<typeof groundUseFields> {
+  readonly id: string;
+  readonly rings: readonly (readonly Position[])[];
+  readonly line: readonly Position[];
+}
+export const readGroundUseProperties = (p: JsonObject, doubt: Doubt) =>
+  readFields(groundUseFields, p, '', doubt);

@@ -8,6 +8,7 @@ const kindWords: Readonly<Record<string, string>> = {
   'no-go': 'No-go area',
   obstacle: 'Obstacle',
   'flight-path': 'Flight path',
+  'ground-use': 'Ground use',
   'log-entry': 'Log entry',
 };
 

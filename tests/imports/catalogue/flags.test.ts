@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { flagsOf } from '../../../src/cli/catalogue/flags';
+import { flagsOf } from '../../../src/imports/catalogue/flags';
 import type { RunwayRow } from '../../../src/cli/catalogue/read-airfields';
 import { destination } from '../../../src/figures/geometry/earth';
 import type { Position } from '../../../src/survey/document';

@@ -2,9 +2,13 @@ import { angleBetween, wrap360 } from '../../figures/geometry/angles';
 import { designatorsApart, suggestedDesignator } from '../../figures/geometry/designator';
 import { groundLine } from '../../figures/geometry/earth';
 import { declination } from '../../figures/geometry/magnetic';
-import type { CatalogueEnd, RunwayFlag } from '../../imports/catalogue/types';
+import type { CatalogueEnd, CatalogueRunway, RunwayFlag } from './types';
 import type { Position } from '../../survey/document';
-import type { RunwayRow } from './read-airfields';
+
+/** A runway as published. `headings`: degrees from true north as the data state them, one an end, null for unknown. */
+type RunwayRow = Pick<CatalogueRunway, 'length' | 'ends'> & {
+  readonly headings: readonly [number | null, number | null];
+};
 
 /** How far data may disagree before the runway is flagged. Common practice, no source. */
 const shortestLine = 1; // m

@@ -1,0 +1,31 @@
+import type { Position } from '../../survey/document';
+
+/** A point of a recorded flight as its file has it. */
+export interface TrackPoint {
+  readonly position: Position;
+  /** In the file's unit and counted from whatever the file counts from; null where it says nothing. */
+  readonly altitude: number | null;
+  /** ms since 1970, null where the file says nothing. */
+  readonly time: number | null;
+}
+
+export interface Track {
+  readonly name: string;
+  readonly points: readonly TrackPoint[];
+  /** Unit of the altitudes; null where the file does not say. */
+  readonly unit: 'm' | 'ft' | null;
+}
+
+/** A named point. */
+export interface Waypoint {
+  readonly name: string;
+  readonly notes: string;
+  readonly position: Position;
+}
+
+export interface TracksRead {
+  readonly tracks: readonly Track[];
+  readonly waypoints: readonly Waypoint[];
+  readonly leftOut: readonly { readonly what: string; readonly reason: string; readonly count: number }[];
+  readonly remarks: readonly string[];
+}
