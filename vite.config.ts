@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
 import { policyInPage, securityHeaders } from './src/cli/page/content-security-policy.ts';
@@ -7,6 +8,8 @@ export default defineConfig({
   root: 'src',
   base: './',
   plugins: [svelte(), policyInPage(), webApp()],
+  // sax asks for Node's streams and does without where there are none.
+  resolve: { alias: { stream: fileURLToPath(new URL('./src/imports/osm/no-stream.ts', import.meta.url)) } },
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', sourcemap: true },
   worker: { format: 'es' },
   preview: { port: 4173, host: '127.0.0.1', headers: securityHeaders },

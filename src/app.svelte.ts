@@ -15,6 +15,7 @@ import type {
   Tables,
   WeatherReader,
 } from './ui/app-context';
+import type { Imports } from './ui/import/imports';
 import { formatsFor } from './ui/formats';
 
 /** Degrees round a ground plan's middle within which a survey is drawn on it. */
@@ -34,6 +35,7 @@ export class SunsideApp implements App {
     readonly airfields: Airfields,
     readonly tables: Tables,
     readonly weather: WeatherReader,
+    readonly imports: Imports,
     readonly preferences: Preferences,
     readonly look: Look,
     readonly program: Program,

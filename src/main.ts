@@ -5,6 +5,7 @@ import planUrl from '../sample-sites/tolverby-plan.geojson?url';
 import sampleUrl from '../sample-sites/tolverby.geojson?url';
 import { AirfieldCatalogue } from './airfields';
 import { SunsideApp } from './app.svelte';
+import { ImportDesk } from './bring-in.svelte';
 import { keepSurveys } from './keeping';
 import { installedProgram } from './program.svelte';
 import { Derived } from './state/derived.svelte';
@@ -44,14 +45,16 @@ async function start(target: HTMLElement): Promise<void> {
     () => view.dragging !== null || view.drawing.length > 0,
     now,
   );
+  const airfields = new AirfieldCatalogue(keeping.files);
   const app = new SunsideApp(
     survey,
     view,
     derived,
     keeping.files,
-    new AirfieldCatalogue(keeping.files),
+    airfields,
     new KitTables(),
     new Weather(survey, derived, now),
+    new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
     preferences,
     look,
     program,

@@ -36,7 +36,6 @@ const fenced: Record<string, string> = {
   sax: 'imports/osm/osm-xml.ts',
   '@xmldom/xmldom': 'imports/tracks/track-xml.ts',
   '@tmcw/togeojson': 'imports/tracks/track-xml.ts',
-  papaparse: 'imports/tables/csv.ts',
 };
 
 interface Import {

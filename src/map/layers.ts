@@ -3,6 +3,7 @@ import { gridLayers, planLayers } from '../../styles/plan-layers';
 import { groundLayers, runwayLayers } from './layers/ground-layers';
 import { labelLayers } from './layers/label-layers';
 import { handleLayers, selectionLayers } from './layers/mark-layers';
+import { useLayers } from './layers/use-layers';
 import { pathLayers } from './layers/path-layers';
 import { ringsOn } from './layers/ring-layers';
 
@@ -13,6 +14,7 @@ export const mapLayers: readonly LayerPiece[] = [
   { id: 'page', type: 'background', paint: { 'background-color': paper.page } },
   ...gridLayers.filter((l) => l.type === 'line'),
   ...planLayers.filter((l) => !isName(l)),
+  ...useLayers,
   ...groundLayers,
   ...runwayLayers,
   ...pathLayers,

@@ -3,7 +3,7 @@ import type { Position } from '../survey/document';
 import type { Overlay } from './overlays/features';
 
 /** What is drawn, each written to the map by itself: things that change together share a source. */
-export const sourceNames = ['plan', 'grid', 'ground', 'lit', 'paths', 'spots', 'live'] as const;
+export const sourceNames = ['plan', 'grid', 'use', 'ground', 'lit', 'paths', 'spots', 'live'] as const;
 export type SourceName = (typeof sourceNames)[number];
 
 /** CSS pixels of the map, from its top left corner. */

@@ -7,6 +7,7 @@ import type { View } from '../state/view.svelte';
 import type { Position, Survey } from '../survey/document';
 import type { ListEntries, ListName } from '../survey/kit-lists';
 import type { Formats } from './formats';
+import type { Imports } from './import/imports';
 
 /** Opening, saving and starting surveys: built by main.ts, which knows files and storage. */
 export interface Files {
@@ -204,6 +205,7 @@ export interface App {
   readonly airfields: Airfields;
   readonly tables: Tables;
   readonly weather: WeatherReader;
+  readonly imports: Imports;
   readonly preferences: Preferences;
   readonly look: Look;
   readonly program: Program;

@@ -54,7 +54,8 @@ export class AirfieldTablesSource implements ReadSource {
     for (const ident of new Set([...airports.keys(), ...runways.keys()])) {
       const airport = airports.get(ident) ?? null;
       const rows = runways.get(ident) ?? [];
-      const position = airport?.position ?? rows.flatMap(({ ends }) => ends).find((end) => end !== null)?.position;
+      const position =
+        airport?.position ?? rows.flatMap(({ ends }) => ends).find((end) => end !== null)?.position;
       if (position) this.#fields.set(ident, { ident, position, airport, runways: rows });
     }
   }
@@ -65,10 +66,14 @@ export class AirfieldTablesSource implements ReadSource {
     const nearest = this.#nearest(around.reference);
     const asked = answers.airfield?.trim().toUpperCase() ?? '';
     const field =
-      asked === '' ? (around.reference && nearest[0]) || null : (this.#fields.get(asked) ?? this.#byIcao(asked));
+      asked === ''
+        ? (around.reference && nearest[0]) || null
+        : (this.#fields.get(asked) ?? this.#byIcao(asked));
     const remarks =
       asked !== '' && !field
-        ? [`There is no airfield "${asked.slice(0, 20)}" in this table. Type its code as it stands in the column "ident".`]
+        ? [
+            `There is no airfield "${asked.slice(0, 20)}" in this table. Type its code as it stands in the column "ident".`,
+          ]
         : field
           ? this.#remarksOn(field)
           : ['This survey does not say where it is: type the code of the airfield.'];
@@ -78,7 +83,10 @@ export class AirfieldTablesSource implements ReadSource {
       remarks,
       credits: [openDataCredit],
       site: field ? siteOf(field, around) : {},
-      asks: { ...noQuestions, airfields: nearest.slice(0, mostOffered).map((f) => choiceOf(f, around.reference)) },
+      asks: {
+        ...noQuestions,
+        airfields: nearest.slice(0, mostOffered).map((f) => choiceOf(f, around.reference)),
+      },
       middle: field?.position ?? null,
     };
   }
@@ -105,8 +113,12 @@ export class AirfieldTablesSource implements ReadSource {
 
   #remarksOn({ ident, airport, runways }: Field): string[] {
     if (this.#onlyAirports)
-      return ['This table names airfields, not runways. Bring in runways.csv as well, together with it or after it.'];
-    const missing = runways.filter((runway) => !isLocated(flagged(runway, runwayAirfield(runway, airport), this.#instant)));
+      return [
+        'This table names airfields, not runways. Bring in runways.csv as well, together with it or after it.',
+      ];
+    const missing = runways.filter(
+      (runway) => !isLocated(flagged(runway, runwayAirfield(runway, airport), this.#instant)),
+    );
     return missing.length === 0 && runways.length > 0
       ? []
       : missingRunwayDoubts({ ...placeholder, name: ident, runways: missing });
@@ -125,7 +137,7 @@ export class AirfieldTablesSource implements ReadSource {
       const known = knownAs(line, source, around.runways);
       const properties = runwayProperties(runway, airfield);
       if (known) {
-        tally.add(`runway ${String(properties['name'])}`, 'the survey has this runway already');
+        tally.add(`runway ${known.name}`, 'the survey has this runway already');
         return [];
       }
       return [
@@ -167,7 +179,11 @@ function runwayAirfield({ ends }: RunwayRow, airport: AirportRow | null) {
   };
 }
 
-const flagged = (row: RunwayRow, { position, elevation }: { position: Position; elevation: number }, instant: number) => ({
+const flagged = (
+  row: RunwayRow,
+  { position, elevation }: { position: Position; elevation: number },
+  instant: number,
+) => ({
   ...row,
   flags: flagsOf(row, position, elevation, instant),
 });

@@ -1,4 +1,4 @@
-import type { Answer, Jobs, Request } from './messages';
+import type { Answer, Jobs } from './messages';
 
 interface Waiting {
   readonly job: keyof Jobs;
@@ -32,11 +32,11 @@ export class ImportWorker {
     return new Promise<Jobs[J][1]>((resolve, reject) => {
       this.#waiting.set(id, {
         job,
-        resolve: resolve as Waiting['resolve'],
+        resolve: resolve,
         reject,
         progress: progress ?? null,
       });
-      this.#worker.postMessage({ id, job, request } as Request);
+      this.#worker.postMessage({ id, job, request });
     });
   }
 

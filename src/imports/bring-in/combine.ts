@@ -2,11 +2,7 @@ import { noQuestions, type Answers, type Proposal, type ReadSource, type Surroun
 import { Tally } from './tally';
 
 /** What several files would bring, as one proposal. */
-export function proposalOf(
-  sources: readonly ReadSource[],
-  around: Surroundings,
-  answers: Answers,
-): Proposal {
+export function proposalOf(sources: readonly ReadSource[], around: Surroundings, answers: Answers): Proposal {
   const proposals = sources.map((source) => source.propose(around, answers));
   const tally = new Tally();
   for (const { leftOut } of proposals) tally.addAll(leftOut);

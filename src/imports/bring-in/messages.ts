@@ -8,10 +8,7 @@ export interface Jobs {
     response: { readonly read: number; readonly refused: readonly string[] },
   ];
   /** What would come in of all that has been read. */
-  propose: [
-    request: { readonly surroundings: Surroundings; readonly answers: Answers },
-    response: Proposal,
-  ];
+  propose: [request: { readonly surroundings: Surroundings; readonly answers: Answers }, response: Proposal];
 }
 
 export type Request = {

@@ -55,7 +55,10 @@ async function readFile(file: File, needs: ReadNeeds): Promise<ReadResult | Open
   if (is === 'survey')
     return { ok: false, reason: 'this is a survey, or GeoJSON without tags of a map: use Open for it.' };
   if (file.size > largestWhole)
-    return { ok: false, reason: 'the file is larger than 200 MB. Cut out the neighbourhood of the airfield.' };
+    return {
+      ok: false,
+      reason: 'the file is larger than 200 MB. Cut out the neighbourhood of the airfield.',
+    };
   let text = '';
   if (is === 'table') text = decodeTable(new Uint8Array(await file.arrayBuffer()));
   else for await (const piece of pieces(file, needs.progress)) text += piece;

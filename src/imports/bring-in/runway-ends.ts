@@ -55,14 +55,15 @@ export function namedEnds(
   };
 }
 
-/** "09", "27R" as a pair; a single one implies the other. Null where there is no number. */
+/** "09", "27R" as a pair; a single one implies the other. Null where there is no number, or one that no runway has. */
 export function designatorsIn(label: string): readonly [string, string] | null {
-  const found = [...label.toUpperCase().matchAll(/(?<![\dA-Z])(\d{1,2})\s?([LCR]?)(?![\dA-Z])/g)]
-    .map(([, digits = '', letter = '']) => ({ number: Number(digits), letter }))
-    .filter(({ number }) => number >= 1 && number <= 36)
-    .map(({ number, letter }) => `${String(number).padStart(2, '0')}${letter}`);
-  const [first, second = first === undefined ? undefined : impliedDesignator(first)] = found;
-  return first && second && found.length <= 2 ? [first, second] : null;
+  const found = [...label.toUpperCase().matchAll(/(?<![\dA-Z])(\d{1,2})\s?([LCR]?)(?![\dA-Z])/g)].map(
+    ([, digits = '', letter = '']) => ({ number: Number(digits), letter }),
+  );
+  if (found.length > 2 || found.some(({ number }) => number < 1 || number > 36)) return null;
+  const [first, second] = found.map(({ number, letter }) => `${String(number).padStart(2, '0')}${letter}`);
+  const other = second ?? (first === undefined ? null : impliedDesignator(first));
+  return first !== undefined && other !== null ? [first, other] : null;
 }
 
 /** m between the ends of two runways within which they are one and the same. */

@@ -1,5 +1,6 @@
 /** What a file is, as far as its name and its first and last characters tell. */
-export type FileIs = 'survey' | 'archive' | 'overpass' | 'geojson' | 'osm-xml' | 'track-xml' | 'table' | 'unknown';
+export type FileIs =
+  'survey' | 'archive' | 'overpass' | 'geojson' | 'osm-xml' | 'track-xml' | 'table' | 'unknown';
 
 /** As many characters of each end of a file as are looked at. */
 export const sniffed = 65_536;

@@ -19,6 +19,8 @@ export type Classified =
       readonly oddHeight: string | null;
     }
   | { readonly is: 'runway' }
+  /** The airfield as a whole: it names the site. */
+  | { readonly is: 'aerodrome' }
   | { readonly is: 'left-out'; readonly what: string; readonly reason: string };
 
 export interface Assumptions {
@@ -26,10 +28,19 @@ export interface Assumptions {
   readonly southern: boolean;
 }
 
-const aeroways = ['runway', 'taxiway', 'taxilane', 'apron', 'hangar', 'terminal'];
+const aeroways = ['aerodrome', 'runway', 'taxiway', 'taxilane', 'apron', 'hangar', 'terminal'];
 const walls = ['wall', 'retaining_wall', 'city_wall', 'noise_barrier', 'sound_barrier'];
 /** Fences that one cannot look through. From memory of how fences are mapped. */
-const closedFences = ['wood', 'wooden', 'panel', 'slatted', 'brick', 'concrete', 'corrugated_metal', 'metal_sheet'];
+const closedFences = [
+  'wood',
+  'wooden',
+  'panel',
+  'slatted',
+  'brick',
+  'concrete',
+  'corrugated_metal',
+  'metal_sheet',
+];
 const roads = [
   'motorway',
   'trunk',
@@ -61,7 +72,7 @@ export const isArea = (tags: Tags): boolean => {
   if (tags['area'] === 'no') return false;
   if (tags['area'] === 'yes') return true;
   if ((tags['building'] ?? 'no') !== 'no') return true;
-  if (['apron', 'hangar', 'terminal'].includes(tags['aeroway'] ?? '')) return true;
+  if (['aerodrome', 'apron', 'hangar', 'terminal'].includes(tags['aeroway'] ?? '')) return true;
   return (
     isWood(tags) ||
     tags['amenity'] === 'parking' ||
@@ -73,6 +84,7 @@ const isWood = (tags: Tags): boolean => tags['natural'] === 'wood' || tags['land
 
 export function classify(tags: Tags, isAreaShape: boolean, assume: Assumptions): Classified {
   const aeroway = tags['aeroway'];
+  if (aeroway === 'aerodrome') return { is: 'aerodrome' };
   if (aeroway === 'runway')
     return isAreaShape
       ? leftOut('runway areas', 'the runway itself comes from its centreline')

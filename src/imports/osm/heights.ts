@@ -9,7 +9,9 @@ const metresPerInch = 0.0254;
  */
 export function heightIn(text: string | undefined): number | null {
   return largest(text, (part) => {
-    const feet = /^(\d+(?:\.\d+)?)\s*(?:'|′|ft\b|feet|foot)\s*(?:(\d+(?:\.\d+)?)\s*(?:"|″|in\b))?$/i.exec(part);
+    const feet = /^(\d+(?:\.\d+)?)\s*(?:'|′|ft\b|feet|foot)\s*(?:(\d+(?:\.\d+)?)\s*(?:"|″|in\b))?$/i.exec(
+      part,
+    );
     if (feet) return Number(feet[1]) * metresPerFoot + Number(feet[2] ?? 0) * metresPerInch;
     const metres = /^(\d+(?:\.\d+)?)\s*(m|metres?|meters?)?$/i.exec(part);
     return metres ? Number(metres[1]) : null;

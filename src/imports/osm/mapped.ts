@@ -13,7 +13,11 @@ export interface MappedThings {
 const outside = 'part of their outline is not in the file';
 
 /** Ways and multipolygons of an extract as lines and areas; `asArea` says which closed ways are areas. */
-export function mappedThings(data: OsmData, wanted: (tags: Tags) => boolean, asArea: (tags: Tags) => boolean) {
+export function mappedThings(
+  data: OsmData,
+  wanted: (tags: Tags) => boolean,
+  asArea: (tags: Tags) => boolean,
+) {
   const tally = new Tally();
   const things: Mapped[] = [];
   /** Ways whose tags stand for a relation's area, or say the same as it. */
@@ -40,8 +44,7 @@ export function mappedThings(data: OsmData, wanted: (tags: Tags) => boolean, asA
     const closed = isClosed(way.positions) && way.missing === 0;
     const area = asArea(way.tags);
     if (way.positions.length < 2) tally.add('things', 'they have no coordinates in the file');
-    else if (area && !closed)
-      tally.add('areas', way.missing > 0 ? outside : 'their outline is not closed');
+    else if (area && !closed) tally.add('areas', way.missing > 0 ? outside : 'their outline is not closed');
     else
       things.push({
         id: `way/${way.id}`,
@@ -74,9 +77,7 @@ const saysTheSame = (way: OsmWay, tags: Tags): boolean =>
 
 function areasOf({ members }: OsmRelation, data: OsmData) {
   const lines = (inner: boolean) =>
-    members
-      .filter(({ role }) => (role === 'inner') === inner)
-      .map((member) => memberPositions(member, data));
+    members.filter(({ role }) => (role === 'inner') === inner).map((member) => memberPositions(member, data));
   const outer = joinRings(lines(false).filter((line) => line !== null));
   const inner = joinRings(lines(true).filter((line) => line !== null));
   const missing = (list: readonly unknown[]) => list.filter((line) => line === null).length;

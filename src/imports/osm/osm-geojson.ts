@@ -36,13 +36,16 @@ function idOf(feature: JsonObject, properties: JsonObject): string | null {
   );
   if (typeof given === 'string') return given;
   const number = properties['osm_way_id'] ?? properties['osm_id'];
-  return typeof number === 'string' || typeof number === 'number' ? `osm/${String(number).slice(0, 20)}` : null;
+  return typeof number === 'string' || typeof number === 'number'
+    ? `osm/${String(number).slice(0, 20)}`
+    : null;
 }
 
 /** Multi-geometries one by one. */
 function partsOf(geometry: JsonObject): JsonObject[] {
   const { type, coordinates } = geometry;
-  if ((type !== 'MultiPolygon' && type !== 'MultiLineString') || !Array.isArray(coordinates)) return [geometry];
+  if ((type !== 'MultiPolygon' && type !== 'MultiLineString') || !Array.isArray(coordinates))
+    return [geometry];
   return (coordinates as readonly Json[]).map((part) => ({ type: type.slice(5), coordinates: part }));
 }
 

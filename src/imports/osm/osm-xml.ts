@@ -36,7 +36,8 @@ export async function readOsmXml(pieces: AsyncIterable<string>): Promise<OsmRead
     switch (name) {
       case 'node': {
         const [lng, lat, id] = [Number(at('lon')), Number(at('lat')), Number(at('id'))];
-        if (at('lon') !== undefined && isPlace(lng, lat) && Number.isSafeInteger(id)) nodes.set(id, [lng, lat]);
+        if (at('lon') !== undefined && isPlace(lng, lat) && Number.isSafeInteger(id))
+          nodes.set(id, [lng, lat]);
         return;
       }
       case 'way':
@@ -95,6 +96,9 @@ export async function readOsmXml(pieces: AsyncIterable<string>): Promise<OsmRead
   const remarks =
     broken === null
       ? data.remarks
-      : [`The file breaks off or is damaged. ${String(broken)} What stands before it comes in.`, ...data.remarks];
+      : [
+          `The file breaks off or is damaged. ${String(broken)} What stands before it comes in.`,
+          ...data.remarks,
+        ];
   return { ok: true, data: { ...data, remarks } };
 }

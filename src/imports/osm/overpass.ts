@@ -41,7 +41,8 @@ export function readOverpass(value: JsonObject): OsmReading {
   }
   const data = waysOfNodes(nodes, ways, relations);
   // The server's word that it broke off: out of time, out of memory.
-  const broken = typeof remark === 'string' ? [`The server that made this file says: ${remark.slice(0, 200)}`] : [];
+  const broken =
+    typeof remark === 'string' ? [`The server that made this file says: ${remark.slice(0, 200)}`] : [];
   return { ok: true, data: { ...data, remarks: [...broken, ...data.remarks] } };
 }
 

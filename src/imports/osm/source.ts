@@ -1,5 +1,6 @@
 import type { Position } from '../../survey/document';
 import type { NewShape } from '../../survey/edits/add-feature';
+import type { JsonObject } from '../../survey/json';
 import { metres } from '../../units/format';
 import { knownAs } from '../bring-in/runway-ends';
 import { Nearness } from '../bring-in/nearness';
@@ -16,6 +17,7 @@ import { practice } from '../practice';
 import { classify } from './classify';
 import { osmCredit } from './credit';
 import type { Mapped } from './elements';
+import { heightIn } from './heights';
 import type { MappedThings } from './mapped';
 import { runwaysFrom } from './runways';
 
@@ -33,6 +35,7 @@ export class OsmSource implements ReadSource {
     const tally = new Tally();
     tally.addAll(this.#map.leftOut);
     const pieces: Mapped[] = [];
+    const aerodromes: Mapped[] = [];
     const found: Candidate[] = [];
     const odd = new Set<string>();
     const middle = middleOf(this.#map.things);
@@ -42,6 +45,7 @@ export class OsmSource implements ReadSource {
     for (const thing of this.#map.things) {
       const is = classify(thing.tags, thing.rings !== null, assume);
       if (is.is === 'runway') pieces.push(thing);
+      else if (is.is === 'aerodrome') aerodromes.push(thing);
       else if (is.is === 'left-out') tally.add(is.what, is.reason);
       else {
         if (is.oddHeight !== null) odd.add(is.oddHeight);
@@ -58,7 +62,7 @@ export class OsmSource implements ReadSource {
     }
     const runways = runwaysFrom(pieces, around.elevation ?? 0, this.#instant).filter((runway) => {
       const known = knownAs(lineOf(runway), runway.source, around.runways);
-      if (known) tally.add(`runway ${String(runway.properties['name'])}`, 'the survey has this runway already');
+      if (known) tally.add(`runway ${known.name}`, 'the survey has this runway already');
       return !known;
     });
     const near = relevant([...runways, ...found], reference, around, answers.radius, tally);
@@ -67,7 +71,7 @@ export class OsmSource implements ReadSource {
       leftOut: tally.list,
       remarks: [...this.#map.remarks, ...oddHeights(odd)],
       credits: [osmCredit],
-      site: around.reference === null ? { reference: runwayMiddle(near) ?? reference } : {},
+      site: siteOf(aerodromes, runwayMiddle(near) ?? reference, around),
       asks: {
         ...noQuestions,
         radius: true,
@@ -90,6 +94,25 @@ export class OsmSource implements ReadSource {
   }
 }
 
+/** What the map says of the airfield, where the survey says nothing. */
+function siteOf(
+  aerodromes: readonly Mapped[],
+  middle: Position,
+  { reference, elevation }: Surroundings,
+): JsonObject {
+  const near = new Nearness(middle, []);
+  const away = (thing: Mapped) => near.toReference(shapeOf(thing));
+  const tags = [...aerodromes].sort((a, b) => away(a) - away(b))[0]?.tags ?? {};
+  const { name, icao, ele } = tags;
+  const height = heightIn(ele);
+  return {
+    ...(reference === null ? { reference: middle } : {}),
+    ...(reference === null && name !== undefined ? { name: name.slice(0, 120) } : {}),
+    ...(reference === null && /^[A-Z]{4}$/.test(icao ?? '') ? { icao: icao ?? '' } : {}),
+    ...(elevation === null && height !== null ? { elevation: height } : {}),
+  };
+}
+
 const obstacleGroups = new Set(['buildings', 'walls', 'fences', 'hedges', 'tree rows', 'woods']);
 const groundGroups = new Set(['roads', 'paths', 'parking', 'greens']);
 
@@ -109,7 +132,8 @@ function relevant(
   const kept: Candidate[] = [];
   for (const candidate of all) {
     const { group, shape } = candidate;
-    if (near.toReference(shape) > radius) tally.add(group, `farther than ${metres(radius)} from the airfield`);
+    if (near.toReference(shape) > radius)
+      tally.add(group, `farther than ${metres(radius)} from the airfield`);
     else if (!obstacleGroups.has(group) && !groundGroups.has(group)) kept.push(candidate);
     else if (group === 'buildings' && near.area(shape) < practice.leastBuilding)
       tally.add(group, `smaller than ${practice.leastBuilding} m²`);

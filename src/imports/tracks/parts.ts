@@ -28,10 +28,13 @@ export function partsOfTrack({ points }: Track, tally: Tally): readonly (readonl
       continue;
     }
     if (before) {
-      const t0 = before.time;
+      const t0: number | null = before.time;
       const t1 = point.time;
       if (t0 !== null && t1 !== null && t1 <= t0) {
-        tally.add('points', t1 === t0 ? 'there is one with the same time before' : 'their times run backwards');
+        tally.add(
+          'points',
+          t1 === t0 ? 'there is one with the same time before' : 'their times run backwards',
+        );
         continue;
       }
       const away = groundLine(before.position, point.position).distance;

@@ -46,7 +46,9 @@ export class TracksSource implements ReadSource {
         ...noQuestions,
         radius: true,
         altitude: tracks.some(({ points }) => points.some((p) => p.altitude !== null)),
-        altitudeUnit: tracks.some(({ unit, points }) => unit === null && points.some((p) => p.altitude !== null)),
+        altitudeUnit: tracks.some(
+          ({ unit, points }) => unit === null && points.some((p) => p.altitude !== null),
+        ),
       },
       middle: waypoints[0]?.position ?? lowestPoint(tracks),
     };
@@ -73,7 +75,12 @@ function flightsOf(
     around.reference === null || groundLine(around.reference, p.position).distance <= answers.radius;
   const onRunway = runwayElevation(around);
   const first = track.points[0];
-  const key = printOf([track.name, first ? [...first.position] : null, first?.time ?? null, track.points.length]);
+  const key = printOf([
+    track.name,
+    first ? [...first.position] : null,
+    first?.time ?? null,
+    track.points.length,
+  ]);
   if (!track.points.some((p) => p.altitude !== null)) {
     tally.add('flights', 'they have no altitudes; a flight path needs one for each point');
     return [];
@@ -161,23 +168,24 @@ function lengthOf(points: readonly TrackPoint[]): number {
   return sum;
 }
 
-/** m to add so that the lowest point on a runway has its wheels on it; null where no point is on one. */
+/**
+ * m to add so that, where the flight is nearest to a runway under it, its wheels are on it: no point on a runway lies
+ * below the pavement then. Null where no point is on one.
+ */
 function tieOf(
   parts: readonly (readonly TrackPoint[])[],
   heights: readonly (readonly (number | null)[])[],
   onRunway: (position: Position) => number | null,
   subjectHeight: number,
 ): number | null {
-  let tie: { readonly height: number; readonly shift: number } | null = null;
-  parts.forEach((part, i) =>
-    part.forEach(({ position }, j) => {
+  const shifts = parts.flatMap((part, i) =>
+    part.flatMap(({ position }, j) => {
       const height = heights[i]?.[j] ?? null;
-      if (height === null || (tie && tie.height <= height)) return;
-      const ground = onRunway(position);
-      if (ground !== null) tie = { height, shift: ground + subjectHeight / 2 - height };
+      const ground = height === null ? null : onRunway(position);
+      return height === null || ground === null ? [] : [ground + subjectHeight / 2 - height];
     }),
   );
-  return (tie as { readonly shift: number } | null)?.shift ?? null;
+  return shifts.length === 0 ? null : shifts.reduce((a, b) => Math.max(a, b));
 }
 
 /** Missing heights: on a runway its own, else on the straight line between the known ones, or the nearest known. */

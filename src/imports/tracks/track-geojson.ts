@@ -64,7 +64,8 @@ function geometriesOf(geometry: Json | undefined, times: Json): readonly Piece[]
 
 function timesOf(properties: JsonObject): Json {
   const inner = properties['coordinateProperties'];
-  const times = (isObject(inner) ? inner['times'] : undefined) ?? properties['coordTimes'] ?? properties['times'];
+  const times =
+    (isObject(inner) ? inner['times'] : undefined) ?? properties['coordTimes'] ?? properties['times'];
   return times ?? null;
 }
 
@@ -97,7 +98,11 @@ function waypointOf(coordinates: Json, properties: JsonObject): Waypoint | null 
   const notes = [properties['desc'], properties['cmt'], properties['description']]
     .map(plainText)
     .filter((text, i, all) => text !== '' && all.indexOf(text) === i);
-  return { name: textOf(properties['name']), notes: notes.join('\n').slice(0, 2000), position: point.position };
+  return {
+    name: textOf(properties['name']),
+    notes: notes.join('\n').slice(0, 2000),
+    position: point.position,
+  };
 }
 
 const textOf = (value: Json | undefined): string =>

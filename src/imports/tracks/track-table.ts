@@ -16,7 +16,8 @@ interface Columns {
   readonly flight: Heading | null;
 }
 
-const needed = 'Its first row must name the columns: time, latitude, longitude, altitude (ft) or altitude (m).';
+const needed =
+  'Its first row must name the columns: time, latitude, longitude, altitude (ft) or altitude (m).';
 
 /** Whether a table's first row has what a recorded flight needs. */
 export const isTrackTable = (first: readonly string[]): boolean => typeof columnsOf(first) !== 'string';
@@ -56,7 +57,8 @@ export function readTrackTable({ rows, delimiter, unclear }: Csv): TracksReading
   const tracks = [...flights].map(([name, points]): Track => ({ name, points, unit }));
   if (tracks.length === 0) return { ok: false, reason: `The table has no row with a position. ${needed}` };
   const untimed = tracks.some(({ points }) => points.every((p) => p.time === null));
-  const remarks = time && untimed ? ['The times of this table could not be read: the flight comes in without.'] : [];
+  const remarks =
+    time && untimed ? ['The times of this table could not be read: the flight comes in without.'] : [];
   return { ok: true, read: { tracks, waypoints: [], leftOut: tally.list, remarks } };
 }
 

@@ -53,4 +53,3 @@ function modeRemarks(text: string): string[] {
     'Some altitudes of this file are above the ground, not above sea level. Tie the flight to the runway, or leave it out.',
   ];
 }
-

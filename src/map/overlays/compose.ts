@@ -4,7 +4,7 @@ import type { Runway } from '../../survey/schema/runway';
 import { remember } from '../remember';
 import { draggedRunway, drawingOf } from './drawing';
 import { overlay, type Overlay, type OverlayFeature } from './features';
-import { groundOverlay } from './ground';
+import { groundOverlay, useOverlay } from './ground';
 import { handlesOf } from './handles';
 import { litStrips } from './lit';
 import { inspectedMark, marksOf } from './marks';
@@ -15,6 +15,8 @@ import { spotFeature } from './spots';
 import { ticksOf } from './ticks';
 
 export interface Overlays {
+  /** Roads, paths, parking and greens that were brought in. */
+  readonly use: Overlay;
   readonly ground: Overlay;
   readonly lit: Overlay;
   readonly paths: Overlay;
@@ -38,6 +40,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
       units: Scene['units'],
     ) => groundOverlay({ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths }, units),
   );
+  const use = remember(useOverlay);
   const lit = remember((features: Features) => overlay(features));
   const paths = remember(pathsOverlay);
   const spots = remember((features: Features) => overlay(features));
@@ -54,6 +57,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
     const size = quietRings(scene.spots.length);
     const quiet = scene.spots.filter((s) => s !== selectedSpot);
     return {
+      use: use(contents.groundUses),
       ground: ground(
         contents.runways,
         contents.aprons,

@@ -5,6 +5,15 @@ import { metric, type MapUnits } from '../units';
 import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
 import { runwayFeatures } from './runway-features';
 
+/** Roads, paths, parking and greens of a map that was brought in, under everything that the user has drawn. */
+export const useOverlay = (groundUses: Contents['groundUses']): Overlay =>
+  overlay(
+    groundUses.map(({ id, rings, line: way, use, access }) => {
+      const properties = { part: 'use', id, use: use ?? 'road', access: access ?? 'unknown' };
+      return rings.length > 0 ? polygon(rings, properties) : line(way, properties);
+    }),
+  );
+
 type Places = Pick<Contents, 'runways' | 'aprons' | 'taxiRoutes' | 'obstacles' | 'noGoAreas' | 'flightPaths'>;
 
 /** What the survey says stands on the ground: drawn again only when one of these changes. */

@@ -1,5 +1,6 @@
 import type { Contents } from '../../survey/contents';
 import type { Position, Survey } from '../../survey/document';
+import type { Use } from '../../survey/schema/places';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
 import type { Formats } from '../formats';
 import { accessBadge } from './access-words';
@@ -40,7 +41,7 @@ export function contentsGroups(contents: Contents, figures: Figures, format: For
       ...plain,
       id: a.id,
       name: a.name || `${what} ${i + 1}`,
-      places: a.rings.flat(),
+      places: a.rings[0] ?? [],
     });
   const line =
     (what: string) =>
@@ -86,9 +87,25 @@ export function contentsGroups(contents: Contents, figures: Figures, format: For
       })),
     },
     { title: 'Flight paths', items: contents.flightPaths.map(line('Flight path')) },
+    {
+      title: 'Roads, paths and greens',
+      items: contents.groundUses.map((way, i) => ({
+        ...(way.line.length > 0
+          ? line(useWords[way.use ?? 'road'])(way, i)
+          : area(useWords[way.use ?? 'road'])(way, i)),
+        detail: way.access === 'unknown' || way.access === null ? '' : accessBadge[way.access],
+      })),
+    },
   ];
   return groups.filter((group) => group.items.length > 0);
 }
+
+const useWords: Readonly<Record<Use, string>> = {
+  road: 'Road',
+  path: 'Path',
+  parking: 'Parking',
+  green: 'Green',
+};
 
 /** "180 m from 09/27, south side": the runway whose centreline is nearest. */
 function nearestCentreline(

@@ -36,6 +36,12 @@ export const entries: readonly Entry[] = [
     run: (app) => void app.files.open(),
   },
   {
+    label: 'Bring in',
+    title: 'Bring in maps, runways, waypoints and recorded flights that others have made',
+    place: 'bar',
+    run: (app) => void app.imports.pick(),
+  },
+  {
     label: 'Save',
     title: 'Save the survey to a file',
     place: 'bar',
