@@ -8,6 +8,7 @@ import { freshFeatureId } from './survey/ids';
 import type {
   Airfields,
   App,
+  BaseMaps,
   Files,
   GroundPlan,
   MapControl,
@@ -36,6 +37,7 @@ export class SunsideApp implements App {
     readonly tables: Tables,
     readonly weather: WeatherReader,
     readonly imports: Imports,
+    readonly bases: BaseMaps,
     readonly preferences: Preferences,
     readonly look: Look,
     readonly program: Program,

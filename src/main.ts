@@ -6,13 +6,16 @@ import sampleUrl from '../sample-sites/tolverby.geojson?url';
 import { AirfieldCatalogue } from './airfields';
 import { SunsideApp } from './app.svelte';
 import { ImportDesk } from './bring-in.svelte';
+import { SunsideBaseMaps } from './base-maps';
 import { keepSurveys } from './keeping';
 import { installedProgram } from './program.svelte';
+import { BaseChoice } from './state/base-maps/base-choice.svelte';
 import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { View } from './state/view.svelte';
+import { KeptFiles } from './storage/kept-files';
 import { keptText } from './storage/kept-text';
 import { newSurvey } from './survey/new-survey';
 import { KitTables } from './tables';
@@ -46,6 +49,7 @@ async function start(target: HTMLElement): Promise<void> {
     now,
   );
   const airfields = new AirfieldCatalogue(keeping.files);
+  const files = new KeptFiles();
   const app = new SunsideApp(
     survey,
     view,
@@ -55,6 +59,7 @@ async function start(target: HTMLElement): Promise<void> {
     new KitTables(),
     new Weather(survey, derived, now),
     new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
+    new SunsideBaseMaps(new BaseChoice(keptText('sunside-base-maps'), files), files),
     preferences,
     look,
     program,

@@ -4,6 +4,9 @@
  */
 export const paper = {
   page: '#f5f0e3',
+  /** The world's land on the plain plan, and its edge. */
+  land: '#ece4cf',
+  coast: '#a79d86',
   sheet: '#fbf8ef',
   ink: '#22251f',
   softInk: '#5d5d52',
@@ -62,6 +65,8 @@ export type Palette = Readonly<Record<keyof typeof paper, string>>;
 /** A dark sheet under a dim lamp: pale ink, nothing that dazzles eyes which have got used to the dark. */
 const night: Palette = {
   page: '#191c1b',
+  land: '#262923',
+  coast: '#6d6f60',
   sheet: '#222625',
   ink: '#e8e3d6',
   softInk: '#b9b4a5',
@@ -111,6 +116,8 @@ const night: Palette = {
 /** For a phone in full sun: black on white, the ground only hinted at, every line heavy enough to be seen. */
 const contrast: Palette = {
   page: '#ffffff',
+  land: '#ececec',
+  coast: '#4f4f4f',
   sheet: '#fffffe',
   ink: '#000000',
   softInk: '#1c1c1c',

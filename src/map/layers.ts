@@ -1,4 +1,5 @@
 import { paper, type LayerPiece } from '../../styles/map-style';
+import { landLayers, veilLayer } from '../../styles/land-layers';
 import { gridLayers, planLayers } from '../../styles/plan-layers';
 import { groundLayers, runwayLayers } from './layers/ground-layers';
 import { labelLayers } from './layers/label-layers';
@@ -9,11 +10,20 @@ import { ringsOn } from './layers/ring-layers';
 
 const isName = ({ id }: LayerPiece) => id.startsWith('plan-name');
 
+/**
+ * Layers that mark a place in the order and draw nothing by themselves. What is put in before `base` lies on the
+ * plain plan and under everything else; what is put in before `relief` lies on the base map and under the survey.
+ */
+export const slots = { base: veilLayer.id, relief: 'relief-slot' } as const;
+
 /** Everything on the map, in the order in which it is printed. */
 export const mapLayers: readonly LayerPiece[] = [
   { id: 'page', type: 'background', paint: { 'background-color': paper.page } },
+  ...landLayers,
   ...gridLayers.filter((l) => l.type === 'line'),
   ...planLayers.filter((l) => !isName(l)),
+  veilLayer,
+  { id: slots.relief, type: 'background', layout: { visibility: 'none' } },
   ...useLayers,
   ...groundLayers,
   ...runwayLayers,

@@ -1,9 +1,20 @@
 import type { Look } from '../../styles/map-style';
+import type { BaseGround } from '../state/base-maps/ground';
 import type { Position } from '../survey/document';
 import type { Overlay } from './overlays/features';
 
 /** What is drawn, each written to the map by itself: things that change together share a source. */
-export const sourceNames = ['plan', 'grid', 'use', 'ground', 'lit', 'paths', 'spots', 'live'] as const;
+export const sourceNames = [
+  'land',
+  'plan',
+  'grid',
+  'use',
+  'ground',
+  'lit',
+  'paths',
+  'spots',
+  'live',
+] as const;
 export type SourceName = (typeof sourceNames)[number];
 
 /** CSS pixels of the map, from its top left corner. */
@@ -48,6 +59,10 @@ export type Bounds = readonly [southWest: Position, northEast: Position];
 export interface MapSurface {
   /** Data, or the address of a GeoJSON file. At most one write a frame; the same object again is no write. */
   setSource(name: SourceName, data: Overlay | string): void;
+  /** What lies under the survey; paler, if the survey is to stand out. The same object again changes nothing. */
+  setBase(ground: BaseGround, pale: boolean): void;
+  /** Asks the server of the base map again, if it was out of reach. */
+  retryBase(): void;
   /** What is drawn in `layers` within `tolerance` pixels, topmost first. */
   query(pixel: Pixel, tolerance: number, layers: readonly string[]): readonly MapHit[];
   project(position: Position): Pixel;

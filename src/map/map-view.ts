@@ -1,13 +1,13 @@
-import latin400 from '@fontsource/source-sans-3/files/source-sans-3-latin-400-normal.woff2?url';
-import latin600 from '@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff2?url';
-import latinExt400 from '@fontsource/source-sans-3/files/source-sans-3-latin-ext-400-normal.woff2?url';
-import latinExt600 from '@fontsource/source-sans-3/files/source-sans-3-latin-ext-600-normal.woff2?url';
 import * as maplibre from 'maplibre-gl';
 import 'maplibre-gl/dist/maplibre-gl.css';
 import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
-import { fonts, inLook, type Look } from '../../styles/map-style';
+import { inLook, type LayerPiece, type Look } from '../../styles/map-style';
+import type { BaseGround, BaseReport } from '../state/base-maps/ground';
 import type { Position } from '../survey/document';
+import { archiveTile } from './base/archive';
+import { BaseLayers, type BaseHost } from './base/base-layers';
 import { imageNames, imageOf, imageScale } from './images';
+import { fontFaces } from './fonts';
 import { mapLayers } from './layers';
 import {
   sourceNames,
@@ -33,10 +33,13 @@ interface Options {
   readonly onRest: () => void;
   /** Once everything that was there at the beginning is drawn. */
   readonly onReady: () => void;
+  /** How the base map fares. */
+  readonly onBase: (report: BaseReport) => void;
 }
 
 // A bundler does not find the library's worker by itself.
 maplibre.setWorkerUrl(workerUrl);
+maplibre.addProtocol('pmtiles', archiveTile);
 
 /** Free of the edges when the whole survey is shown, in pixels. */
 const margin = 60;
@@ -50,9 +53,11 @@ export class MapView implements MapSurface {
   readonly #waiting = new Map<SourceName, Overlay | string>();
   #frame = 0;
   #loaded = false;
+  readonly #base: BaseLayers;
+  #ground: { readonly ground: BaseGround; readonly pale: boolean } | null = null;
   #look: Look;
 
-  constructor({ container, centre, zoom, look, pointers, onCamera, onRest, onReady }: Options) {
+  constructor({ container, centre, zoom, look, pointers, onCamera, onRest, onReady, onBase }: Options) {
     this.#look = look;
     const map = new maplibre.Map({
       container,
@@ -75,12 +80,19 @@ export class MapView implements MapSurface {
     map.touchZoomRotate.disableRotation();
     map.keyboard.disableRotation();
     map.setMissingStyleImageResolver((id) => {
-      const image = imageOf(id, this.#look);
+      const image = id.startsWith(imagePrefix) ? imageOf(id.slice(imagePrefix.length), this.#look) : null;
       if (image && !map.hasImage(id)) map.addImage(id, image, { pixelRatio: imageScale });
     });
+    this.#base = new BaseLayers(
+      hostOf(map, () => this.#look),
+      onBase,
+    );
+    watchBase(map, this.#base);
     map.on('load', () => {
       this.#loaded = true;
       this.#flush();
+      // Before that, a slow server would hold up the survey.
+      if (this.#ground) this.#base.show(this.#ground.ground, this.#ground.pale);
       void map.once('idle').then(() => onReady());
     });
     map.on('move', onCamera);
@@ -104,6 +116,14 @@ export class MapView implements MapSurface {
       void source?.setData(typeof data === 'string' ? data : asGeoJson(data));
     }
     this.#waiting.clear();
+  }
+
+  setBase(ground: BaseGround, pale: boolean): void {
+    this.#ground = { ground, pale };
+    if (this.#loaded) this.#base.show(ground, pale);
+  }
+  retryBase(): void {
+    this.#base.retry();
   }
 
   query({ x, y }: Pixel, tolerance: number, layers: readonly string[]): readonly MapHit[] {
@@ -189,7 +209,7 @@ export class MapView implements MapSurface {
   #repaint(before: Look): void {
     const map = this.#map;
     const look = this.#look;
-    for (const { id, paint } of mapLayers) {
+    for (const { id, paint } of [...mapLayers, ...this.#base.repaintable]) {
       if (!map.getLayer(id)) continue;
       for (const [property, value] of Object.entries(paint ?? {})) {
         const now = inLook(value, look);
@@ -198,8 +218,9 @@ export class MapView implements MapSurface {
       }
     }
     for (const name of imageNames) {
-      const image = map.hasImage(name) ? imageOf(name, look) : null;
-      if (image) map.updateImage(name, image);
+      const shown = imagePrefix + name;
+      const image = map.hasImage(shown) ? imageOf(name, look) : null;
+      if (image) map.updateImage(shown, image);
     }
   }
   focus(): void {
@@ -208,6 +229,7 @@ export class MapView implements MapSurface {
   remove(): void {
     cancelAnimationFrame(this.#frame);
     this.#follower.remove();
+    this.#base.remove();
     this.#map.remove();
   }
 }
@@ -215,35 +237,77 @@ export class MapView implements MapSurface {
 /** The library's types ask for lists that may be changed; it does not change them. */
 const asGeoJson = (data: Overlay) => data as unknown as GeoJSON.FeatureCollection;
 
+/** In front of the names of our images: a base map brings images of its own, named as it likes. */
+const imagePrefix = 'survey:';
+
+/** A layer with the images that it asks for under their names on the map. */
+function withOwnImages({ layout, paint, ...layer }: LayerPiece): LayerPiece {
+  const renamed = (properties: Readonly<Record<string, unknown>> = {}) =>
+    Object.fromEntries(
+      Object.entries(properties).map(([name, value]) => [
+        name,
+        /^icon-image$|-pattern$/.test(name) ? ['concat', imagePrefix, value] : value,
+      ]),
+    );
+  return { ...layer, layout: renamed(layout), paint: renamed(paint) };
+}
+
 function style(look: Look): maplibre.StyleSpecification {
-  const file = (url: string) => new URL(url, location.href).href;
-  const latin = [
-    'U+0000-00FF',
-    'U+0131',
-    'U+0152-0153',
-    'U+02C6',
-    'U+02DA',
-    'U+02DC',
-    'U+2000-206F',
-    'U+2212',
-  ];
-  const latinExt = ['U+0100-02BA', 'U+1E00-1E9F', 'U+1EF2-1EFF'];
-  const face = (a: string, b: string) => [
-    { url: file(a), 'unicode-range': latin },
-    { url: file(b), 'unicode-range': latinExt },
-  ];
   return {
     version: 8,
-    'font-faces': {
-      [fonts.plain]: face(latin400, latinExt400),
-      [fonts.strong]: face(latin600, latinExt600),
-    },
+    'font-faces': fontFaces(),
     sources: Object.fromEntries(
       sourceNames.map((name): [string, maplibre.GeoJSONSourceSpecification] => [
         name,
         { type: 'geojson', data: asGeoJson(emptyOverlay), tolerance: 0.1, maxzoom: 20 },
       ]),
     ),
-    layers: inLook(mapLayers, look) as unknown as maplibre.LayerSpecification[],
+    layers: inLook(mapLayers, look).map(withOwnImages) as unknown as maplibre.LayerSpecification[],
   };
+}
+
+/** The map library as a base map needs it. What it cannot use it tells as an error event, which is heard below. */
+const hostOf = (map: maplibre.Map, look: () => Look): BaseHost => ({
+  addSource: (id, source) => void map.addSource(id, source as unknown as maplibre.SourceSpecification),
+  removeSource: (id) => void (map.getSource(id) && map.removeSource(id)),
+  addLayer: (layer, before, isOnPaper) => {
+    const drawn = isOnPaper ? inLook(layer, look()) : layer;
+    map.addLayer(drawn as unknown as maplibre.LayerSpecification, before);
+  },
+  removeLayer: (id) => void (map.getLayer(id) && map.removeLayer(id)),
+  setVisible: (id, visible) =>
+    void (map.getLayer(id) && map.setLayoutProperty(id, 'visibility', visible ? 'visible' : 'none')),
+  setGlyphs: (url) => void map.setGlyphs(url),
+  addSprite: (id, url) => void map.addSprite(id, url),
+  removeSprite: (id) => void map.removeSprite(id),
+  askAgain: (source, tiles) => {
+    if (map.getSource(source)) map.refreshTiles(source, [...tiles]);
+  },
+  isSettled: (source) => !map.getSource(source) || map.isSourceLoaded(source),
+  attribution: (source) => (map.getSource(source) as { attribution?: string } | undefined)?.attribution,
+});
+
+interface TileEvent {
+  readonly sourceId?: string;
+  readonly tile?: { readonly tileID: { readonly canonical: { z: number; x: number; y: number } } };
+}
+const tileOf = ({ tile }: TileEvent) => tile?.tileID.canonical ?? null;
+
+function watchBase(map: maplibre.Map, base: BaseLayers): void {
+  map.on('sourcedataloading', (event: TileEvent) => {
+    const tile = tileOf(event);
+    if (tile) base.asked(event.sourceId, tile);
+  });
+  map.on('sourcedata', (event: TileEvent) => {
+    const tile = tileOf(event);
+    if (tile) base.came(event.sourceId, tile);
+    else base.described(event.sourceId);
+  });
+  map.on('sourcedataabort', (event: TileEvent) => {
+    const tile = tileOf(event);
+    if (tile) base.left(event.sourceId, tile);
+  });
+  map.on('error', (event: TileEvent & { readonly error: unknown }) => {
+    if (!base.failed(event.sourceId, tileOf(event))) console.error(event.error);
+  });
 }

@@ -44,6 +44,12 @@ export class SurfaceDouble implements MapSurface {
   setSource(name: SourceName, data: Overlay | string): void {
     this.sources.set(name, data);
   }
+  setBase(): void {
+    // No base map lies under a double.
+  }
+  retryBase(): void {
+    // None can fail either.
+  }
   query({ x, y }: Pixel, tolerance: number, layers: readonly string[]): readonly MapHit[] {
     return this.things.filter(({ layer, position }) => {
       const at = this.project(position);

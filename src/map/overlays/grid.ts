@@ -29,6 +29,9 @@ export function gridOverlay([[west, south], [east, north]]: Bounds, zoom: number
   const [padX, padY] = [(east - west) / 2, (north - south) / 2];
   const [x0, x1] = [west - padX, east + padX];
   const [y0, y1] = [Math.max(-85, south - padY), Math.min(85, north + padY)];
+  // Half the world and more would be drawn the shorter way round, which is the other one.
+  const parts90 = Math.ceil((x1 - x0) / 90);
+  const along = Array.from({ length: parts90 + 1 }, (_, i) => x0 + ((x1 - x0) * i) / parts90);
   return overlay([
     ...ruled(
       x0,
@@ -42,18 +45,7 @@ export function gridOverlay([[west, south], [east, north]]: Bounds, zoom: number
       'E',
       'W',
     ),
-    ...ruled(
-      y0,
-      y1,
-      bold,
-      parts,
-      (lat) => [
-        [x0, lat],
-        [x1, lat],
-      ],
-      'N',
-      'S',
-    ),
+    ...ruled(y0, y1, bold, parts, (lat) => along.map((lng): Position => [lng, lat]), 'N', 'S'),
   ]);
 }
 
@@ -62,7 +54,7 @@ function ruled(
   to: number,
   bold: number,
   parts: number,
-  lineAt: (value: number) => readonly [Position, Position],
+  lineAt: (value: number) => readonly Position[],
   positive: string,
   negative: string,
 ): OverlayFeature[] {

@@ -35,4 +35,20 @@ describe('the grid of a survey without a plan', () => {
     expect(labels).toContain('179°55′ E');
     expect(labels).toContain('179°55′ W');
   });
+
+  test('[M1] draws parallels over more than half the world the way the map looks, not the shorter one', () => {
+    const [west, east] = [-52, 86];
+    const { features } = gridOverlay(
+      [
+        [west, -15],
+        [east, 76],
+      ],
+      2,
+    );
+    const parallel = features.find((f) => f.properties['label'] === '30° N');
+    const lngs = (parallel?.geometry.coordinates as [number, number][]).map(([lng]) => lng);
+    expect(Math.min(...lngs)).toBeLessThan(west);
+    expect(Math.max(...lngs)).toBeGreaterThan(east);
+    expect(lngs).toEqual([...lngs].sort((a, b) => a - b));
+  });
 });

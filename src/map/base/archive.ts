@@ -1,0 +1,76 @@
+import { FileSource, PMTiles, Protocol, TileType } from 'pmtiles';
+import type { Credit } from '../../state/base-maps/ground';
+import { UnusableBase } from './base-parts';
+import { creditText } from './credit-text';
+
+const protocol = new Protocol({ metadata: true });
+
+/** Answers the map library's requests for addresses that begin with `pmtiles:`. */
+export const archiveTile = protocol.tile;
+
+/** A layer of the vector tiles, and which fields its features have. */
+export interface VectorLayer {
+  readonly id: string;
+  readonly fields: readonly string[];
+}
+
+export interface Archive {
+  /** What the map library is to ask for. */
+  readonly url: string;
+  readonly tiles: 'vector' | 'raster';
+  readonly encoding: 'mvt' | 'mlt';
+  readonly layers: readonly VectorLayer[];
+  readonly credit: Credit;
+}
+
+/**
+ * Opens a PMTiles archive, version 3, on the net or in a blob; anew each time, since what could not be read is
+ * remembered as such by an open one.
+ */
+export async function openArchive(from: string | Blob, key: string): Promise<Archive> {
+  const archive = new PMTiles(typeof from === 'string' ? from : new FileSource(new File([from], key)));
+  protocol.add(archive);
+  try {
+    const { tileType } = await archive.getHeader();
+    if (tileType === TileType.Unknown)
+      throw new UnusableBase('the archive does not say what kind of tiles it has');
+    const metadata: unknown = await archive.getMetadata();
+    return {
+      url: `pmtiles://${archive.source.getKey()}`,
+      tiles: tileType === TileType.Mvt || tileType === TileType.Mlt ? 'vector' : 'raster',
+      encoding: tileType === TileType.Mlt ? 'mlt' : 'mvt',
+      layers: vectorLayers(member(metadata, 'vector_layers')),
+      credit: creditOf(member(metadata, 'attribution')),
+    };
+  } catch (error) {
+    throw asWords(error, typeof from === 'string');
+  }
+}
+
+const member = (value: unknown, key: string): unknown =>
+  typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[key] : undefined;
+
+const creditOf = (attribution: unknown): Credit =>
+  typeof attribution === 'string' ? creditText(attribution) : [];
+
+function vectorLayers(list: unknown): VectorLayer[] {
+  if (!Array.isArray(list)) return [];
+  return list.flatMap((layer: unknown) => {
+    const [id, fields] = [member(layer, 'id'), member(layer, 'fields')];
+    if (typeof id !== 'string') return [];
+    return [{ id, fields: typeof fields === 'object' && fields !== null ? Object.keys(fields) : [] }];
+  });
+}
+
+/** What the library says to programmers, in words for people; a network error stays what it is. */
+function asWords(error: unknown, isRemote: boolean): unknown {
+  if (error instanceof UnusableBase || !(error instanceof Error)) return error;
+  const { message } = error;
+  if (/Byte Serving/.test(message))
+    return new UnusableBase(
+      'its server hands out whole files only. An archive needs one that answers requests for a part of a file (Range)',
+    );
+  if (/spec version/.test(message)) return new UnusableBase('the archive is of a newer version of PMTiles');
+  if (/response code/.test(message) || (isRemote && error instanceof TypeError)) return error;
+  return new UnusableBase('it is no PMTiles archive, or a damaged one');
+}
