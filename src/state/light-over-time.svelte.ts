@@ -1,4 +1,3 @@
-import { keptViews } from '../figures/spot-figures';
 import { dayRows, rankedRows, type DayRow } from '../figures/when/day-rows';
 import { readRow, type RowReading } from '../figures/when/light-row';
 import { yearLight, type YearLight } from '../figures/when/year-light';
@@ -38,12 +37,27 @@ export class LightOverTime {
     return readRow(view, spot.position, instant);
   }
 
-  /** A year of one spot and path (keys); null where the survey has no such. */
-  year(spotId: string, pathKey: string): YearLight | null {
-    const { contents, paths, date, timeZone } = this.#derived;
-    const spot = contents.spots.find(({ id }) => id === spotId);
-    const i = paths.findIndex(({ ref }) => ref.path === pathKey);
-    const view = spot && keptViews(spot, paths, contents, this.#derived.day.from)[i];
-    return view ? yearLight(view, spot.position, date, timeZone) : null;
-  }
+  /** The row that the year is of: the chosen one, else that of the selected spot which is worth most, else the first. */
+  readonly chosen = $derived.by((): DayRow | null => {
+    const { yearOf, selected } = this.#view;
+    const usable = this.#rows.filter(({ view }) => view.usable);
+    return (
+      usable.find(({ spot, path }) => spot.id === yearOf?.spot && path.ref.path === yearOf.path) ??
+      this.today.ranked.find(({ spot }) => spot.id === selected) ??
+      this.today.ranked[0] ??
+      null
+    );
+  });
+
+  #lastYear: YearLight | null = null;
+  /** A year of the chosen row; while something is dragged the last one stands, since a year takes longer than a frame. */
+  readonly year = $derived.by((): YearLight | null => {
+    const { chosen } = this;
+    if (this.#view.dragging !== null && this.#lastYear) return this.#lastYear;
+    const { date, timeZone } = this.#derived;
+    return (this.#lastYear = chosen && yearLight(chosen.view, chosen.spot.position, date, timeZone));
+  });
+
+  /** Rows that can be chosen for the year, in the survey's order. */
+  readonly choices = $derived.by(() => this.#rows.filter(({ view }) => view.usable));
 }

@@ -41,6 +41,8 @@ export class View {
   /** Which view of time lies at the foot ("moments" or a key of the foot's list), and the share of the page's height in per cent that a tall one takes. */
   foot = $state.raw('moments');
   footShare = $state.raw(40);
+  /** The spot (id) and path (PathRef.path) that the year at the foot is of; null for the one worth most. */
+  yearOf = $state.raw<{ readonly spot: string; readonly path: string } | null>(null);
   /** Grows with every move of the camera: what is placed by screen position is placed anew. */
   cameraTick = $state.raw(0);
   #notice = $state.raw<{ readonly text: string; readonly actions: readonly NoticeAction[] } | null>(null);
@@ -76,6 +78,7 @@ export class View {
     this.drawing = [];
     this.dragging = null;
     this.configuration = 0;
+    this.yearOf = null;
     this.notice = null;
   }
 }

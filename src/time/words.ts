@@ -15,6 +15,8 @@ const styles = {
   day: { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' },
   /** "21 Jun 2026". */
   date: { day: 'numeric', month: 'short', year: 'numeric' },
+  /** "Jun". */
+  month: { month: 'short' },
 } as const;
 
 /** A date, "2026-06-21", in words of a language (BCP 47; undefined: the device's own). */

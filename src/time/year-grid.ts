@@ -49,6 +49,10 @@ export const yearOf = (date: string): number => Number(date.slice(0, 4));
 export const clockOf = (minutes: number): string =>
   `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 
+/** Minutes after midnight of a clock, "07:15". */
+export const minutesOf = (clock: string): number =>
+  Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
+
 /** A time on a day when the clocks change: NaN where they skip it, since then the clock shows another one. */
 function unusual(date: string, minutes: number, zone: string): number {
   const clock = clockOf(minutes);

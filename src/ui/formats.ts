@@ -33,6 +33,8 @@ export interface Formats {
   readonly day: (date: string) => string;
   /** The same in short, "21 Jun 2026". */
   readonly date: (date: string) => string;
+  /** The month of a date in short, "Jun". */
+  readonly month: (date: string) => string;
   /** A length or a speed as it stands in a field, in the preferred unit, without it. */
   readonly typedLength: (m: number) => string;
   readonly typedSpeed: (metresPerSecond: number) => string;
@@ -64,6 +66,7 @@ export function formatsFor({
     clockAt: (instant, zone) => clockWords(clockAt(instant, zone), clock),
     day: (date) => dateWords(date, language, 'day'),
     date: (date) => dateWords(date, language, 'date'),
+    month: (date) => dateWords(date, language, 'month'),
     typedLength: (m) => (lengths === 'm' ? typedNumber(m, 2) : typedNumber(metresToFeet(m), 1)),
     typedSpeed: (ms) => typedNumber(ms / metresPerSecondPer[speeds], 1),
     readLength: (text) => parseLength(text, lengths),

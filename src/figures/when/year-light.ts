@@ -2,7 +2,8 @@ import type { Position } from '../../survey/document';
 import { yearGrid, yearOf, type YearGrid } from '../../time/year-grid';
 import { remembered } from '../remembered';
 import { frontLitByHour, frontLitByMonth } from './front-lit-hours';
-import { lightRow, type LightRow } from './light-row';
+import type { LightClass } from '../types';
+import { lightCodes, lightRow, type LightRow } from './light-row';
 import type { StillView } from './still-view';
 
 /** Minutes of the clock that one row of the year stands for. */
@@ -12,6 +13,8 @@ export const yearStepMinutes = 15;
 export interface YearLight {
   readonly grid: YearGrid;
   readonly light: LightRow;
+  /** The classes that the numbers of `light` stand for. */
+  readonly names: readonly LightClass[];
   /** Share of each hour that is front-lit, [month * 24 + hour], and hours a day in each month. */
   readonly frontLitByHour: Float64Array;
   readonly frontLitByMonth: readonly number[];
@@ -22,7 +25,13 @@ const rememberedYear = remembered(
     const grid = yearGrid(year, timeZone, yearStepMinutes);
     const light = lightRow(view, position, grid.instants);
     const byHour = frontLitByHour(light, grid.dates, grid.rows);
-    return { grid, light, frontLitByHour: byHour, frontLitByMonth: frontLitByMonth(byHour) };
+    return {
+      grid,
+      light,
+      names: lightCodes,
+      frontLitByHour: byHour,
+      frontLitByMonth: frontLitByMonth(byHour),
+    };
   },
 );
 

@@ -13,4 +13,5 @@ export interface FootView {
 /** In the order of the row, behind "Moments", which is there from the start. */
 export const footViews: readonly FootView[] = [
   { key: 'today', name: 'Light today', load: () => import('../over-time/LightToday.svelte') },
+  { key: 'year', name: 'Year', load: () => import('../over-time/YearView.svelte') },
 ];
