@@ -3,6 +3,7 @@ import type { Body, Kit } from '../survey/schema/kit';
 import type { Runway } from '../survey/schema/runway';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import type { Subject } from '../survey/schema/subject';
+import { isTimeZone, monthAt, withinMonth } from '../time/local-time';
 import { acosDeg, DEG, wrap360 } from './geometry/angles';
 import { alongRunway } from './geometry/along-runway';
 import { compassPoint } from './geometry/compass';
@@ -32,7 +33,7 @@ import { siteFrame } from './sight/site-frame';
 import { seasons, sightFrom, sunBehind, targetsAlong } from './sight/spot-sight';
 import { surroundings, type Surroundings } from './sight/surroundings';
 import { terrainIn, type ElevationGrid } from './sight/terrain';
-import { remembered } from './remembered';
+import { remembered, rememberedLast } from './remembered';
 import { fieldElevation, type Path } from './traffic/paths';
 import type { PathFromSpot, RunwayFromSpot, Sample, Sector, SpotFigures, Sun } from './types';
 import { View, type Eye } from './view';
@@ -51,15 +52,34 @@ export interface Outlook {
   readonly timeZone: string;
 }
 
-/** `terrain`: the ground's heights, null where only the runways' are known. */
-export const outlookOf = (contents: Contents, terrain: ElevationGrid | null = null): Outlook => ({
-  runways: contents.runways,
-  fieldElevation: fieldElevation(contents),
-  framing: framingOf(contents.subject, contents.body, contents.kit.fill),
-  reach: reachOf(contents.kit),
-  around: aroundOf(contents, terrain),
-  timeZone: contents.site.timeZone,
-});
+const rememberedOutlook = rememberedLast(
+  (
+    runways: readonly Runway[],
+    elevation: number,
+    subject: Subject,
+    body: Body,
+    kit: Kit,
+    around: Surroundings | null,
+    timeZone: string,
+  ): Outlook => ({
+    runways,
+    fieldElevation: elevation,
+    framing: framingOf(subject, body, kit.fill),
+    reach: reachOf(kit),
+    around,
+    timeZone,
+  }),
+);
+
+/**
+ * `terrain`: the ground's heights, null where only the runways' are known. The same object as long as nothing of it has
+ * changed.
+ */
+export function outlookOf(contents: Contents, terrain: ElevationGrid | null = null): Outlook {
+  const { runways, subject, body, kit, site } = contents;
+  const around = aroundOf(contents, terrain);
+  return rememberedOutlook(runways, fieldElevation(contents), subject, body, kit, around, site.timeZone);
+}
 
 function aroundOf(contents: Contents, terrain: ElevationGrid | null): Surroundings | null {
   const frame = siteFrame(contents.site.reference);
@@ -188,24 +208,7 @@ export function stillViewsOf(
   });
 }
 
-const rememberedViews = remembered(
-  (
-    spot: StandingSpot,
-    paths: readonly Path[],
-    runways: readonly Runway[],
-    subject: Subject,
-    body: Body,
-    kit: Kit,
-    elevation: number,
-    around: Surroundings | null,
-    timeZone: string,
-    instant: number,
-  ) => {
-    const [framing, reach] = [framingOf(subject, body, kit.fill), reachOf(kit)];
-    const outlook = { runways, fieldElevation: elevation, framing, reach, around, timeZone };
-    return stillViewsOf(spot, paths, outlook, instant);
-  },
-);
+const rememberedViews = remembered(stillViewsOf);
 
 /** `stillViewsOf` a spot of the survey, computed only when something has changed for it. */
 export function keptViews(
@@ -215,12 +218,21 @@ export function keptViews(
   instant: number,
   terrain: ElevationGrid | null = null,
 ): StillView[] {
-  const { runways, subject, body, kit, site } = contents;
-  const elevation = fieldElevation(contents);
-  const around = aroundOf(contents, terrain);
-  // Without leaves all instants are alike.
-  const at = around?.leafy ? instant : 0;
-  return rememberedViews(spot, paths, runways, subject, body, kit, elevation, around, site.timeZone, at);
+  const outlook = outlookOf(contents, terrain);
+  const { around, timeZone } = outlook;
+  // Leaves go by the month; without any all instants are alike.
+  const zone = isTimeZone(timeZone) ? timeZone : 'UTC';
+  const at = around?.leafy ? withinMonth(monthAt(instant, zone)) : 0;
+  return rememberedViews(spot, paths, outlook, at);
+}
+
+/** One path from a spot in each of the twelve months: the same twelve times where no leaves come and go. */
+export function viewsByMonth(spot: StandingSpot, path: Path, outlook: Outlook): StillView[] {
+  const of = (month: number) => stillViewsOf(spot, [path], outlook, withinMonth(month))[0] as StillView;
+  const months = Array.from({ length: 12 }, (_, i) => i + 1);
+  if (outlook.around?.leafy) return months.map(of);
+  const one = of(1);
+  return months.map(() => one);
 }
 
 /** An eye at a spot, and how to look from there along one of these paths at an instant. */

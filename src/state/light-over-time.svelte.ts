@@ -54,8 +54,8 @@ export class LightOverTime {
   readonly year = $derived.by((): YearLight | null => {
     const { chosen } = this;
     if (this.#view.dragging !== null && this.#lastYear) return this.#lastYear;
-    const { date, timeZone } = this.#derived;
-    return (this.#lastYear = chosen && yearLight(chosen.view, chosen.spot.position, date, timeZone));
+    const { contents, date, timeZone } = this.#derived;
+    return (this.#lastYear = chosen && yearLight(contents, chosen.spot, chosen.path, date, timeZone));
   });
 
   /** Rows that can be chosen for the year, in the survey's order. */

@@ -39,6 +39,9 @@ export const dateAt = (instant: number, zone: string): string =>
 /** The month in a zone at an instant, 1 to 12. */
 export const monthAt = (instant: number, zone: string): number => zoned(instant, zone).month;
 
+/** An instant well inside a month (1 to 12), whatever the zone: stands for the month where only that counts. */
+export const withinMonth = (month: number): number => Date.UTC(2026, month - 1, 15, 12);
+
 /** The wall-clock time in a zone at an instant, to the minute, "18:30". */
 export const clockAt = (instant: number, zone: string): string =>
   zoned(instant, zone).round('minute').toPlainTime().toString({ smallestUnit: 'minute' });

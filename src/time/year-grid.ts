@@ -5,6 +5,8 @@ export interface YearGrid {
   readonly year: number;
   /** "2026-01-01" and on, 365 or 366. */
   readonly dates: readonly string[];
+  /** Index of the first date of each month. */
+  readonly months: readonly number[];
   readonly rows: number;
   /** Instant (ms since 1970) of row r on the d-th date at [d * rows + r]; NaN where the clocks skip that time. */
   readonly instants: Float64Array;
@@ -36,7 +38,8 @@ export function yearGrid(year: number, zone: string, stepMinutes: number): YearG
         ? from + r * stepMinutes * minuteMs
         : unusual(date, r * stepMinutes, zone);
   });
-  const grid = { year, dates, rows, instants };
+  const months = dates.flatMap((date, d) => (date.endsWith('-01') ? [d] : []));
+  const grid = { year, dates, months, rows, instants };
   if (kept.size > 8) kept.clear();
   kept.set(key, grid);
   return grid;

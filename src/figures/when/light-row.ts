@@ -31,19 +31,34 @@ export interface LightRow {
   readonly best: Uint32Array;
 }
 
+/** A row in which nothing is told yet. */
+export const emptyRow = (count: number): LightRow => ({
+  light: new Uint8Array(count).fill(noLight),
+  glare: new Uint8Array(count),
+  blocked: new Uint8Array(count),
+  total: new Float32Array(count),
+  best: new Uint32Array(count),
+});
+
 /** `instants`: ms since 1970, in order; NaN for one that does not exist. */
 export function lightRow(view: StillView, position: Position, instants: Float64Array): LightRow {
-  const count = instants.length;
-  const row = {
-    light: new Uint8Array(count).fill(noLight),
-    glare: new Uint8Array(count),
-    blocked: new Uint8Array(count),
-    total: new Float32Array(count),
-    best: new Uint32Array(count),
-  };
+  const row = emptyRow(instants.length);
+  fillRow(row, view, position, instants, 0, instants.length);
+  return row;
+}
+
+/** Fills in the entries of a row from one index to another (excluded). The caller owns the row. */
+export function fillRow(
+  row: LightRow,
+  view: StillView,
+  position: Position,
+  instants: Float64Array,
+  from: number,
+  to: number,
+): void {
   const track = new SunTrack(position);
   let best = view.closest;
-  for (let i = 0; i < count; i++) {
+  for (let i = from; i < to; i++) {
     const instant = instants[i] as number;
     if (Number.isNaN(instant)) continue;
     const sun = track.at(instant);
@@ -54,7 +69,6 @@ export function lightRow(view: StillView, position: Position, instants: Float64A
     row.total[i] = totalAt(view, best, sun);
     row.best[i] = best;
   }
-  return row;
 }
 
 /** What is told of one entry of a row: the best picture at that instant. */

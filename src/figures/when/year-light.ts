@@ -1,10 +1,13 @@
-import type { Position } from '../../survey/document';
+import type { Contents } from '../../survey/contents';
+import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { yearGrid, yearOf, type YearGrid } from '../../time/year-grid';
 import { remembered } from '../remembered';
-import { frontLitByHour, frontLitByMonth } from './front-lit-hours';
+import type { ElevationGrid } from '../sight/terrain';
+import { outlookOf, viewsByMonth, type Outlook } from '../spot-figures';
+import type { Path } from '../traffic/paths';
 import type { LightClass } from '../types';
-import { lightCodes, lightRow, type LightRow } from './light-row';
-import type { StillView } from './still-view';
+import { frontLitByHour, frontLitByMonth } from './front-lit-hours';
+import { emptyRow, fillRow, lightCodes, type LightRow } from './light-row';
 
 /** Minutes of the clock that one row of the year stands for. */
 export const yearStepMinutes = 15;
@@ -20,21 +23,33 @@ export interface YearLight {
   readonly frontLitByMonth: readonly number[];
 }
 
-const rememberedYear = remembered(
-  (view: StillView, position: Position, year: number, timeZone: string): YearLight => {
-    const grid = yearGrid(year, timeZone, yearStepMinutes);
-    const light = lightRow(view, position, grid.instants);
-    const byHour = frontLitByHour(light, grid.dates, grid.rows);
-    return {
-      grid,
-      light,
-      names: lightCodes,
-      frontLitByHour: byHour,
-      frontLitByMonth: frontLitByMonth(byHour),
-    };
-  },
-);
+/** A year by the clock of a zone, leaves as they are in each month. */
+export function yearOfLight(
+  spot: StandingSpot,
+  path: Path,
+  outlook: Outlook,
+  year: number,
+  timeZone: string,
+): YearLight {
+  const grid = yearGrid(year, timeZone, yearStepMinutes);
+  const light = emptyRow(grid.instants.length);
+  viewsByMonth(spot, path, outlook).forEach((view, month) => {
+    const from = (grid.months[month] as number) * grid.rows;
+    const to = (grid.months[month + 1] ?? grid.dates.length) * grid.rows;
+    fillRow(light, view, spot.position, grid.instants, from, to);
+  });
+  const byHour = frontLitByHour(light, grid.dates, grid.rows);
+  return { grid, light, names: lightCodes, frontLitByHour: byHour, frontLitByMonth: frontLitByMonth(byHour) };
+}
 
-/** The year that a date is in. */
-export const yearLight = (view: StillView, position: Position, date: string, timeZone: string): YearLight =>
-  rememberedYear(view, position, yearOf(date), timeZone);
+const rememberedYear = remembered(yearOfLight);
+
+/** The year that a date is in, computed only when something has changed for the spot and path. */
+export const yearLight = (
+  contents: Contents,
+  spot: StandingSpot,
+  path: Path,
+  date: string,
+  timeZone: string,
+  terrain: ElevationGrid | null = null,
+): YearLight => rememberedYear(spot, path, outlookOf(contents, terrain), yearOf(date), timeZone);

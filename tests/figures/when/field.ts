@@ -25,9 +25,12 @@ export function fieldAt(
   if (!spot) throw new Error('expected a spot');
   const outlook = outlookOf(contents);
   const paths = pathsOf(contents, () => true);
+  const [path] = paths;
+  if (!path) throw new Error('expected a path');
   return {
     contents,
     spot,
+    path,
     paths,
     views: stillViewsOf(spot, paths, outlook, 0),
     /** The figures as the screen shows them for one instant. */

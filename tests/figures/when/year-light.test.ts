@@ -10,6 +10,15 @@ import {
 } from '../../../src/figures/when/light-row';
 import { yearLight } from '../../../src/figures/when/year-light';
 import { clockOf } from '../../../src/time/year-grid';
+import { pathsOf } from '../../../src/figures/traffic/paths';
+import {
+  contentsOf,
+  feature,
+  plainKit,
+  plainSubject,
+  runwayFeature,
+  spotFeature,
+} from '../../support/contents';
 import { fieldAt } from './field';
 
 describe('a year of light', () => {
@@ -19,9 +28,7 @@ describe('a year of light', () => {
     ['at 70 degrees north', [18.91, 69.68], 'Europe/Oslo'],
   ] as const)('[F247] has in every cell the light of that wall-clock time, %s', (_, place, zone) => {
     const field = fieldAt(place, 200, 230, { timeZone: zone });
-    const [view] = field.views;
-    if (!view) throw new Error('expected a path');
-    const { grid, light, names } = yearLight(view, field.spot.position, '2026-06-21', zone);
+    const { grid, light, names } = yearLight(field.contents, field.spot, field.path, '2026-06-21', zone);
     expect(light.light).toHaveLength(365 * 96);
     const skipped = [...light.light.keys()].filter((i) => light.light[i] === noLight);
     expect(skipped).toHaveLength(4);
@@ -46,7 +53,7 @@ describe('a year of light', () => {
       grid,
       light,
       frontLitByMonth: months,
-    } = yearLight(view, field.spot.position, '2026-01-01', 'Europe/Zurich');
+    } = yearLight(field.contents, field.spot, field.path, '2026-01-01', 'Europe/Zurich');
     const front = lightCodes.indexOf('front-lit');
     for (const [month, days] of [
       [2, 28],
@@ -107,5 +114,40 @@ describe('a year of light', () => {
     const sum = row.total.reduce((a, b) => a + b, 0) / 12;
     expect(worthOf(row, 300_000)).toBeCloseTo(sum, 4);
     expect(clockOf(150 * 5)).toBe('12:30');
+  });
+
+  test('[F250] hides behind leaves only in their months', () => {
+    // A wood along the whole north side of the spot, 20 m high, in leaf from May to October.
+    const wood = feature(
+      'wood',
+      'obstacle',
+      'LineString',
+      [
+        [8.49, 47.3985],
+        [8.53, 47.3985],
+      ],
+      {
+        height: 60,
+        sight: 'leaf',
+        leafMonths: [5, 6, 7, 8, 9, 10],
+      },
+    );
+    const contents = contentsOf(
+      [
+        runwayFeature('rwy', [8.5, 47.4], [8.52, 47.4], [{ designator: '09' }, { designator: '27' }]),
+        spotFeature('spot', [8.51, 47.398]),
+        wood,
+      ],
+      { site: { elevation: 430, timeZone: 'Europe/Zurich' }, subjects: [plainSubject], kit: plainKit },
+    );
+    const [spot] = contents.spots;
+    const [path] = pathsOf(contents, (kind) => kind === 'departure');
+    if (!spot || !path) throw new Error('expected a spot and a path');
+    const { grid, light } = yearLight(contents, spot, path, '2026-01-01', 'Europe/Zurich');
+    const noon = (date: string) => light.total[grid.dates.indexOf(date) * 96 + 48] as number;
+    // Over the wood and past it something of the climb stays in sight, far away.
+    expect(noon('2026-05-01')).toBeLessThan(0.5 * noon('2026-04-30'));
+    expect(noon('2026-10-31')).toBeLessThan(0.5 * noon('2026-11-01'));
+    expect(Math.abs(noon('2026-07-01') - noon('2026-06-30'))).toBeLessThan(0.01);
   });
 });
