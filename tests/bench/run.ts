@@ -1,8 +1,10 @@
 import { dragSpot } from './drag-spot.bench.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
+import { viewshed } from './viewshed.bench.ts';
 import { yearOfLight } from './year-of-light.bench.ts';
 
 /** Prints what the budgets of the design are measured by. Not a test: nothing here passes or fails. */
 dragSpot();
 openLargeSurvey();
 yearOfLight();
+await viewshed();

@@ -1,5 +1,6 @@
 import { litSide } from '../../src/figures/light/lit-side';
 import { allSpotFigures, focalLengthsAlong, outlookOf } from '../../src/figures/spot-figures';
+import type { ElevationGrid } from '../../src/figures/sight/terrain';
 import { pathsOf, type PathFilter } from '../../src/figures/traffic/paths';
 import { metric } from '../../src/map/units';
 import type { Scene } from '../../src/map/overlays/scene';
@@ -15,10 +16,11 @@ export function sceneOf(
   survey: Survey = field,
   selected: string | null = null,
   wanted: PathFilter = (kind, _runway, end) => (kind === 'arrival' || kind === 'departure') && end !== 1,
+  terrain: ElevationGrid | null = null,
 ): Scene {
   const contents = readContents(survey);
   const paths = pathsOf(contents, wanted);
-  const spots = allSpotFigures(contents, paths, instants).map(([a, b], i) => {
+  const spots = allSpotFigures(contents, paths, instants, terrain).map(([a, b], i) => {
     const spot = contents.spots[i];
     if (!spot || !a || !b) throw new Error('expected figures of both moments for each spot');
     return { spot, a, b };

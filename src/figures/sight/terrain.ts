@@ -71,7 +71,8 @@ export const terrainIn = remembered((grid: ElevationGrid, frame: Frame): Terrain
     frame,
     heightAt,
     highest,
-    step: Math.max(1, Math.min(1 / (DEG / meridianRadius / stepLat), 1 / perEast)),
+    // Half a cell: no crest between two samples is stepped over.
+    step: Math.max(1, Math.min((meridianRadius * stepLat) / DEG, 1 / perEast) / 2),
   };
 });
 

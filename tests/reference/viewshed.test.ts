@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { cells, country, exactly, gdals, hasGdal, ours } from '../support/viewshed';
+import { seeded } from '../support/tolerance';
+
+/** Share of the cells that must agree. */
+const agree = 0.995;
+
+test('[R63] what of a made-up country is in sight, against gdal_viewshed', async (context) => {
+  if (!hasGdal()) context.skip('gdal_viewshed is not on this machine (Debian: gdal-bin)');
+  const heights = country();
+  const [mine, { seen: theirs }] = [ours(heights), await gdals(heights)];
+  const apart = [...mine.keys()].filter((i) => mine[i] !== theirs[i]);
+  const share = 1 - apart.length / mine.length;
+  // Where they differ it is at the edge of what is in sight ...
+  const atEdge = apart.filter((i) =>
+    [-cells - 1, -cells, -cells + 1, -1, 1, cells - 1, cells, cells + 1].some(
+      (step) => theirs[i + step] !== theirs[i],
+    ),
+  );
+  // ... and the cell's own line, looked at closely, mostly sides with ours: GDAL carries heights from ring to ring.
+  const random = seeded(7);
+  const asked = Array.from({ length: 300 }, () => apart[Math.floor(random() * apart.length)] ?? 0);
+  const right = asked.filter((i) => exactly(heights, i) === (mine[i] === 1)).length / asked.length;
+  process.stdout.write(
+    `viewshed of ${cells} x ${cells} cells: ${(100 * share).toFixed(2)} % agree; of ${apart.length} others ${atEdge.length} at an edge; close up ours is right in ${Math.round(100 * right)} % of them\n`,
+  );
+  expect(mine.reduce((sum, seen) => sum + seen, 0)).toBeGreaterThan(30_000);
+  expect(share).toBeGreaterThan(agree);
+  expect(atEdge.length / apart.length).toBeGreaterThan(0.8);
+  expect(right).toBeGreaterThan(0.6);
+});
