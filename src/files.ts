@@ -59,22 +59,14 @@ export class SurveyFiles implements Files {
   }
 
   async start(survey: Survey, notice: string | null): Promise<void> {
-    await this.#open.leave(() => {
-      this.#open.show(saveSurvey(survey), { changed: true });
-      this.#view.notice = notice;
-      return Promise.resolve();
-    });
+    await this.#open.show(saveSurvey(survey), { changed: true, notice });
   }
 
   save(): Promise<void> {
     return this.#open.save();
   }
 
-  async #openText(file: File, handle: FileSystemFileHandle | null): Promise<void> {
-    const text = await file.text();
-    await this.#open.leave(() => {
-      this.#open.show(text, { source: file.name, handle, changed: true });
-      return Promise.resolve();
-    });
+  #openText(file: File, handle: FileSystemFileHandle | null): Promise<void> {
+    return this.#open.show(file, { name: file.name, handle, changed: true });
   }
 }

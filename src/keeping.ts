@@ -36,7 +36,7 @@ export function keepSurveys(
   const database = new Database();
   const tabs = new OtherTabs();
   const store = new Autosave(database, tabs.tell);
-  const saving = new Saving({
+  const saving: Saving = new Saving({
     write: async (survey, revision) => {
       const written = await store.write(survey, revision);
       if (written.ok) void askForPersistenceAtTimes(now());
@@ -53,7 +53,7 @@ export function keepSurveys(
     follow: (theirs) => open.follow(theirs),
     now,
   });
-  const open = new OpenSurvey({ document, saving, view, store, loadSample });
+  const open: OpenSurvey = new OpenSurvey({ document, saving, view, store, loadSample });
   const shelf = new Shelf(database, tabs.tell);
   const surveys = new SurveyList({ document, open, saving, view, store, shelf, now });
   const files = new SurveyFiles(open, saving, view, surveys);

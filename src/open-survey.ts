@@ -1,3 +1,5 @@
+import { isLong, readSurvey } from './opening';
+import type { OpeningRequest } from './opening-messages';
 import type { SurveyDocument } from './state/document.svelte';
 import type { Saving } from './state/saving.svelte';
 import type { View } from './state/view.svelte';
@@ -8,7 +10,7 @@ import { tabKeeps, tabKept } from './storage/tab';
 import { readContents } from './survey/contents';
 import { setSite } from './survey/edits/set-members';
 import { freshId } from './survey/ids';
-import { openSurvey, type Opened } from './survey/open';
+import type { Opened } from './survey/open';
 import { saveSurvey } from './survey/save';
 import { fileName, messageOf, surveyFile } from './survey-files';
 
@@ -50,29 +52,37 @@ export class OpenSurvey {
   async resume(): Promise<void> {
     const id = tabKept();
     const stored = id === null ? null : await this.#store.read(id);
-    if (!stored || !this.#showStored(stored)) await this.openLatest();
+    if (!stored || !(await this.#showStored(stored))) await this.openLatest();
   }
 
   /** The survey changed last, else the sample site: what was open is left as it is. */
   async openLatest(): Promise<void> {
     const stored = await this.#store.latest();
-    if (!stored || !this.#showStored(stored)) this.show(await this.#loadSample());
+    if (stored && (await this.#showStored(stored))) return;
+    const opened = await this.#read(await this.#loadSample(), 'The sample site');
+    if (opened) this.#put(opened, newRecord(), 0);
   }
 
-  openKept(id: string): Promise<void> {
-    return this.leave(async () => {
-      const stored = await this.#store.read(id);
-      if (stored) this.#showStored(stored);
-      else this.#view.notice = 'This survey is not kept on this device any more.';
-    });
+  async openKept(id: string): Promise<void> {
+    await this.#saving.flush();
+    const stored = await this.#store.read(id);
+    if (!stored) {
+      this.#view.notice = 'This survey is not kept on this device any more.';
+      return;
+    }
+    const opened = await this.#read(stored.text, stored.name || 'The kept survey');
+    if (opened) await this.leave(() => this.#put(opened, id, stored.revision));
   }
 
-  openSample(): Promise<void> {
-    return this.leave(async () => void this.show(await this.#loadSample()));
+  async openSample(): Promise<void> {
+    await this.show(await this.#loadSample());
   }
 
   /** Puts what is open into safety and goes on; where that fails the user decides. `risk` says what would be lost. */
-  async leave(goOn: () => Promise<void>, risk = 'Another one in its place would lose it.'): Promise<void> {
+  async leave(
+    goOn: () => Promise<void> | void,
+    risk = 'Another one in its place would lose it.',
+  ): Promise<void> {
     await this.#saving.flush();
     if (this.#saving.theirs !== null && this.#saving.atRisk) await this.keepMine();
     if (!this.#saving.atRisk) return goOn();
@@ -83,21 +93,18 @@ export class OpenSurvey {
   }
 
   /**
-   * Shows the survey in a text, under a new key; when it is none the open survey stays, and the notice says why.
-   * `changed`: it is to be kept at once, not with the first edit.
+   * Shows the survey in a text or file, under a new key, once what is open is safe; when it is none the open survey
+   * stays, and the notice says why. `changed`: it is to be kept at once, not with the first edit.
    */
-  show(
-    text: string,
-    {
-      source,
-      handle,
-      changed,
-    }: { source?: string; handle?: FileSystemFileHandle | null; changed?: true } = {},
-  ): boolean {
-    if (!this.#put(text, newRecord(), 0, source ?? 'The survey')) return false;
-    this.#handle = handle ?? null;
-    if (changed && !this.#document.readOnly) this.#saving.changed();
-    return true;
+  async show(source: OpeningRequest, { name, handle, changed, notice }: ShowOptions = {}): Promise<void> {
+    const opened = await this.#read(source, name ?? 'The survey');
+    if (!opened) return;
+    await this.leave(() => {
+      this.#put(opened, newRecord(), 0);
+      this.#handle = handle ?? null;
+      if (changed && !this.#document.readOnly) this.#saving.changed();
+      if (notice !== undefined) this.#view.notice = notice;
+    });
   }
 
   async save(): Promise<void> {
@@ -126,40 +133,67 @@ export class OpenSurvey {
   }
 
   async takeTheirs(theirs: StoredSurvey): Promise<void> {
-    this.follow((await this.#store.read(theirs.id)) ?? theirs);
+    await this.follow((await this.#store.read(theirs.id)) ?? theirs);
   }
 
   /** Shows another tab's newer state of the open survey; what is selected stays so. */
-  follow(theirs: StoredSurvey): void {
+  async follow(theirs: StoredSurvey): Promise<void> {
+    const { survey } = this.#document;
+    const opened = await this.#read(theirs.text, theirs.name || 'The kept survey');
+    // Changed while a long one was read: the next write finds the two states, and the user decides.
+    if (!opened || this.#document.survey !== survey) return;
     const { selected } = this.#view;
     const handle = this.#handle;
-    if (!this.#showStored(theirs)) return;
+    this.#put(opened, theirs.id, theirs.revision);
     this.#handle = handle;
     if (this.#document.survey.features.some((f) => f.id === selected)) this.#view.select(selected);
   }
 
-  #showStored({ text, id, revision, name }: StoredSurvey): boolean {
-    return this.#put(text, id, revision, name || 'The kept survey');
+  async #showStored({ text, id, revision, name }: StoredSurvey): Promise<boolean> {
+    const opened = await this.#read(text, name || 'The kept survey');
+    if (opened) this.#put(opened, id, revision);
+    return opened !== null;
   }
 
-  #put(text: string, id: string, revision: number, source: string): boolean {
-    const opened = openSurvey(text);
-    if (!opened.ok) {
-      this.#view.notice = `${source} was not opened. ${opened.reason} The survey that was open stays.`;
-      return false;
-    }
+  /** Reads, a long text with its progress in the notice; null when it is none or was given up. */
+  async #read(source: OpeningRequest, name: string): Promise<Good | null> {
+    const view = this.#view;
+    const reading = readSurvey(source, (share) => say(`${Math.floor(share * 10)}0 %`));
+    const long = isLong(source);
+    const say = (how: string) => {
+      if (long) view.offer(`Reading ${name}: ${how}`, [{ label: 'Cancel', run: () => reading.cancel() }]);
+    };
+    say('…');
+    const opened = await reading.opened;
+    if (long) view.notice = null;
+    if (opened && !opened.ok)
+      view.notice = `${name} was not opened. ${opened.reason} The survey that was open stays.`;
+    return opened?.ok ? opened : null;
+  }
+
+  #put(opened: Good, id: string, revision: number): void {
     this.#handle = null;
     this.#view.reset();
     this.#document.open({ id, survey: opened.survey, problems: opened.problems, readOnly: opened.newer });
     this.#saving.opened(revision);
     tabKeeps(id);
     this.#view.notice = setAsideWords(opened);
-    return true;
   }
 }
 
+type Good = Extract<Opened, { ok: true }>;
+
+export interface ShowOptions {
+  /** What messages call it. */
+  readonly name?: string;
+  readonly handle?: FileSystemFileHandle | null;
+  readonly changed?: true;
+  /** Said once it is shown, in place of what is odd about it. */
+  readonly notice?: string | null;
+}
+
 /** What of a file could not be used, in a sentence; null when all of it could. */
-function setAsideWords({ survey, problems }: Extract<Opened, { ok: true }>): string | null {
+function setAsideWords({ survey, problems }: Good): string | null {
   const aside = [...problems, ...readContents(survey).problems].filter((problem) => !problem.used).length;
   if (aside === 0) return null;
   return `${aside === 1 ? 'One thing' : `${aside} things`} in this survey could not be used. Nothing is lost: the list of problems names each.`;

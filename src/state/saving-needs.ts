@@ -20,6 +20,6 @@ export interface SavingNeeds {
   /** What was put down is kept by now. */
   forget(): void;
   /** Shows what another tab has written: nothing here is unsaved. */
-  follow(theirs: StoredSurvey): void;
+  follow(theirs: StoredSurvey): Promise<void> | void;
   now(): number;
 }

@@ -112,7 +112,7 @@ export class Saving {
     if (opening !== this.#opening || this.theirs || !theirs || theirs.revision <= this.#revision) return;
     if (this.#unsaved) this.#lost(theirs);
     else {
-      this.#needs.follow(theirs);
+      await this.#needs.follow(theirs);
       this.#say('Changed in another tab, and shown as it is there');
     }
   }

@@ -1,5 +1,5 @@
 import type { Survey, Position } from './document';
-import { readFeature, type FeatureReading } from './read-feature';
+import { readFeature, type FeatureReading, type ReadableKind } from './read-feature';
 import { isObject } from './json';
 import { readKit, readSubjects } from './read-kit';
 import type { Problem } from './problems';
@@ -64,6 +64,20 @@ type Members = Omit<
 
 const known = new WeakMap<object, Members>();
 
+/**
+ * How many of a kind are read: many times what a survey of the largest airfield has. What is beyond stays in the file
+ * and is said; without a bound a file could stop the page for minutes.
+ */
+const most: Readonly<Record<ReadableKind, number>> = {
+  runway: 100,
+  'standing-spot': 500,
+  obstacle: 20_000,
+  'no-go': 1_000,
+  apron: 1_000,
+  'taxi-route': 1_000,
+  'flight-path': 300,
+};
+
 /** Reads the `sunside` member once for each version of it: dragging a feature does not change it. */
 function readMembers(sunside: Survey['sunside']): Members {
   const seen = known.get(sunside);
@@ -114,11 +128,25 @@ export function readContents(survey: Survey): Contents {
     'flight-path': [] as FlightPath[],
     'ground-use': [] as GroundUse[],
   };
+  const beyond = new Map<ReadableKind, number>();
   for (const feature of survey.features) {
     const reading: FeatureReading = readFeature(feature);
+    if (reading.kind !== null) {
+      const list: unknown[] = lists[reading.kind];
+      if (list.length >= most[reading.kind]) {
+        beyond.set(reading.kind, (beyond.get(reading.kind) ?? 0) + 1);
+        continue;
+      }
+      list.push(reading.value);
+    }
     problems.push(...reading.problems);
-    if (reading.kind !== null) (lists[reading.kind] as unknown[]).push(reading.value);
   }
+  for (const [kind, count] of beyond)
+    problems.push({
+      id: null,
+      reason: `${count} more features of the kind "${kind}": the first ${most[kind]} are read`,
+      used: false,
+    });
   const reference = members.site.reference ??
     lists.runway[0]?.line[0] ??
     lists['standing-spot'][0]?.position ?? [0, 0];

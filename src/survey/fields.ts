@@ -24,6 +24,14 @@ export function readFields<E extends Fields>(
     const parsed = v.safeParse(schema, given);
     if (parsed.success) {
       out[key] = parsed.output;
+      if (
+        typeof given === 'string' &&
+        typeof parsed.output === 'string' &&
+        parsed.output.length < given.length
+      )
+        doubt(
+          `${[path, key].filter(Boolean).join('.')}: ${given.length} characters; the first ${parsed.output.length} are used`,
+        );
       continue;
     }
     const fallback: unknown = v.getDefault(schema);
@@ -46,9 +54,21 @@ export function numberField<D extends number | null>(min: number, max: number, f
   );
 }
 
-export function textField<D extends string | null>(fallback: D) {
-  return v.nullish(v.string('expected text'), fallback);
+/** Characters of a name, and of what is told at length: a text of megabytes would stop the page that shows it. */
+const longestName = 300;
+const longestNotes = 20_000;
+
+/** A text whose beginning is used when it is longer than people write. */
+function boundedText<D extends string | null>(most: number, fallback: D) {
+  const cut = (text: string) => (text.length > most ? text.slice(0, most).toWellFormed() : text);
+  return v.nullish(v.pipe(v.string('expected text'), v.transform(cut)), fallback);
 }
+
+/** A name, or anything else of a line or two. */
+export const textField = <D extends string | null>(fallback: D) => boundedText(longestName, fallback);
+
+/** Notes, and what is told at length. */
+export const notesField = <D extends string | null>(fallback: D) => boundedText(longestNotes, fallback);
 
 export function choiceField<const O extends readonly string[]>(options: O, fallback: O[number] | null) {
   return v.nullish(v.picklist(options, `expected one of ${options.join(', ')}`), fallback);

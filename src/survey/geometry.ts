@@ -6,20 +6,23 @@ export type Shape = 'Point' | 'LineString' | 'Polygon';
 /** Why a feature's geometry has no meaning, with the path to the place: thrown and caught within this room. */
 class Broken extends Error {}
 
-function position(value: unknown, path: string): Position {
+/** `index`: its place in the list at `path`, null where it stands alone. Only a broken one is named: there may be millions. */
+function position(value: unknown, path: string, index: number | null = null): Position {
+  const at = () => (index === null ? path : `${path}.${index}`);
   if (!Array.isArray(value) || value.length < 2)
-    throw new Broken(`${path}: expected [longitude, latitude], got ${shown(value)}`);
-  const [lng, lat] = value as unknown[];
+    throw new Broken(`${at()}: expected [longitude, latitude], got ${shown(value)}`);
+  const lng: unknown = value[0];
+  const lat: unknown = value[1];
   if (typeof lng !== 'number' || !(Math.abs(lng) <= 180))
-    throw new Broken(`${path}: longitude ${shown(lng)} is not within ±180 degrees`);
+    throw new Broken(`${at()}: longitude ${shown(lng)} is not within ±180 degrees`);
   if (typeof lat !== 'number' || !(Math.abs(lat) <= 90))
-    throw new Broken(`${path}: latitude ${shown(lat)} is not within ±90 degrees`);
+    throw new Broken(`${at()}: latitude ${shown(lat)} is not within ±90 degrees`);
   return [lng, lat];
 }
 
 function positions(value: unknown, path: string, least: number): Position[] {
   if (!Array.isArray(value)) throw new Broken(`${path}: expected a list of positions, got ${shown(value)}`);
-  const list = (value as unknown[]).map((p, i) => position(p, `${path}.${i}`));
+  const list = (value as unknown[]).map((p, i) => position(p, path, i));
   if (list.length < least)
     throw new Broken(`${path}: expected at least ${least} positions, got ${list.length}`);
   return list;

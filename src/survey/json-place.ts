@@ -1,7 +1,4 @@
-/** White space, then one token: a bracket or separator, a string, or a number or word (RFC 8259). */
-const token =
-  /[ \t\n\r]*(?:([{}[\],:])|("(?:[ !#-[\]-\uffff]|\\(?:["\\/bfnrt]|u[\da-fA-F]{4}))*")|(-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null))/y;
-
+/** Bracket states: what may stand next. */
 type Expected = 'value' | 'value-or-end' | 'name' | 'name-or-end' | 'colon' | 'next';
 
 /** What may follow a token, or null where the token itself may not stand. `open`: the brackets not yet closed. */
@@ -33,6 +30,41 @@ function after(mark: string, expected: Expected, open: string[]): Expected | nul
 
 const closes = (open: string[], mark: string): boolean => open.pop() === (mark === '}' ? '{' : '[');
 
+/** A number or word (RFC 8259). */
+const word = /(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)/y;
+const escape = /\\(?:["\\/bfnrt]|u[\da-fA-F]{4})/y;
+
+const quote = 0x22;
+const backslash = 0x5c;
+const isBlank = (code: number) => code === 0x20 || code === 0x0a || code === 0x0d || code === 0x09;
+
+/**
+ * Where the string that begins at `start` ends, after its closing quote; null where it is none. By hand: a regular
+ * expression runs out of stack on strings of megabytes.
+ */
+function stringEnd(text: string, start: number): number | null {
+  for (let at = start + 1; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code === quote) return at + 1;
+    if (code < 0x20) return null;
+    if (code !== backslash) continue;
+    escape.lastIndex = at;
+    if (!escape.test(text)) return null;
+    at = escape.lastIndex - 1;
+  }
+  return null;
+}
+
+function tokenEnd(text: string, at: number): number | null {
+  const code = text.charCodeAt(at);
+  if (code === quote) return stringEnd(text, at);
+  // { } [ ] , :
+  if (code === 0x7b || code === 0x7d || code === 0x5b || code === 0x5d || code === 0x2c || code === 0x3a)
+    return at + 1;
+  word.lastIndex = at;
+  return word.test(text) ? word.lastIndex : null;
+}
+
 /**
  * Offset at which a text stops being JSON: its length when it only breaks off, null when it is JSON. Engines name
  * the place of some errors only, each in its own words.
@@ -42,18 +74,14 @@ export function whereJsonBreaks(text: string): number | null {
   let expected: Expected = 'value';
   let at = 0;
   for (;;) {
-    token.lastIndex = at;
-    const match = token.exec(text);
-    if (!match) {
-      const blank = /[ \t\n\r]*/y;
-      blank.lastIndex = at;
-      const offset = at + (blank.exec(text)?.[0].length ?? 0);
-      return offset === text.length && expected === 'next' && open.length === 0 ? null : offset;
-    }
-    const mark = match[1] ?? (match[2] === undefined ? 'word' : 'string');
+    while (at < text.length && isBlank(text.charCodeAt(at))) at++;
+    const end = at < text.length ? tokenEnd(text, at) : null;
+    if (end === null) return at === text.length && expected === 'next' && open.length === 0 ? null : at;
+    const first = text.charAt(at);
+    const mark = '{}[],:'.includes(first) ? first : first === '"' ? 'string' : 'word';
     const next = after(mark, expected, open);
-    if (next === null) return token.lastIndex - (match[1] ?? match[2] ?? match[3] ?? '').length;
+    if (next === null) return at;
     expected = next;
-    at = token.lastIndex;
+    at = end;
   }
 }

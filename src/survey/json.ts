@@ -8,8 +8,42 @@ export function isObject(value: unknown): value is JsonObject {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+const mostShown = 40;
+
 /** What a message shows of a value it complains about: short, whatever the file holds. */
 export function shown(value: unknown): string {
-  const text = value === undefined ? 'nothing' : JSON.stringify(value);
-  return text.length > 40 ? `${text.slice(0, 37)}...` : text;
+  if (value === undefined) return 'nothing';
+  const text = begun(value, mostShown + 1);
+  return text.length > mostShown ? `${text.slice(0, mostShown - 3).toWellFormed()}...` : text;
+}
+
+/** The beginning of a value's JSON, at least `least` characters of it where there are so many. */
+function begun(value: unknown, least: number): string {
+  if (typeof value === 'string') return JSON.stringify(value.length > least ? value.slice(0, least) : value);
+  if (typeof value !== 'object' || value === null) return String(JSON.stringify(value) ?? 'null');
+  const list = Array.isArray(value);
+  let text = list ? '[' : '{';
+  // Each level takes a character, so this goes no deeper than what is shown.
+  for (const key in value) {
+    if (text.length >= least) return text;
+    if (!Object.hasOwn(value, key)) continue;
+    if (text.length > 1) text += ',';
+    if (!list) text += `${begun(key, least)}:`;
+    text += begun((value as Record<string, unknown>)[key], least - text.length);
+  }
+  return text + (list ? ']' : '}');
+}
+
+/** Whether lists and objects lie within one another more than `most` deep. By hand: the call stack would run out. */
+export function isNestedDeeper(value: unknown, most: number): boolean {
+  let level: object[] = typeof value === 'object' && value !== null ? [value] : [];
+  for (let depth = 1; level.length > 0; depth++) {
+    if (depth > most) return true;
+    const next: object[] = [];
+    for (const holder of level)
+      for (const member of Object.values(holder) as unknown[])
+        if (typeof member === 'object' && member !== null) next.push(member);
+    level = next;
+  }
+  return false;
 }

@@ -13,7 +13,6 @@ export function normalGeometry(geometry: JsonObject): {
   const shape = readShape(geometry, ['Point', 'LineString', 'Polygon']);
   if (!shape.ok) return { geometry, changes: [] };
   const changes: string[] = [];
-  const before = JSON.stringify(geometry['coordinates']);
   const coordinates =
     shape.shape === 'Polygon'
       ? windRings(shape.coordinates as readonly (readonly Position[])[])
@@ -22,9 +21,17 @@ export function normalGeometry(geometry: JsonObject): {
     changes.push(
       'geometry.coordinates: a third number (height above the ellipsoid) is dropped; heights here are above mean sea level and stand in the properties',
     );
-  if (JSON.stringify(coordinates) === before) return { geometry, changes };
+  if (isSame(coordinates, geometry['coordinates'])) return { geometry, changes };
   const { bbox: _stale, ...rest } = geometry;
   return { geometry: { ...rest, coordinates }, changes };
+}
+
+/** Lists of lists of numbers, three deep at most: the shape has been read. */
+function isSame(a: unknown, b: unknown): boolean {
+  if (!Array.isArray(a) || !Array.isArray(b)) return Object.is(a, b);
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (!isSame(a[i], b[i])) return false;
+  return true;
 }
 
 function hasThirdNumber(coordinates: unknown): boolean {

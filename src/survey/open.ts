@@ -1,7 +1,7 @@
 import type { Survey, SurveyFeature } from './document';
 import { surveyVersion } from './document';
 import { freshId } from './ids';
-import { isObject, shown, type Json, type JsonObject } from './json';
+import { isNestedDeeper, isObject, shown, type Json, type JsonObject } from './json';
 import { whereJsonBreaks } from './json-place';
 import { migrated } from './migrations';
 import { normalGeometry } from './normal-geometry';
@@ -16,6 +16,17 @@ export type Opened =
       readonly newer: boolean;
     }
   | { readonly ok: false; readonly reason: string };
+
+/**
+ * Where a file stops being a survey and begins to be a test of patience. A survey nests 8 deep; saving runs out of
+ * stack at some thousands. A track of a whole day, recorded once a second, has 86,400 positions.
+ */
+const mostDeep = 1000;
+const mostFeatures = 500_000;
+const mostPositions = 200_000;
+
+/** Problems that are listed one by one. */
+const mostProblems = 1000;
 
 const refused = (reason: string): Opened => ({ ok: false, reason });
 
@@ -40,10 +51,43 @@ export function openSurvey(text: string): Opened {
     );
   if (!Array.isArray(value['features']))
     return refused(`At features: expected a list of features, got ${shown(value['features'])}.`);
-  return openCollection(value);
+  if (isNestedDeeper(value, mostDeep))
+    return refused(`Lists and objects lie within one another more than ${mostDeep} deep: no survey does.`);
+  const features = value['features'] as readonly Json[];
+  if (features.length > mostFeatures)
+    return refused(`It holds ${features.length} features; up to ${mostFeatures} can be shown.`);
+  const long = features.findIndex((feature) => positionsIn(feature) > mostPositions);
+  if (long >= 0)
+    return refused(
+      `At features.${long}: ${positionsIn(features[long])} positions in one feature; up to ${mostPositions} can be shown.`,
+    );
+  const opened = openCollection(value);
+  return { ...opened, problems: listed(opened.problems) };
 }
 
-function openCollection(value: JsonObject): Opened {
+function positionsIn(feature: Json | undefined): number {
+  const geometry = isObject(feature) ? feature['geometry'] : null;
+  const coordinates = isObject(geometry) ? geometry['coordinates'] : null;
+  if (!Array.isArray(coordinates)) return 0;
+  const lists = coordinates as readonly Json[];
+  const inRings = lists.map((ring) => (Array.isArray(ring) ? ring.length : 0));
+  return Math.max(lists.length, ...(lists.length < 1000 ? [inRings.reduce((a, b) => a + b, 0)] : []));
+}
+
+/** The first of them, and how many more there are of each sort. */
+function listed(problems: readonly Problem[]): readonly Problem[] {
+  if (problems.length <= mostProblems) return problems;
+  const rest = problems.slice(mostProblems);
+  const more = [true, false].flatMap((used): Problem[] => {
+    const count = rest.filter((problem) => problem.used === used).length;
+    return count === 0
+      ? []
+      : [{ id: null, reason: `${count} more problems of this file are not listed.`, used }];
+  });
+  return [...problems.slice(0, mostProblems), ...more];
+}
+
+function openCollection(value: JsonObject): Extract<Opened, { ok: true }> {
   const problems: Problem[] = [];
   const doubt = (reason: string) => void problems.push({ id: null, reason, used: true });
   const member = value['sunside'];
@@ -107,7 +151,7 @@ function withIds(list: readonly Json[], problems: Problem[]): SurveyFeature[] {
     else if (own !== id)
       problems.push({
         id,
-        reason: `features.${i}.id: "${own}" is there already; this one is "${id}" now`,
+        reason: `features.${i}.id: ${shown(own)} is there already; this one is "${id}" now`,
         used: true,
       });
     out.push(normalFeature(entry, id, problems));
@@ -144,7 +188,12 @@ function normalFeature(entry: JsonObject, id: string, problems: Problem[]): Surv
 /** Where JSON broke, by line and column. */
 function placeOfError(text: string): string {
   const offset = whereJsonBreaks(text) ?? text.length;
-  const before = text.slice(0, offset).split('\n');
-  const place = `line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1}`;
+  let line = 1;
+  let begin = 0;
+  for (let end = text.indexOf('\n'); end >= 0 && end < offset; end = text.indexOf('\n', begin)) {
+    line++;
+    begin = end + 1;
+  }
+  const place = `line ${line}, column ${offset - begin + 1}`;
   return offset < text.length ? `it breaks at ${place}.` : `it breaks off at ${place}, before its end.`;
 }

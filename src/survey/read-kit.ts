@@ -15,6 +15,9 @@ export const starterLists: { readonly [L in ListName]: readonly ListEntries[L][]
   subjects: starterSubjects,
 };
 
+/** More entries than anyone chooses from. */
+const mostEntries = 500;
+
 /**
  * Reads a list whose entries make sense only as a whole. An entry that does not fit is set aside with its path;
  * where nothing is left, the starter's list stands in.
@@ -35,7 +38,9 @@ function readList<L extends ListName>(
   if (value.length === 0) doubt(`${path}: the list is empty; the starter list is used instead`);
   const seen = new Set<string>();
   const read: ListEntries[L][] = [];
-  for (const [i, given] of (value as unknown[]).entries()) {
+  if (value.length > mostEntries)
+    aside(`${path}: ${value.length} entries; the first ${mostEntries} are read`);
+  for (const [i, given] of (value as unknown[]).slice(0, mostEntries).entries()) {
     const reading = readEntry(list, given);
     if (!reading.ok) {
       const [misfit] = reading.misfits;

@@ -36,8 +36,11 @@ export function courseSamples(
   const legs = legsOf(line);
   const last = legs.at(-1);
   if (!last) return null;
+  // Stations grow, so the leg is never before the last one's: a recorded track has thousands of them.
+  let at = 0;
   return sampled(stationsBetween(0, last.to), (station) => {
-    const leg = legs.find((l) => station <= l.to) ?? last;
+    while (at < legs.length - 1 && station > (legs[at] ?? last).to) at++;
+    const leg = legs[at] ?? last;
     const length = leg.to - leg.from;
     const t = (station - leg.from) / length;
     const [h0, h1] = [heights[leg.index] as number, heights[leg.index + 1] as number];

@@ -4,6 +4,9 @@ import { RAD } from '../geometry/angles';
 /** m between samples along a path. */
 export const sampleStep = 20;
 
+/** More samples than 1,000 km of path need: beyond, they lie farther apart, still at multiples of 20 m. */
+const mostSamples = 50_000;
+
 /**
  * Samples of a path, in the order in which it is flown. Triples (x, y, z) are earth-centred metres or unit vectors.
  * Typed arrays, because every figure of every spot runs over all of them while a finger drags.
@@ -47,10 +50,11 @@ export function stationsBetween(from: number, to: number): number[] {
   if (sign === 0) return [from];
   const stations = [from];
   const edge = 1e-6;
-  const steps = Math.abs(to - from) / sampleStep + 1;
-  const first = sign > 0 ? Math.ceil((from + edge) / sampleStep) : Math.floor((from - edge) / sampleStep);
+  const step = sampleStep * Math.max(1, Math.ceil(Math.abs(to - from) / sampleStep / mostSamples));
+  const steps = Math.abs(to - from) / step + 1;
+  const first = sign > 0 ? Math.ceil((from + edge) / step) : Math.floor((from - edge) / step);
   for (let k = 0; k <= steps; k++) {
-    const station = (first + sign * k) * sampleStep;
+    const station = (first + sign * k) * step;
     if (sign * (to - station) <= edge) break;
     stations.push(station);
   }

@@ -3,6 +3,7 @@ import type { Obstacle } from '../../survey/schema/places';
 import { length } from '../../units/format';
 import { metric, type MapUnits } from '../units';
 import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
+import { labelOf } from './label';
 import { runwayFeatures } from './runway-features';
 
 /** Roads, paths, parking and greens of a map that was brought in, under everything that the user has drawn. */
@@ -22,12 +23,20 @@ export function groundOverlay(
   units: MapUnits = metric,
 ): Overlay {
   return overlay([
-    ...noGoAreas.map((area) => polygon(area.rings, { part: 'no-go', id: area.id, label: area.name })),
-    ...aprons.map((apron) => polygon(apron.rings, { part: 'apron', id: apron.id, label: apron.name })),
-    ...taxiRoutes.map((route) => line(route.line, { part: 'taxi-route', id: route.id, label: route.name })),
+    ...noGoAreas.map((area) =>
+      polygon(area.rings, { part: 'no-go', id: area.id, label: labelOf(area.name) }),
+    ),
+    ...aprons.map((apron) =>
+      polygon(apron.rings, { part: 'apron', id: apron.id, label: labelOf(apron.name) }),
+    ),
+    ...taxiRoutes.map((route) =>
+      line(route.line, { part: 'taxi-route', id: route.id, label: labelOf(route.name) }),
+    ),
     ...obstacles.map((obstacle) => obstacleFeature(obstacle, units)),
     ...runways.flatMap(runwayFeatures),
-    ...flightPaths.map((path) => line(path.line, { part: 'flight-path', id: path.id, label: path.name })),
+    ...flightPaths.map((path) =>
+      line(path.line, { part: 'flight-path', id: path.id, label: labelOf(path.name) }),
+    ),
   ]);
 }
 
@@ -35,7 +44,7 @@ function obstacleFeature(
   { id, name, height, sight, rings, line: edge }: Obstacle,
   { lengths }: MapUnits,
 ): OverlayFeature {
-  const label = `${name === '' ? '' : `${name}, `}${length(height, lengths)} high`;
+  const label = `${name === '' ? '' : `${labelOf(name)}, `}${length(height, lengths)} high`;
   const properties = { id, label, sight: sight ?? 'solid' };
   return rings.length > 0
     ? polygon(rings, { part: 'obstacle', ...properties })

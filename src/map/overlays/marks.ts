@@ -4,6 +4,7 @@ import { length } from '../../units/format';
 import { degreesPerPixel } from '../screen';
 import { metric, type MapUnits } from '../units';
 import { point, type OverlayFeature, type PointFeature } from './features';
+import { labelOf } from './label';
 import { pathLine, sampleAtStation } from './path-line';
 import { stationText } from './ticks';
 
@@ -55,6 +56,6 @@ export function inspectedMark(
   const position = pathLine(path).positions[i];
   if (!position) return [];
   const height = length(path.samples.height[i] as number, lengths);
-  const label = `${path.name}, ${stationText(path.samples.station[i] as number, 100, lengths)}\nheight ${height}`;
+  const label = `${labelOf(path.name)}, ${stationText(path.samples.station[i] as number, 100, lengths)}\nheight ${height}`;
   return [point(position, { part: 'inspected', label })];
 }

@@ -7,6 +7,7 @@ import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
 import { focalSteps, outOfReachColour } from '../../../styles/ramps';
 import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
+import { labelOf } from './label';
 import { pathLine } from './path-line';
 
 /**
@@ -38,7 +39,7 @@ const pick = (positions: readonly Position[], indices: readonly number[]) =>
 /** The path as a whole: it carries the name and the direction, and is all there is while no spot is selected. */
 function way(path: Path, plain: boolean): OverlayFeature {
   const { positions, kept } = pathLine(path);
-  return line(pick(positions, kept), { part: 'way', plain, path: path.ref.path, name: path.name });
+  return line(pick(positions, kept), { part: 'way', plain, path: path.ref.path, name: labelOf(path.name) });
 }
 
 const beyondAll = focalSteps.length;

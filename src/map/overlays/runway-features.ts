@@ -4,6 +4,7 @@ import type { Position } from '../../survey/document';
 import type { EndIndex, Runway } from '../../survey/schema/runway';
 import { metresPerPixel } from '../screen';
 import { line, point, polygon, type OverlayFeature } from './features';
+import { labelOf } from './label';
 
 /** m from the threshold to the foot of the painted numeral, and its height (ICAO Annex 14 Vol I 5.2.2: from memory). */
 const numeralFrom = 12;
@@ -25,7 +26,7 @@ export function runwayFeatures(runway: Runway): OverlayFeature[] {
   const displaced = runway.ends.map((e) => Math.min(e.displaced, length / 2));
   const [from, to] = [displaced[0] ?? 0, length - (displaced[1] ?? 0)];
   return [
-    polygon([edges], { part: 'runway', id, label: runway.name }),
+    polygon([edges], { part: 'runway', id, label: labelOf(runway.name) }),
     line([start, end], { part: 'runway-line', id }),
     line([at(from + 45, 0), at(Math.max(from + 46, to - 45), 0)], { part: 'centreline', id }),
     ...([0, 1] as const).flatMap((i) => endFeatures(runway, i, displaced[i] ?? 0, length, at)),
@@ -44,7 +45,8 @@ function endFeatures(
   const here = (along: number, across: number) =>
     index === 0 ? at(along, across) : at(length - along, -across);
   const turn = groundLine(here(0, 0), here(length, 0)).azimuth ?? 0;
-  const { designator, closed } = runway.ends[index];
+  const { closed } = runway.ends[index];
+  const designator = labelOf(runway.ends[index].designator);
   const half = width / 2;
   const features = [
     point(here(0, 0), { part: 'designator', id, text: designator, turn, closed, narrow: width < 18 }),

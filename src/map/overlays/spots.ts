@@ -2,6 +2,7 @@ import { RAD, wrap360 } from '../../figures/geometry/angles';
 import type { SpotFigures } from '../../figures/types';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { point, type OverlayFeature } from './features';
+import { labelOf } from './label';
 import { ringsReach, type RingSize } from './rings';
 
 /** The mark of a spot, and its name on the side where the rings leave room. */
@@ -15,7 +16,7 @@ export function spotFeature(
   return point(spot.position, {
     part,
     id: spot.id,
-    label: spot.name,
+    label: labelOf(spot.name),
     forbidden: spot.access.status === 'forbidden',
     anchor,
     // In the text's own size, 12 pixels.

@@ -1,10 +1,18 @@
 import type { Position } from '../document';
-import { choiceField, numberField, numbersField, readFields, textField, type Read } from '../fields';
+import {
+  choiceField,
+  notesField,
+  numberField,
+  numbersField,
+  readFields,
+  textField,
+  type Read,
+} from '../fields';
 import type { JsonObject } from '../json';
 
 type Doubt = (reason: string) => void;
 
-const noGoFields = { name: textField(''), reason: textField('') };
+const noGoFields = { name: textField(''), reason: notesField('') };
 export interface NoGoArea extends Read<typeof noGoFields> {
   readonly id: string;
   readonly rings: readonly (readonly Position[])[];

@@ -24,7 +24,13 @@ const runwayFields = {
   width: numberField(1, 500, 30),
   surface: textField(''),
   /** What the data that a runway came from leave in doubt, in plain words, until the user has checked it. */
-  doubts: v.nullish(v.array(v.string(), 'expected a list of sentences'), []),
+  doubts: v.nullish(
+    v.pipe(
+      v.array(v.string(), 'expected a list of sentences'),
+      v.maxLength(100, 'expected up to 100 sentences'),
+    ),
+    [],
+  ),
 };
 
 /** `line[0]` is the pavement end at which `ends[0]` lands, towards `line[1]`. */

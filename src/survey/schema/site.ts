@@ -26,7 +26,13 @@ const siteFields = {
   elevation: numberField(-500, 9000, null),
   timeZone: textField('UTC'),
   reference: v.nullish(v.tuple([longitude, latitude], 'expected [longitude, latitude] in degrees'), null),
-  frequencies: v.nullish(v.array(frequency, 'expected a list of frequencies'), []),
+  frequencies: v.nullish(
+    v.pipe(
+      v.array(frequency, 'expected a list of frequencies'),
+      v.maxLength(100, 'expected up to 100 frequencies'),
+    ),
+    [],
+  ),
 };
 export interface Site extends Omit<Read<typeof siteFields>, 'reference'> {
   readonly reference: Position | null;
@@ -69,6 +75,8 @@ export interface Flow {
   readonly calm: number | null;
 }
 
+const mostConfigurations = 200;
+
 /** `calm` is the name of a configuration; its place in the list, from 0, is understood as well. */
 const flowFields = {
   configurations: v.nullish(v.array(v.unknown(), 'expected a list'), []),
@@ -77,9 +85,13 @@ const flowFields = {
 
 export function readFlow(value: unknown, doubt: (reason: string) => void): Flow {
   const flow = readFields(flowFields, value, 'sunside.flow', doubt);
-  const configurations = flow.configurations.map((c, i) =>
-    readFields(configurationFields, c, `sunside.flow.configurations.${i}`, doubt),
-  );
+  if (flow.configurations.length > mostConfigurations)
+    doubt(
+      `sunside.flow.configurations: ${flow.configurations.length} entries; the first ${mostConfigurations} are read`,
+    );
+  const configurations = flow.configurations
+    .slice(0, mostConfigurations)
+    .map((c, i) => readFields(configurationFields, c, `sunside.flow.configurations.${i}`, doubt));
   const calm = configurations.findIndex((c, i) => c.name === flow.calm || i === flow.calm);
   if (flow.calm !== null && calm === -1)
     doubt(`sunside.flow.calm: there is no configuration ${shown(flow.calm)}; none is used for calm wind`);

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { Position } from '../document';
-import { choiceField, numberField, readFields, textField, type Read } from '../fields';
+import { choiceField, notesField, numberField, readFields, textField, type Read } from '../fields';
 import type { JsonObject } from '../json';
 
 export const accessStates = ['public', 'permitted', 'ask', 'forbidden', 'unknown'] as const;
@@ -8,10 +8,10 @@ export const accessStates = ['public', 'permitted', 'ask', 'forbidden', 'unknown
 /** May one stand there, whom to ask, and when that was last checked (a date, `2026-06-21`). */
 const accessFields = {
   status: choiceField(accessStates, 'unknown'),
-  contact: textField(null),
-  hours: textField(null),
+  contact: notesField(null),
+  hours: notesField(null),
   ladder: v.nullish(v.union([v.boolean(), v.string()], 'expected text, true or false'), null),
-  parking: textField(null),
+  parking: notesField(null),
   checkedOn: textField(null),
 };
 export type Access = Read<typeof accessFields>;
@@ -24,7 +24,7 @@ const spotFields = {
   name: textField(''),
   eyeHeight: numberField(0, 500, standingEyeHeight),
   ground: numberField(-500, 9000, null),
-  notes: textField(''),
+  notes: notesField(''),
 };
 
 export interface StandingSpot extends Read<typeof spotFields> {

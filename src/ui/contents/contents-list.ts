@@ -4,6 +4,7 @@ import type { Use } from '../../survey/schema/places';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
 import type { Formats } from '../formats';
 import { accessBadge } from './access-words';
+import { shortened } from '../../units/plain-text';
 import { runwayName } from '../light/runway-name';
 
 /** One line of the list. */
@@ -119,6 +120,9 @@ function nearestCentreline(
   return `${format.length(nearest.centrelineDistance)} from ${nameOf(nearest.id)}${side}`;
 }
 
+/** Kinds of other programs that are named. */
+const mostKinds = 30;
+
 /** What is in the file and not in the list, by its kind: kept as it is. `setAside`: ids of what cannot be read. */
 export function keptAsTheyAre(
   survey: Survey,
@@ -127,12 +131,14 @@ export function keptAsTheyAre(
 ): readonly (readonly [kind: string, count: number])[] {
   const listed = new Set(groups.flatMap((group) => group.items.map((item) => item.id)));
   const counts = new Map<string, number>();
+  let others = 0;
   for (const { id, properties } of survey.features) {
     if (listed.has(id)) continue;
     const kind = properties?.['kind'];
-    const word = typeof kind === 'string' && kind !== '' ? kind : 'without a kind';
+    const word = typeof kind === 'string' && kind !== '' ? shortened(kind, 40) : 'without a kind';
     const shown = setAside.has(id) ? `${word}, set aside` : word;
-    counts.set(shown, (counts.get(shown) ?? 0) + 1);
+    if (counts.size < mostKinds || counts.has(shown)) counts.set(shown, (counts.get(shown) ?? 0) + 1);
+    else others++;
   }
-  return [...counts];
+  return others === 0 ? [...counts] : [...counts, ['of more kinds', others]];
 }

@@ -1,4 +1,8 @@
 import type { Survey } from '../../survey/document';
+import { shortened } from '../../units/plain-text';
+
+/** Characters of a name in a button or a sentence. */
+const mostTitle = 80;
 
 const kindWords: Readonly<Record<string, string>> = {
   runway: 'Runway',
@@ -15,12 +19,14 @@ const kindWords: Readonly<Record<string, string>> = {
 /** A feature's kind in the words of the screen; kinds of other programs as they stand in the file. */
 export function kindTitle(kind: unknown): string {
   if (typeof kind !== 'string' || kind === '') return 'Feature';
-  return (Object.hasOwn(kindWords, kind) ? kindWords[kind] : kind) ?? kind;
+  return (Object.hasOwn(kindWords, kind) ? kindWords[kind] : null) ?? shortened(kind, mostTitle);
 }
 
 /** What a message calls the feature with an id: its name, else its kind. */
 export function featureTitle(survey: Survey, id: string): string {
   const properties = survey.features.find((f) => f.id === id)?.properties;
   const name = properties?.['name'];
-  return typeof name === 'string' && name !== '' ? name : kindTitle(properties?.['kind']);
+  return typeof name === 'string' && name !== ''
+    ? shortened(name, mostTitle)
+    : kindTitle(properties?.['kind']);
 }
