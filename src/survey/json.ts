@@ -34,16 +34,25 @@ function begun(value: unknown, least: number): string {
   return text + (list ? ']' : '}');
 }
 
-/** Whether lists and objects lie within one another more than `most` deep. By hand: the call stack would run out. */
-export function isNestedDeeper(value: unknown, most: number): boolean {
+export interface Extent {
+  /** How deep lists and objects lie within one another; looked at down to `most` and one more. */
+  readonly depth: number;
+  /** Numbers that JSON can write and no program can hold: 1e999 is read as infinite, and would be saved as null. */
+  readonly infinite: number;
+}
+
+/** By hand, level by level: on what is nested too deep the call stack would run out. */
+export function extentOf(value: unknown, most: number): Extent {
   let level: object[] = typeof value === 'object' && value !== null ? [value] : [];
-  for (let depth = 1; level.length > 0; depth++) {
-    if (depth > most) return true;
+  let infinite = 0;
+  let depth = 0;
+  for (; level.length > 0 && depth <= most; depth++) {
     const next: object[] = [];
     for (const holder of level)
       for (const member of Object.values(holder) as unknown[])
         if (typeof member === 'object' && member !== null) next.push(member);
+        else if (member === Infinity || member === -Infinity) infinite++;
     level = next;
   }
-  return false;
+  return { depth, infinite };
 }

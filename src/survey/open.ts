@@ -1,7 +1,7 @@
 import type { Survey, SurveyFeature } from './document';
 import { surveyVersion } from './document';
 import { freshId } from './ids';
-import { isNestedDeeper, isObject, shown, type Json, type JsonObject } from './json';
+import { extentOf, isObject, shown, type Json, type JsonObject } from './json';
 import { whereJsonBreaks } from './json-place';
 import { migrated } from './migrations';
 import { normalGeometry } from './normal-geometry';
@@ -51,7 +51,8 @@ export function openSurvey(text: string): Opened {
     );
   if (!Array.isArray(value['features']))
     return refused(`At features: expected a list of features, got ${shown(value['features'])}.`);
-  if (isNestedDeeper(value, mostDeep))
+  const { depth, infinite } = extentOf(value, mostDeep);
+  if (depth > mostDeep)
     return refused(`Lists and objects lie within one another more than ${mostDeep} deep: no survey does.`);
   const features = value['features'] as readonly Json[];
   if (features.length > mostFeatures)
@@ -62,7 +63,14 @@ export function openSurvey(text: string): Opened {
       `At features.${long}: ${positionsIn(features[long])} positions in one feature; up to ${mostPositions} can be shown.`,
     );
   const opened = openCollection(value);
-  return { ...opened, problems: listed(opened.problems) };
+  const problems = [...opened.problems];
+  if (infinite > 0)
+    problems.unshift({
+      id: null,
+      reason: `${infinite === 1 ? 'A number is' : `${infinite} numbers are`} larger than any program can hold; saved as null.`,
+      used: false,
+    });
+  return { ...opened, problems: listed(problems) };
 }
 
 function positionsIn(feature: Json | undefined): number {
