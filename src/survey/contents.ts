@@ -76,6 +76,7 @@ const most: Readonly<Record<ReadableKind, number>> = {
   apron: 1_000,
   'taxi-route': 1_000,
   'flight-path': 300,
+  'ground-use': 5_000,
 };
 
 /** Reads the `sunside` member once for each version of it: dragging a feature does not change it. */
