@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { isObject, shown } from './json';
+import { beginning, isObject, shown } from './json';
 
 type Fields = v.ObjectEntries;
 export type Read<E extends Fields> = { [K in keyof E]: v.InferOutput<E[K]> };
@@ -60,7 +60,7 @@ const longestNotes = 20_000;
 
 /** A text whose beginning is used when it is longer than people write. */
 function boundedText<D extends string | null>(most: number, fallback: D) {
-  const cut = (text: string) => (text.length > most ? text.slice(0, most).toWellFormed() : text);
+  const cut = (text: string) => (text.length > most ? beginning(text, most) : text);
   return v.nullish(v.pipe(v.string('expected text'), v.transform(cut)), fallback);
 }
 

@@ -8,13 +8,19 @@ export function isObject(value: unknown): value is JsonObject {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+/** The first characters of a text; a pair of UTF-16 units is not cut in two. */
+export function beginning(text: string, length: number): string {
+  const last = text.charCodeAt(length - 1);
+  return text.slice(0, last >= 0xd800 && last < 0xdc00 ? length - 1 : length);
+}
+
 const mostShown = 40;
 
 /** What a message shows of a value it complains about: short, whatever the file holds. */
 export function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
   const text = begun(value, mostShown + 1);
-  return text.length > mostShown ? `${text.slice(0, mostShown - 3).toWellFormed()}...` : text;
+  return text.length > mostShown ? `${beginning(text, mostShown - 3)}...` : text;
 }
 
 /** The beginning of a value's JSON, at least `least` characters of it where there are so many. */
