@@ -9,6 +9,7 @@ const defaults = {
   clock: '24h',
   dates: 'system',
   look: 'system',
+  keys: 'on',
 };
 
 function store(kept: string | null, refuses = false) {

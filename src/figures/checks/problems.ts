@@ -34,7 +34,8 @@ export function problemsOf(
     else
       problems.push({
         id: runway.id,
-        reason: 'geometry.coordinates: the runway is under 1 m long',
+        reason:
+          'Both ends of the runway are in one place (under 1 m apart). Drag one end away, or delete the runway.',
         used: false,
       });
   });

@@ -94,7 +94,6 @@ export const labelLayers: readonly LayerPiece[] = [
       'text-field': ['get', 'text'],
       ...label(10.5, true),
       'text-anchor': ['get', 'anchor'],
-      ...always,
     },
     paint: inked,
   }),

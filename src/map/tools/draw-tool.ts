@@ -133,7 +133,10 @@ export class DrawTool implements MapTool {
     const made = newFeature(this.#kind, this.#points, closed, this.#desk.contents(), this.#desk.instant());
     if (!made || document.readOnly) {
       // Too little yet: go on drawing. A runway whose two ends are in one place begins anew.
-      if (this.#kind === 'runway') this.#points = this.#points.slice(0, 1);
+      if (this.#kind === 'runway' && this.#points.length > 0) {
+        this.#points = this.#points.slice(0, 1);
+        view.notice = 'Both ends of the runway would be in one place: set the second one farther away.';
+      }
       this.#show(this.#withLast());
       return;
     }

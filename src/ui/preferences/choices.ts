@@ -32,6 +32,10 @@ export const looks: Choices<'look'> = [
   ['night', 'night'],
   ['contrast', 'high contrast'],
 ];
+export const keys: Choices<'keys'> = [
+  ['on', 'on'],
+  ['off', 'off: only with Ctrl, and on the map'],
+];
 /** Each language in its own words. */
 export const languages: Choices<'dates'> = [
   ['system', 'as the device'],

@@ -9,6 +9,8 @@ export interface Size {
 
 /** Free px round the spot: for its symbol and name, and where it looks for its light rings. */
 const clear = { quiet: 56, looking: 88 } as const;
+/** px at the upper right corner where the buttons of the map stand, with the edge round them. */
+const buttons = { width: 72, height: 208 } as const;
 /** Free px at the edge of the map. */
 const edge = 8;
 /** Degrees to each side of a direction that belong to it. */
@@ -35,18 +37,26 @@ export function placeCallout(
   const most = { x: map.width - callout.width - edge, y: map.height - callout.height - edge };
   if (most.x < edge || most.y < edge) return null;
   const beside = held(spot.y - callout.height / 2, edge, most.y);
+  // Level with the buttons it goes below them, as long as it still stands beside its spot.
+  const belowButtons = held(buttons.height, edge, most.y);
+  const right = (gap: number) => {
+    const x = spot.x + gap;
+    const covers = x + callout.width > map.width - buttons.width && beside < buttons.height;
+    return { x, y: covers ? belowButtons : beside };
+  };
   const over = held(spot.x - callout.width / 2, edge, most.x);
   const places: readonly { direction: number; at: (gap: number) => Point }[] = [
-    { direction: 90, at: (gap) => ({ x: spot.x + gap, y: beside }) },
+    { direction: 90, at: right },
     { direction: 270, at: (gap) => ({ x: spot.x - gap - callout.width, y: beside }) },
     { direction: 180, at: (gap) => ({ x: over, y: spot.y + gap }) },
     { direction: 0, at: (gap) => ({ x: over, y: spot.y - gap - callout.height }) },
   ];
-  return (
-    places
-      .map(({ direction, at }) => ({ at, looks: looking(bearings, direction) }))
-      .sort((one, other) => one.looks - other.looks)
-      .map(({ at, looks }) => at(looks > 0 ? clear.looking : clear.quiet))
-      .find(({ x, y }) => x >= edge && x <= most.x && y >= edge && y <= most.y) ?? null
-  );
+  const fitting = places
+    .map(({ direction, at }) => ({ at, looks: looking(bearings, direction) }))
+    .sort((one, other) => one.looks - other.looks)
+    .map(({ at, looks }) => at(looks > 0 ? clear.looking : clear.quiet))
+    .filter(({ x, y }) => x >= edge && x <= most.x && y >= edge && y <= most.y);
+  const offButtons = ({ x, y }: Point) =>
+    x + callout.width <= map.width - buttons.width || y >= buttons.height;
+  return fitting.find(offButtons) ?? fitting[0] ?? null;
 }

@@ -88,7 +88,7 @@ describe('doubts about runways', () => {
     const figures = figuresFor(contents, at);
     expect(figures.runways).toEqual([]);
     expect(figures.problems).toEqual([
-      { id: 'rwy', reason: 'geometry.coordinates: the runway is under 1 m long', used: false },
+      { id: 'rwy', reason: expect.stringMatching(/in one place/) as string, used: false },
     ]);
   });
 });

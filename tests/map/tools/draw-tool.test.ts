@@ -60,6 +60,7 @@ describe('drawing', () => {
     tap([6.985, 50.004]);
     expect(features()).toHaveLength(0);
     expect(view.tool).toBe('runway');
+    expect(view.notice).toMatch(/farther away/);
   });
 
   test('a standing spot by one click, with a name that is free and access unknown', () => {

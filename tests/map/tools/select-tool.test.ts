@@ -242,4 +242,18 @@ describe('keys on what is selected', () => {
     expect(view.selected).toBeNull();
     expect(key('Escape')).toBe(false);
   });
+
+  test('[U13] ] and [ choose corners in turn, for the arrow keys to move', () => {
+    const { view, key, shape } = workshop();
+    view.select('marsh');
+    expect(key(']')).toBe(true);
+    expect(view.vertex).toEqual({ ring: 0, index: 0 });
+    key('[');
+    expect(view.vertex).toEqual({ ring: 0, index: 2 });
+    const before = shape('marsh').coordinates;
+    key('ArrowUp');
+    expect(shape('marsh').coordinates).not.toEqual(before);
+    view.select('lane');
+    expect(key(']')).toBe(false);
+  });
 });

@@ -18,6 +18,15 @@ describe('a callout', () => {
   it('stands to the right of its spot, level with it', () => {
     expect(at(300, 250)).toEqual({ x: 356, y: 190 });
   });
+  it('[U10] leaves the buttons at the upper right corner free: goes below them, or to another side', () => {
+    expect(at(600, 150)).toEqual({ x: 656, y: 208 });
+    for (let x = 0; x <= map.width - 300; x += 31)
+      for (let y = 0; y <= map.height; y += 29) {
+        const corner = at(x, y);
+        if (corner)
+          expect(corner.x + callout.width <= map.width - 72 || corner.y >= 208, `${x} ${y}`).toBe(true);
+      }
+  });
   it('goes to the left where the right has no room', () => {
     expect(at(800, 250)).toEqual({ x: 524, y: 190 });
   });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { shortcutOf, tools } from '../../../src/ui/top-bar/shortcuts';
+import { keyOf, keyWords, pageKeys, shortcutOf, tools } from '../../../src/ui/top-bar/shortcuts';
 
 const press = (key: string, ...held: ('ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey')[]) =>
   shortcutOf({
@@ -44,5 +44,25 @@ describe('keys anywhere on the page', () => {
 
   test('no two tools share a key', () => {
     expect(new Set(tools.map((t) => t.key)).size).toBe(tools.length);
+  });
+
+  test('[U11] every key in the list of short cuts does what the list says', () => {
+    for (const { does, key, control, shift } of pageKeys)
+      expect(
+        press(key, ...(control ? ['ctrlKey' as const] : []), ...(shift ? ['shiftKey' as const] : [])),
+      ).toEqual({
+        does,
+      });
+    expect(keyOf('redo')).toBe('Ctrl+Shift+Z');
+    expect(pageKeys.map(keyWords)).toContain('?');
+    const all = [...pageKeys.map(keyWords), ...tools.map((t) => t.key.toUpperCase())];
+    expect(new Set(all).size).toBe(all.length);
+  });
+
+  test('[U12] single keys can be switched off; keys with Control stay', () => {
+    const key = (name: string, ctrlKey = false) =>
+      shortcutOf({ key: name, ctrlKey, metaKey: false, shiftKey: false, altKey: false }, false);
+    expect([key('r'), key('/'), key('?')]).toEqual([null, null, null]);
+    expect(key('z', true)).toEqual({ does: 'undo' });
   });
 });
