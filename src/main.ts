@@ -22,6 +22,7 @@ import { KitTables } from './tables';
 import { wear } from './wear.svelte';
 import Root from './ui/Root.svelte';
 import { Weather } from './weather';
+import { WindHistory } from './wind-history';
 
 /** The invented sample site, and the middle of its ground plan. */
 const samplePlan = {
@@ -58,6 +59,7 @@ async function start(target: HTMLElement): Promise<void> {
     airfields,
     new KitTables(),
     new Weather(survey, derived, now),
+    new WindHistory(survey, derived),
     new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
     new SunsideBaseMaps(new BaseChoice(keptText('sunside-base-maps'), files), files),
     preferences,

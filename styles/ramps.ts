@@ -57,3 +57,16 @@ export const focalColour = (focalLength: number, usableTo: number): string =>
         focalSteps[focalSteps.length - 1] ??
         focalSteps[0]
       ).colour;
+
+/** Share of time from 0 to 1, pale to dark: one hue, so that it is told from the light. */
+export const shareSteps = [
+  { to: 0.05, colour: '#f2efe4' },
+  { to: 0.2, colour: '#cfdcd6' },
+  { to: 0.4, colour: '#9fbdb5' },
+  { to: 0.6, colour: '#6b9a91' },
+  { to: 0.8, colour: '#3c746c' },
+  { to: 1, colour: '#174c46' },
+] as const;
+
+export const shareColour = (share: number): string =>
+  (shareSteps.find((step) => share <= step.to) ?? shareSteps[shareSteps.length - 1] ?? shareSteps[0]).colour;

@@ -18,6 +18,7 @@ import {
 import type { StandingSpot } from './schema/standing-spot';
 import type { Subject } from './schema/subject';
 import { readWeatherMember, type Weather } from './schema/weather';
+import { readWindRecord, type WindRecord } from './schema/wind-record';
 
 /** What a survey says, with every documented default filled in. Figures read this and nothing else. */
 export interface Contents {
@@ -33,6 +34,8 @@ export interface Contents {
   readonly calm: number | null;
   /** The wind it is looked at with, null for none. */
   readonly weather: Weather | null;
+  /** Past winds, null for none. */
+  readonly windRecord: WindRecord | null;
   readonly runways: readonly Runway[];
   readonly spots: readonly StandingSpot[];
   readonly obstacles: readonly Obstacle[];
@@ -109,6 +112,7 @@ function readMembers(sunside: Survey['sunside']): Members {
     moments: readMoments(sunside['moments'], doubt),
     ...readFlow(sunside['flow'], doubt),
     weather: readWeatherMember(sunside['weather'], doubt),
+    windRecord: readWindRecord(sunside['windRecord'], doubt),
     problems,
   };
   known.set(sunside, members);

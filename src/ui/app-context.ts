@@ -8,6 +8,7 @@ import type { Preferences } from '../state/preferences.svelte';
 import type { View } from '../state/view.svelte';
 import type { Position, Survey } from '../survey/document';
 import type { ListEntries, ListName } from '../survey/kit-lists';
+import type { SpeedUnit } from '../units/speed';
 import type { Formats } from './formats';
 import type { Imports } from './import/imports';
 
@@ -170,6 +171,36 @@ export interface WeatherReader {
   enter(text: string, magnetic: boolean): Promise<string | null>;
 }
 
+/** How a table of past winds will be read: guessed from its head, to be mended by the user. Columns by index. */
+export interface PastWindsPlan {
+  readonly name: string;
+  readonly text: string;
+  readonly delimiter: string;
+  readonly headings: readonly string[];
+  readonly mapping: Readonly<Record<'time' | 'clock' | 'direction' | 'speed' | 'gust', number | null>>;
+  /** Null where the table does not say. */
+  readonly unit: SpeedUnit | null;
+  readonly clock: 'utc' | 'site';
+  readonly order: 'dmy' | 'mdy';
+  readonly orderUnsure: boolean;
+}
+
+export interface PastWindsRead {
+  readonly observations: number;
+  readonly left: readonly { readonly row: number; readonly reason: string }[];
+  readonly leftCount: number;
+  readonly repeated: number;
+}
+
+/** Tables of past winds: built by wind-history.ts, which knows imports and files. */
+export interface PastWinds {
+  pick(): Promise<File | null>;
+  /** Null for a file without rows. */
+  plan(file: File): Promise<PastWindsPlan | null>;
+  /** Keeps what could be read in the survey; nothing is kept where nothing could. */
+  read(plan: PastWindsPlan, progress: (share: number) => void): Promise<PastWindsRead>;
+}
+
 /** A camera request that the map obeys: the only thing panels may ask of the map. */
 export interface MapControl {
   goTo(position: readonly [number, number], zoom?: number): void;
@@ -245,6 +276,7 @@ export interface App {
   readonly airfields: Airfields;
   readonly tables: Tables;
   readonly weather: WeatherReader;
+  readonly pastWinds: PastWinds;
   readonly imports: Imports;
   readonly bases: BaseMaps;
   readonly preferences: Preferences;

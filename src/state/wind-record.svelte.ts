@@ -1,0 +1,80 @@
+import { outlookOf, stillViewsOf } from '../figures/spot-figures';
+import {
+  byMonth,
+  endShares,
+  expectedHours,
+  sharesOf,
+  type EndShare,
+} from '../figures/traffic/flow/end-shares';
+import { flowRules } from '../figures/traffic/flow/flow-for';
+import { pathsOf } from '../figures/traffic/paths';
+import { yearLight } from '../figures/when/year-light';
+import type { Contents } from '../survey/contents';
+import type { StandingSpot } from '../survey/schema/standing-spot';
+import type { Derived } from './derived.svelte';
+
+/** What past winds make of the ends and of the light, for the view at the foot: computed only while it is looked at. */
+export class WindRecordFigures {
+  readonly #derived: Derived;
+
+  constructor(derived: Derived) {
+    this.#derived = derived;
+  }
+
+  readonly record = $derived.by(() => this.#derived.contents.windRecord);
+  readonly #shares = $derived.by(
+    () => this.record && endShares(flowRules(this.#derived.contents), this.record),
+  );
+
+  /** Ends that were in use, with their share of all observations and by month; empty without a record. */
+  readonly ends = $derived.by(() => {
+    const shares = this.#shares;
+    if (!shares) return [];
+    const months = byMonth(shares.observations);
+    const all = months.reduce((a, b) => a + b, 0);
+    return shares.ends.map((share) => {
+      const used = byMonth(share.counts);
+      return {
+        share,
+        of: all > 0 ? used.reduce((a, b) => a + b, 0) / all : 0,
+        byMonth: used.map((n, i) => ((months[i] ?? 0) > 0 ? n / (months[i] ?? 1) : null)),
+        byHour: sharesOf(share.counts, shares.observations),
+      };
+    });
+  });
+  /** Observations in each month * 24 + hour, in each month, and the share that prefers no end. */
+  readonly observations = $derived.by(() => this.#shares?.observations ?? new Float64Array(288));
+  readonly observationsByMonth = $derived.by(() => byMonth(this.observations));
+  readonly undecided = $derived.by(() => {
+    const shares = this.#shares;
+    const all = this.record?.observations ?? 0;
+    return shares && all > 0 ? shares.undecided.reduce((a, b) => a + b, 0) / all : 0;
+  });
+
+  /**
+   * Hours of front light that can be expected in each month from a spot on the arrivals or departures of an end, null
+   * in a month without observations, all null for a path out of the kit's reach. A year of light takes some tens of ms: each is worked out in a task of its own.
+   */
+  async expected(spot: StandingSpot, share: EndShare): Promise<readonly (number | null)[]> {
+    await new Promise((go) => setTimeout(go));
+    const { contents, date, timeZone } = this.#derived;
+    const view = viewOf(contents, spot, share);
+    if (!view?.usable || !view.inSight) return Array<null>(12).fill(null);
+    const year = yearLight(view, spot.position, date, timeZone);
+    const days = Array<number>(12).fill(0);
+    for (const day of year.grid.dates) {
+      const month = Number(day.slice(5, 7)) - 1;
+      days[month] = (days[month] ?? 0) + 1;
+    }
+    return expectedHours(year.frontLitByHour, share, this.observations, days);
+  }
+}
+
+function viewOf(contents: Contents, spot: StandingSpot, { end, use }: EndShare) {
+  const kind = use === 'arrivals' ? 'arrival' : 'departure';
+  const paths = pathsOf(
+    contents,
+    (k, runway, index) => k === kind && runway === end.ref.runway && index === end.ref.end,
+  );
+  return stillViewsOf(spot, paths, outlookOf(contents))[0] ?? null;
+}
