@@ -10,7 +10,7 @@ const section = () => opened.page.locator('.sheet.left');
 const field = () => opened.page.getByLabel('Wind, METAR or TAF');
 
 async function enter(text: string): Promise<void> {
-  if (!(await field().isVisible())) await section().getByText('Wind: type one').click();
+  if (!(await field().isVisible())) await section().getByText('Enter a wind or forecast').click();
   await field().fill(text);
   await opened.page.getByRole('button', { name: 'Use this wind' }).click();
 }
@@ -80,6 +80,41 @@ describe('wind and flow on the sample site', () => {
     await section()
       .getByText(/Expected: 07/)
       .waitFor();
+  });
+
+  test('[B204] a table of past winds: columns, unreadable rows, shares, expected light; undone in one step', async () => {
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Wind record' }).click();
+    const choosing = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Choose a table' }).click();
+    const rows = ['valid,drct,spd'];
+    // Three of four winds from the west, one from the east, and one row that is none.
+    for (let i = 0; i < 2000; i++)
+      rows.push(`${new Date(Date.UTC(2025, 0, 1, i * 4)).toISOString()},${Math.floor(i / 6) % 4 === 0 ? 70 : 250},12`);
+    await (
+      await choosing
+    ).setFiles({
+      name: 'winds.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from([...rows, 'soon,250,12'].join('\n')),
+    });
+    const view = page.getByRole('region', { name: 'Wind record' });
+    // The table names no unit: it is asked for.
+    expect(await view.getByRole('button', { name: 'Read the table' }).isDisabled()).toBe(true);
+    await view.getByLabel('Speeds are in').selectOption('kt');
+    await view.getByRole('button', { name: 'Read the table' }).click();
+    await view.getByText('2,000 observations').waitFor();
+    expect(await view.getByText(/1 rows could not be read/).count()).toBe(1);
+    expect(await view.getByRole('button', { name: '25 arrivals' }).innerText()).toContain('75 %');
+    await view.getByRole('button', { name: '07 arrivals' }).click();
+    expect(await view.getByRole('img').getAttribute('aria-label')).toMatch(/Jan: 26 % to 26 %/);
+    await view
+      .getByRole('row', { name: /Orchard Path/ })
+      .getByRole('cell')
+      .nth(12)
+      .waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await view.getByText('Drop a table of past winds here').waitFor();
     expect(opened.complaints).toEqual([]);
   });
 });
