@@ -1,4 +1,4 @@
-import { outlookOf, stillViewsOf } from '../figures/spot-figures';
+import { keptViews } from '../figures/spot-figures';
 import {
   byMonth,
   endShares,
@@ -7,7 +7,7 @@ import {
   type EndShare,
 } from '../figures/traffic/flow/end-shares';
 import { flowRules } from '../figures/traffic/flow/flow-for';
-import { pathsOf } from '../figures/traffic/paths';
+import { pathsOf, type Path } from '../figures/traffic/paths';
 import { yearLight } from '../figures/when/year-light';
 import type { Contents } from '../survey/contents';
 import type { StandingSpot } from '../survey/schema/standing-spot';
@@ -58,9 +58,10 @@ export class WindRecordFigures {
   async expected(spot: StandingSpot, share: EndShare): Promise<readonly (number | null)[]> {
     await new Promise((go) => setTimeout(go));
     const { contents, date, timeZone } = this.#derived;
-    const view = viewOf(contents, spot, share);
-    if (!view?.usable || !view.inSight) return Array<null>(12).fill(null);
-    const year = yearLight(view, spot.position, date, timeZone);
+    const path = pathOf(contents, share);
+    const [view] = path ? keptViews(spot, [path], contents, this.#derived.instantA) : [];
+    if (!path || !view?.usable || !view.inSight) return Array<null>(12).fill(null);
+    const year = yearLight(contents, spot, path, date, timeZone);
     const days = Array<number>(12).fill(0);
     for (const day of year.grid.dates) {
       const month = Number(day.slice(5, 7)) - 1;
@@ -70,11 +71,8 @@ export class WindRecordFigures {
   }
 }
 
-function viewOf(contents: Contents, spot: StandingSpot, { end, use }: EndShare) {
+function pathOf(contents: Contents, { end, use }: EndShare): Path | null {
   const kind = use === 'arrivals' ? 'arrival' : 'departure';
-  const paths = pathsOf(
-    contents,
-    (k, runway, index) => k === kind && runway === end.ref.runway && index === end.ref.end,
-  );
-  return stillViewsOf(spot, paths, outlookOf(contents))[0] ?? null;
+  const { runway, end: index } = end.ref;
+  return pathsOf(contents, (k, id, e) => k === kind && id === runway && e === index)[0] ?? null;
 }
