@@ -90,7 +90,9 @@ describe('wind and flow on the sample site', () => {
     const rows = ['valid,drct,spd'];
     // Three of four winds from the west, one from the east, and one row that is none.
     for (let i = 0; i < 2000; i++)
-      rows.push(`${new Date(Date.UTC(2025, 0, 1, i * 4)).toISOString()},${Math.floor(i / 6) % 4 === 0 ? 70 : 250},12`);
+      rows.push(
+        `${new Date(Date.UTC(2025, 0, 1, i * 4)).toISOString()},${Math.floor(i / 6) % 4 === 0 ? 70 : 250},12`,
+      );
     await (
       await choosing
     ).setFiles({
