@@ -39,6 +39,13 @@ const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   'the airfield': (page) => tab(page, 2),
   'a standing spot': inList(/^Car park, top deck/),
   'a spot under the map': (page) => tab(page, 0),
+  'the base maps': async (page) => {
+    // On the map itself, where there is one.
+    if (!(await button(page, 'Base map').isVisible())) return;
+    await button(page, 'Base map').click();
+    await page.getByText('Add a map of your own').click();
+    await button(page, 'Add').click();
+  },
   'a runway': inList(/^07\/25/),
   'an obstacle': inList(/^West hangar|high$/),
   'the menu': (page) => button(page, 'Menu').click(),

@@ -82,8 +82,8 @@ function parsed(text: string): URL | null {
   }
 }
 
-const isThisMachine = (host: string) =>
-  host === 'localhost' || host.endsWith('.localhost') || host === '127.0.0.1' || host === '[::1]';
+/** As the content security policy has it. */
+const isThisMachine = (host: string) => host === 'localhost' || host === '127.0.0.1';
 
 /** A name for a map that was given none: its server, or the file's name without its extension. */
 export const nameOfAddress = (address: string): string =>

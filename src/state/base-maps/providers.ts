@@ -11,7 +11,7 @@ export interface Provider {
 }
 
 const openStreetMap = {
-  text: '© OpenStreetMap contributors',
+  text: '©\u00a0OpenStreetMap contributors',
   href: 'https://www.openstreetmap.org/copyright',
 };
 
@@ -33,7 +33,7 @@ const streetCredit: Credit = [
  */
 const vectorCredit: Credit = [
   { text: 'OpenFreeMap', href: 'https://openfreemap.org/' },
-  { text: '© OpenMapTiles', href: 'https://www.openmaptiles.org/' },
+  { text: '©\u00a0OpenMapTiles', href: 'https://www.openmaptiles.org/' },
   openStreetMap,
 ];
 
