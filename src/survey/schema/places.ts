@@ -38,6 +38,8 @@ const obstacleFields = {
   base: numberField(-500, 9000, null),
   sight: choiceField(['solid', 'mesh', 'leaf'], 'solid'),
   leafMonths: numbersField(1, 12),
+  /** What the height of one that was brought in rests on; null for the user's own word. */
+  heightFrom: choiceField(['map', 'levels', 'assumed'], null),
 };
 export interface Obstacle extends Read<typeof obstacleFields> {
   readonly id: string;
