@@ -25,7 +25,7 @@ export const practice = {
   /** CP: a building with a smaller ground plan (m2) hides no aircraft. */
   leastBuilding: 15,
   /** CP: as many obstacles, and as many roads and greens, as a survey stays quick with; the nearest come in. */
-  mostObstacles: 3_000,
+  mostObstacles: 2_000,
   mostGroundUses: 2_000,
   /** CP: s without a point after which a recorded flight is taken for two. */
   longGap: 60,

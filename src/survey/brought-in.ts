@@ -39,7 +39,7 @@ export function printOf(value: Json | undefined): string {
 
 /** With the members of objects in one order: a list is its order, an object is not. */
 function sorted(value: Json): Json {
-  if (Array.isArray(value)) return (value as readonly Json[]).map(sorted);
+  if (Array.isArray(value)) return isPlain(value) ? value : (value as readonly Json[]).map(sorted);
   if (!isObject(value)) return value;
   return Object.fromEntries(
     Object.keys(value)
@@ -47,6 +47,10 @@ function sorted(value: Json): Json {
       .map((key) => [key, sorted(value[key] as Json)]),
   );
 }
+
+/** Lists of numbers and texts, as coordinates are: nothing in them to sort. Lists here hold one sort of thing. */
+const isPlain = (value: Json | undefined): boolean =>
+  Array.isArray(value) ? isPlain((value as readonly Json[])[0]) : !isObject(value);
 
 /** Prints of all that an import says of a feature: its members and its geometry. */
 export function printsOf({ shape, properties }: Incoming): JsonObject {

@@ -1,3 +1,4 @@
+import { bringInCity } from './bring-in.bench.ts';
 import { dragSpot } from './drag-spot.bench.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
 import { viewshed } from './viewshed.bench.ts';
@@ -8,3 +9,4 @@ dragSpot();
 openLargeSurvey();
 yearOfLight();
 await viewshed();
+await bringInCity();

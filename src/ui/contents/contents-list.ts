@@ -1,5 +1,6 @@
 import type { Contents } from '../../survey/contents';
 import type { Position, Survey } from '../../survey/document';
+import { readFeature } from '../../survey/read-feature';
 import type { Use } from '../../survey/schema/places';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
 import type { Formats } from '../formats';
@@ -82,23 +83,43 @@ export function contentsGroups(contents: Contents, figures: Figures, format: For
     },
     {
       title: 'Obstacles',
-      items: contents.obstacles.map((o, i) => ({
-        ...(o.line.length > 0 ? line('Obstacle')(o, i) : area('Obstacle')(o, i)),
-        detail: `${format.length(o.height)} high`,
-      })),
+      items: contents.obstacles.map(
+        remembered(format, (o, i) => ({
+          ...(o.line.length > 0 ? line('Obstacle')(o, i) : area('Obstacle')(o, i)),
+          detail: `${format.length(o.height)} high`,
+        })),
+      ),
     },
     { title: 'Flight paths', items: contents.flightPaths.map(line('Flight path')) },
     {
       title: 'Roads, paths and greens',
-      items: contents.groundUses.map((way, i) => ({
-        ...(way.line.length > 0
-          ? line(useWords[way.use ?? 'road'])(way, i)
-          : area(useWords[way.use ?? 'road'])(way, i)),
-        detail: way.access === 'unknown' || way.access === null ? '' : accessBadge[way.access],
-      })),
+      items: contents.groundUses.map(
+        remembered(format, (way, i) => ({
+          ...(way.line.length > 0
+            ? line(useWords[way.use ?? 'road'])(way, i)
+            : area(useWords[way.use ?? 'road'])(way, i)),
+          detail: way.access === 'unknown' || way.access === null ? '' : accessBadge[way.access],
+        })),
+      ),
     },
   ];
   return groups.filter((group) => group.items.length > 0);
+}
+
+const made = new WeakMap<object, { readonly i: number; readonly format: Formats; readonly item: Item }>();
+
+/** A line is made anew only when its feature, its place or the way of writing changes: a map has thousands, and a drag asks each time. */
+function remembered<T extends object>(
+  format: Formats,
+  make: (value: T, i: number) => Item,
+): (value: T, i: number) => Item {
+  return (value, i) => {
+    const known = made.get(value);
+    if (known?.i === i && known.format === format) return known.item;
+    const item = make(value, i);
+    made.set(value, { i, format, item });
+    return item;
+  };
 }
 
 const useWords: Readonly<Record<Use, string>> = {
@@ -126,17 +147,16 @@ const mostKinds = 30;
 /** What is in the file and not in the list, by its kind: kept as it is. `setAside`: ids of what cannot be read. */
 export function keptAsTheyAre(
   survey: Survey,
-  groups: readonly Group[],
   setAside: ReadonlySet<string>,
 ): readonly (readonly [kind: string, count: number])[] {
-  const listed = new Set(groups.flatMap((group) => group.items.map((item) => item.id)));
   const counts = new Map<string, number>();
   let others = 0;
-  for (const { id, properties } of survey.features) {
-    if (listed.has(id)) continue;
-    const kind = properties?.['kind'];
+  for (const feature of survey.features) {
+    // What can be read stands in one of the groups.
+    if (readFeature(feature).kind !== null) continue;
+    const kind = feature.properties?.['kind'];
     const word = typeof kind === 'string' && kind !== '' ? shortened(kind, 40) : 'without a kind';
-    const shown = setAside.has(id) ? `${word}, set aside` : word;
+    const shown = setAside.has(feature.id) ? `${word}, set aside` : word;
     if (counts.size < mostKinds || counts.has(shown)) counts.set(shown, (counts.get(shown) ?? 0) + 1);
     else others++;
   }

@@ -205,7 +205,7 @@ describe('an extract of OpenStreetMap', () => {
     };
     const elements = Array.from({ length: 6000 }, (_, i) => box(i + 1));
     const city = await proposed('city.json', JSON.stringify({ elements }));
-    expect(city.candidates).toHaveLength(3000);
+    expect(city.candidates).toHaveLength(2000);
     const near = (c: Proposal['candidates'][number]) => {
       const [ring] = c.shape.coordinates as readonly (readonly Position[])[];
       return Math.hypot(
@@ -214,7 +214,7 @@ describe('an extract of OpenStreetMap', () => {
       );
     };
     expect(Math.max(...city.candidates.map(near))).toBeLessThan(3100);
-    expect(city.leftOut.reduce((sum, { count }) => sum + count, 0)).toBe(3000);
+    expect(city.leftOut.reduce((sum, { count }) => sum + count, 0)).toBe(4000);
     const close = await proposed('city.json', JSON.stringify({ elements }), field, { radius: 500 });
     expect(close.candidates.length).toBeLessThan(700);
     expect(Math.max(...close.candidates.map(near))).toBeLessThan(560);

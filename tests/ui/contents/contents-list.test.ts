@@ -55,7 +55,8 @@ const survey: Survey = {
 };
 const contents = readContents(survey);
 const figures = figuresFor(contents, Date.UTC(2026, 5, 21, 12));
-const groups = contentsGroups(contents, figures, formatsFor(readPreferences('{"lengths":"m"}')));
+const format = formatsFor(readPreferences('{"lengths":"m"}'));
+const groups = contentsGroups(contents, figures, format);
 
 describe('the list of what a survey contains', () => {
   test('is grouped, runways first, without empty groups', () => {
@@ -78,8 +79,30 @@ describe('the list of what a survey contains', () => {
     expect(spots[2]?.detail).toBe('0 m from 09/27');
   });
 
+  test('[I80] keeps the lines of what has not changed: a map that was brought in has thousands', () => {
+    const line = {
+      type: 'LineString',
+      coordinates: [
+        [8, 47],
+        [8.01, 47],
+      ],
+    };
+    const road = feature('g2', { kind: 'ground-use', name: 'Airport Road', access: 'forbidden' }, line);
+    const items = (properties: JsonObject) => {
+      const features = [feature('g1', { kind: 'ground-use', use: 'path', ...properties }, line), road];
+      return contentsGroups(readContents({ ...survey, features }), { runways: [], spots: [] }, format);
+    };
+    const [before, after] = [items({})[0]?.items, items({ name: 'Lane' })[0]?.items];
+    expect(before?.map((i) => [i.name, i.detail])).toEqual([
+      ['Path 1', ''],
+      ['Airport Road', 'forbidden'],
+    ]);
+    expect(after?.map((i) => i.name)).toEqual(['Lane', 'Airport Road']);
+    expect(after?.[1]).toBe(before?.[1]);
+  });
+
   test('counts what it does not know, and what it cannot read, apart', () => {
-    expect(keptAsTheyAre(survey, groups, new Set(['x4']))).toEqual([
+    expect(keptAsTheyAre(survey, new Set(['x4']))).toEqual([
       ['bird-hide', 2],
       ['without a kind', 1],
       ['runway, set aside', 1],
