@@ -66,7 +66,7 @@ const pathJson = (
   best: sampleJson(best, settingsOf),
   visibleShare,
   glareShare,
-  hidden,
+  hidden: hidden.map(({ from, to, by }) => ({ from, to, by })),
 });
 
 const sampleJson = (s: Sample, settingsOf: SettingsOf) => ({

@@ -92,6 +92,9 @@ export interface HiddenStretch {
   readonly to: number;
   /** Id of the first obstacle on the sight line, or "terrain". */
   readonly by: string;
+  /** Index of the first and the last hidden sample. */
+  readonly first: number;
+  readonly last: number;
 }
 
 /** A path as seen from a spot in one moment. */

@@ -42,7 +42,7 @@ export const pickLayers = {
   vertex: ['vertex'],
   midpoint: ['midpoint'],
   spot: ['selected-spot', 'spot'],
-  path: ['path', 'path-far', 'path-plain'],
+  path: ['path', 'path-far', 'path-hidden', 'path-plain'],
   ground: [
     'runway',
     'runway-line',

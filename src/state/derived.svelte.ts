@@ -4,6 +4,9 @@ import { litSide, litSpans } from '../figures/light/lit-side';
 import { momentsOf } from '../figures/light/moments';
 import { sunAt } from '../figures/light/sun';
 import { sunTimes } from '../figures/light/sun-times';
+import { meshWithin } from '../figures/practice';
+import { groundAt } from '../figures/sight/ground';
+import { monthsInLeaf } from '../figures/sight/surroundings';
 import { verdictFor } from '../figures/optics/verdict';
 import { declination } from '../figures/geometry/magnetic';
 import { runwayFigures } from '../figures/runway-figures';
@@ -16,6 +19,7 @@ import { turningOf } from '../figures/traffic/flow/turning';
 import { inUse, type EndsInUse } from '../figures/traffic/in-use';
 import { windAt } from '../figures/traffic/wind/wind-at';
 import { lensToTake, spotSummary, type SpotSummary } from '../figures/summary/spot-summary';
+import type { Obstacle } from '../survey/schema/places';
 import type { SpotFigures, Verdict } from '../figures/types';
 import type { SurveyDocument } from './document.svelte';
 import type { View } from './view.svelte';
@@ -149,6 +153,19 @@ export class Derived {
     const spot = this.selectedSpot;
     return spot ? this.paths.map((path, i) => focalLengthsAlong(path, spot.a.paths[i])) : null;
   });
+
+  /** The months (1 to 12) in which an obstacle's leaves hide. */
+  leafMonths(obstacle: Obstacle): readonly number[] {
+    return monthsInLeaf(obstacle, this.contents.site.reference);
+  }
+
+  /** m above mean sea level of the foot that an obstacle has where it states none. */
+  footOf({ rings, line }: Obstacle): number {
+    const at = rings[0]?.[0] ?? line[0] ?? this.contents.site.reference;
+    const { runways, fieldElevation, around } = this.outlook;
+    return groundAt(at, runways, fieldElevation, around?.terrain ?? null).elevation;
+  }
+  readonly meshWithin = meshWithin;
 
   /** What a spot is good for, and the path to wait at. */
   summary({ a, b }: { readonly a: SpotFigures; readonly b: SpotFigures }): SpotSummary {

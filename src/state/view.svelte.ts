@@ -2,7 +2,8 @@ import type { Position } from '../survey/document';
 import type { VertexRef } from '../survey/edits/vertices';
 
 /** What the pointer does on the map: select and drag, or draw one of these. */
-export type Tool = 'select' | 'runway' | 'standing-spot' | 'taxi-route' | 'apron' | 'no-go' | 'obstacle';
+export type Tool =
+  'select' | 'runway' | 'standing-spot' | 'taxi-route' | 'apron' | 'no-go' | 'obstacle' | 'obstacle-line';
 
 export type Moment = 'a' | 'b';
 
@@ -33,6 +34,8 @@ export class View {
   dragging = $state.raw<string | null>(null);
   /** The inspected point: a path (PathRef.path) and a station on it. */
   inspected = $state.raw<{ readonly path: string; readonly station: number } | null>(null);
+  /** Whether the side view along the line of sight lies open at the foot of the map. */
+  sightLine = $state.raw(false);
   /** The moment whose light colours figures that show only one. */
   moment = $state.raw<Moment>('a');
   /** The flow configuration in use. */

@@ -25,7 +25,13 @@ function hiddenStretches(
     if (i < stations.length && sight.hiddenBy[i] === by) continue;
     const name = nameOf(around, by);
     if (name !== null)
-      stretches.push({ from: stations[from] as number, to: stations[i - 1] as number, by: name });
+      stretches.push({
+        from: stations[from] as number,
+        to: stations[i - 1] as number,
+        by: name,
+        first: from,
+        last: i - 1,
+      });
     from = i;
   }
   return stretches;

@@ -1,4 +1,5 @@
 import Flatbush from 'flatbush';
+import type { Position } from '../../survey/document';
 import type { Obstacle } from '../../survey/schema/places';
 import type { Runway } from '../../survey/schema/runway';
 import { rememberedLast } from '../remembered';
@@ -59,10 +60,15 @@ export const mesh = 2;
 
 /** What each obstacle does in a month (1 to 12). Leaves without stated months are those of the hemisphere's season. */
 export function standing({ obstacles, frame }: Surroundings, month: number): Uint8Array {
-  const season = frame.position[1] >= 0 ? leafSeason.north : leafSeason.south;
-  return Uint8Array.from(obstacles, ({ sight, leafMonths }) => {
-    if (sight === 'mesh') return mesh;
-    if (sight !== 'leaf') return blocks;
-    return (leafMonths.length > 0 ? leafMonths : season).includes(month) ? blocks : open;
+  return Uint8Array.from(obstacles, (obstacle) => {
+    if (obstacle.sight === 'mesh') return mesh;
+    if (obstacle.sight !== 'leaf') return blocks;
+    return monthsInLeaf(obstacle, frame.position).includes(month) ? blocks : open;
   });
+}
+
+/** The months (1 to 12) in which an obstacle's leaves hide: stated, else those of the hemisphere's season. */
+export function monthsInLeaf({ leafMonths }: Obstacle, [, lat]: Position): readonly number[] {
+  if (leafMonths.length > 0) return leafMonths;
+  return lat >= 0 ? leafSeason.north : leafSeason.south;
 }

@@ -21,6 +21,15 @@ export const pathLayers: readonly LayerPiece[] = [
     layout: { 'line-cap': 'butt', 'line-join': 'round' },
     paint: { 'line-color': ['get', 'colour'], 'line-width': 4.5 },
   }),
+  layer('path-hidden', 'line', 'paths', 'path-hidden', {
+    layout: { 'line-cap': 'butt', 'line-join': 'round' },
+    paint: {
+      'line-color': paper.softInk,
+      'line-width': 1.4,
+      'line-opacity': 0.65,
+      'line-dasharray': [2.5, 3],
+    },
+  }),
   layer('path-way', 'symbol', 'paths', 'way', {
     layout: {
       'symbol-placement': 'line',

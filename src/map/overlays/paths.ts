@@ -12,7 +12,7 @@ import { pathLine } from './path-line';
 
 /**
  * The paths that are drawn: coloured by the focal length in mm that they need from the selected spot, one list a path
- * as `derived.focalLengths` has them, or plain ink while no spot is selected. `usableTo`: mm, the longest that counts.
+ * as `derived.focalLengths` has them (NaN where it is hidden), or plain ink while no spot is selected. `usableTo`: mm, the longest that counts.
  * `elevation`: of the field, m above mean sea level.
  */
 export function pathsOverlay(
@@ -43,10 +43,12 @@ function way(path: Path, plain: boolean): OverlayFeature {
 }
 
 const beyondAll = focalSteps.length;
+const hidden = beyondAll + 1;
 
 /** Which step of the ramp a focal length in mm falls on; as `focalColour`, without a search a sample. */
 function stepOf(focal: number, usableTo: number): number {
-  if (!(focal <= usableTo)) return beyondAll;
+  if (Number.isNaN(focal)) return hidden;
+  if (focal > usableTo) return beyondAll;
   let step = 0;
   while (step < beyondAll - 1 && focal > (focalSteps[step]?.to ?? Infinity)) step++;
   return step;
@@ -67,7 +69,7 @@ function coloured(path: Path, focal: Float64Array, usableTo: number): OverlayFea
     indices.push(i);
     features.push(
       line(pick(positions, indices), {
-        part: 'path',
+        part: step === hidden ? 'path-hidden' : 'path',
         colour: focalSteps[step]?.colour ?? outOfReachColour,
         reach: step < beyondAll,
         path: path.ref.path,

@@ -4,7 +4,7 @@ import type { MapPointer } from '../map-surface';
 import { slop } from '../pointer-follower';
 import type { Desk, Key, MapTool } from './desk';
 import { actionOf, drawKeys } from './keys';
-import { isEnough, newFeature, type DrawTool as Kind } from './new-feature';
+import { isEnough, kindOfTool, newFeature, type DrawTool as Kind } from './new-feature';
 
 /** Pixels within which a click meets a corner that is already there. */
 const meets = { mouse: 7, pen: 12, touch: 18 } as const;
@@ -141,7 +141,9 @@ export class DrawTool implements MapTool {
       return;
     }
     const id = this.#desk.newId();
-    document.perform(made.label, (survey) => addFeature(survey, id, this.#kind, made.shape, made.properties));
+    document.perform(made.label, (survey) =>
+      addFeature(survey, id, kindOfTool(this.#kind), made.shape, made.properties),
+    );
     this.#points = [];
     this.#show([]);
     view.tool = 'select';

@@ -1,6 +1,7 @@
+import { drawnHeight } from '../../figures/practice';
 import type { Tool } from '../../state/view.svelte';
 import type { Contents } from '../../survey/contents';
-import type { Position } from '../../survey/document';
+import type { Kind, Position } from '../../survey/document';
 import type { NewShape } from '../../survey/edits/add-feature';
 import type { JsonObject } from '../../survey/json';
 import { standingEyeHeight } from '../../survey/schema/standing-spot';
@@ -21,8 +22,12 @@ const least: Readonly<Record<DrawTool, number>> = {
   'taxi-route': 2,
   apron: 3,
   'no-go': 3,
-  obstacle: 2,
+  obstacle: 3,
+  'obstacle-line': 2,
 };
+
+/** What a tool draws. */
+export const kindOfTool = (tool: DrawTool): Kind => (tool === 'obstacle-line' ? 'obstacle' : tool);
 
 export const isEnough = (tool: DrawTool, points: readonly Position[]): boolean =>
   points.length >= least[tool];
@@ -83,9 +88,27 @@ export function newFeature(
       };
     case 'obstacle':
       return {
-        label: 'draw obstacle',
-        shape: closed && points.length > 2 ? area(points) : { type: 'LineString', coordinates: points },
-        properties: { name: nextName('Obstacle', contents.obstacles) },
+        label: 'draw building',
+        shape: area(points),
+        properties: {
+          name: nextName('Building', contents.obstacles),
+          height: drawnHeight.block,
+          sight: 'solid',
+        },
+      };
+    case 'obstacle-line':
+      return {
+        label: 'draw wall, fence or trees',
+        // Back at its first corner it runs all the way round.
+        shape: {
+          type: 'LineString',
+          coordinates: closed && points.length > 2 ? [...points, first] : points,
+        },
+        properties: {
+          name: nextName('Wall', contents.obstacles),
+          height: drawnHeight.line,
+          sight: 'solid',
+        },
       };
   }
 }

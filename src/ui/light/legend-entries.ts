@@ -13,6 +13,8 @@ export interface LegendEntries {
   /** Focal lengths of the drawn steps; null while no spot colours the paths. */
   readonly focal: readonly { readonly label: string; readonly colour: string }[] | null;
   readonly outOfReach: boolean;
+  /** Part of a path is hidden from the selected spot. */
+  readonly hidden: boolean;
 }
 
 interface OnMap {
@@ -21,7 +23,7 @@ interface OnMap {
     readonly b: { side: string | null } | null;
   }[];
   readonly spots: readonly { readonly a: SpotFigures; readonly b: SpotFigures }[];
-  /** Of the selected spot, in mm, infinite out of reach. */
+  /** Of the selected spot, in mm, infinite out of reach, NaN where hidden. */
   readonly focalLengths: readonly Float64Array[] | null;
 }
 
@@ -37,6 +39,7 @@ export function legendEntries({ litSides, spots, focalLengths }: OnMap): LegendE
     glare: seen.some((p) => (p.glareShare ?? 0) > 0),
     focal: focalLengths && focalEntries(focalLengths),
     outOfReach: focalLengths?.some((path) => path.some((mm) => mm === Infinity)) ?? false,
+    hidden: focalLengths?.some((path) => path.some(Number.isNaN)) ?? false,
   };
 }
 

@@ -77,6 +77,20 @@ export const tools: readonly {
     hint: 'Click the corners of the ground where nobody may stand; a double click or Enter closes it.',
     touch: 'Tap the corners of the ground where nobody may stand, then Finish.',
   },
+  {
+    tool: 'obstacle',
+    name: 'Building',
+    key: 'b',
+    hint: 'Click the corners of a building or block that hides what is behind; a double click or Enter closes it.',
+    touch: 'Tap the corners of what hides the view, then Finish.',
+  },
+  {
+    tool: 'obstacle-line',
+    name: 'Wall or trees',
+    key: 'w',
+    hint: 'Click along a wall, fence or tree line; a double click or Enter ends it. Then say how high it is.',
+    touch: 'Tap along a wall, fence or tree line, then Finish.',
+  },
 ];
 
 type Key = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>;

@@ -109,15 +109,16 @@ describe('drawing', () => {
     expect(contents().aprons[0]?.rings[0]).toEqual([...corners, first]);
   });
 
-  test('an obstacle is closed at its first corner, and open where a double click ends it', () => {
+  test('[F160] a building is an area, a wall a line: both are obstacles with a height', () => {
     const closed = drawing('obstacle');
     corners.forEach((c) => closed.tap(c));
     closed.tap(first, 3);
     expect(closed.contents().obstacles[0]?.rings[0]).toHaveLength(4);
-    const open = drawing('obstacle');
+    expect(closed.contents().obstacles[0]).toMatchObject({ name: 'Building 1', height: 8, sight: 'solid' });
+    const open = drawing('obstacle-line');
     corners.forEach((c) => open.tap(c));
     open.tap(third);
-    expect(open.contents().obstacles[0]).toMatchObject({ rings: [], line: corners });
+    expect(open.contents().obstacles[0]).toMatchObject({ rings: [], line: corners, height: 2.5 });
   });
 
   test('Escape abandons the drawing, and then the tool', () => {
