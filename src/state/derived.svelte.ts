@@ -6,6 +6,7 @@ import { sunAt } from '../figures/light/sun';
 import { sunTimes } from '../figures/light/sun-times';
 import { meshWithin } from '../figures/practice';
 import { groundAt } from '../figures/sight/ground';
+import { sightProfile } from '../figures/sight/profile';
 import { monthsInLeaf } from '../figures/sight/surroundings';
 import { verdictFor } from '../figures/optics/verdict';
 import { declination } from '../figures/geometry/magnetic';
@@ -191,5 +192,14 @@ export class Derived {
     if (!inspected || !spot || !path) return null;
     const at = (instant: number) => inspectPath(spot, path, inspected.station, this.outlook, instant);
     return { path, a: at(this.instantA), b: at(this.instantB) };
+  });
+
+  /** The side view along the line of sight to the inspected sample; null while nobody looks at it. */
+  readonly sightLine = $derived.by(() => {
+    const spot = this.selectedSpot?.spot;
+    if (!this.#view.sightLine || !this.inspected || !spot) return null;
+    const { path, a } = this.inspected;
+    const index = path.samples.station.indexOf(a.station);
+    return { path, index, sample: a, profile: sightProfile(spot, path, index, this.outlook, this.instantA) };
   });
 }

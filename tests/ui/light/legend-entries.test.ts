@@ -56,6 +56,7 @@ it('is empty on an empty map', () => {
     glare: false,
     focal: null,
     outOfReach: false,
+    hidden: false,
   });
 });
 
