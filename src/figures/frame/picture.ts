@@ -1,0 +1,28 @@
+import type { Subject } from '../../survey/schema/subject';
+import type { Sky } from '../optics/exposure';
+import type { EastNorthUp } from './from-eye';
+import type { CameraAxes, Pose } from './pose';
+import type { Scenery } from './scenery';
+
+/** Everything that a picture through the viewfinder is drawn from. m and unit vectors from the eye. */
+export interface Picture {
+  readonly scenery: Scenery;
+  readonly subject: Subject;
+  readonly pose: Pose;
+  readonly camera: CameraAxes;
+  /** mm, in the orientation in which the camera is held; f-number. */
+  readonly lens: {
+    readonly focalLength: number;
+    readonly sensorWidth: number;
+    readonly sensorHeight: number;
+    readonly aperture: number;
+  };
+  /** Where the sun appears, and its geometric altitude in degrees. */
+  readonly sun: { readonly direction: EastNorthUp; readonly altitude: number };
+  readonly sky: Sky;
+  readonly gearDown: boolean;
+  /** Degrees that a blade sweeps while the shutter is open; null: it stands still. */
+  readonly arc: number | null;
+  /** m from the eye up to the ground under the aircraft. */
+  readonly groundBelow: number;
+}
