@@ -71,3 +71,10 @@ export const leafSeason: { readonly north: readonly number[]; readonly south: re
 export const drawnHeight = { block: 8, line: 2.5 } as const;
 /** m from a mesh fence within which a lens at its widest aperture blurs the wires away. CP. */
 export const meshWithin = 0.5;
+/** What cameras and lenses can be set to: f-numbers, shutters in s, ISO. CP. */
+export const cameraRange = { aperture: [1, 32], shutter: [1 / 8000, 30], iso: [100, 25_600] } as const;
+/** ISO above which noise tells, and f-number above which diffraction does. CP. */
+export const noisyFrom = 6400;
+export const softFrom = 16;
+/** A hand is steady for this many s divided by the 35 mm equivalent focal length in mm, with a stabiliser's two stops. CP. */
+export const steadyStops = 4;

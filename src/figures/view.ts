@@ -230,17 +230,22 @@ export class View {
       this.#focal[i] = NaN;
       return;
     }
-    const xNose = (halfLength * br) / zNose;
-    const xTail = (-halfLength * br) / zTail;
-    const xLeft = (halfSpan * lr) / zLeft;
-    const xRight = (-halfSpan * lr) / zRight;
-    const xFin = (halfHeight * tr - finBack * br) / zFin;
+    // Of half an aircraft count the nose, the centre and the wheels, or the tail, the fin tip, the centre and the
+    // wheels; what does not count falls on the centre, which the axis meets.
+    const front = framing.part === 'tail' ? 0 : 1;
+    const back = framing.part === 'nose' ? 0 : 1;
+    const wings = framing.part === 'whole' ? 1 : 0;
+    const xNose = (front * halfLength * br) / zNose;
+    const xTail = (-back * halfLength * br) / zTail;
+    const xLeft = (wings * halfSpan * lr) / zLeft;
+    const xRight = (-wings * halfSpan * lr) / zRight;
+    const xFin = (back * (halfHeight * tr - finBack * br)) / zFin;
     const xWheels = (-halfHeight * tr) / zWheels;
-    const yNose = (halfLength * bq) / zNose;
-    const yTail = (-halfLength * bq) / zTail;
-    const yLeft = (halfSpan * lq) / zLeft;
-    const yRight = (-halfSpan * lq) / zRight;
-    const yFin = (halfHeight * tq - finBack * bq) / zFin;
+    const yNose = (front * halfLength * bq) / zNose;
+    const yTail = (-back * halfLength * bq) / zTail;
+    const yLeft = (wings * halfSpan * lq) / zLeft;
+    const yRight = (-wings * halfSpan * lq) / zRight;
+    const yFin = (back * (halfHeight * tq - finBack * bq)) / zFin;
     const yWheels = (-halfHeight * tq) / zWheels;
     const width =
       Math.max(xNose, xTail, xLeft, xRight, xFin, xWheels) -

@@ -1,6 +1,13 @@
 import type { Body, Kit } from '../../survey/schema/kit';
 import type { Subject } from '../../survey/schema/subject';
 
+/** How the camera is held, and what of the aircraft is to fill the frame. */
+export interface Hold {
+  readonly portrait: boolean;
+  readonly part: 'whole' | 'nose' | 'tail';
+}
+export const landscape: Hold = { portrait: false, part: 'whole' };
+
 /** What must be known to frame a subject: its size in m, the share of the sensor it is to fill, the sensor in mm. */
 export interface Framing {
   readonly length: number;
@@ -11,9 +18,15 @@ export interface Framing {
   readonly fill: number;
   readonly sensorWidth: number;
   readonly sensorHeight: number;
+  readonly part: Hold['part'];
 }
 
-export const framingOf = (subject: Subject, body: Body, fill: Kit['fill']): Framing => ({
+export const framingOf = (
+  subject: Subject,
+  body: Body,
+  fill: Kit['fill'],
+  hold: Hold = landscape,
+): Framing => ({
   length: subject.length,
   span: subject.span,
   height: subject.height,
@@ -23,8 +36,9 @@ export const framingOf = (subject: Subject, body: Body, fill: Kit['fill']): Fram
     Math.hypot(0.45 * subject.length, subject.height / 2),
   ),
   fill,
-  sensorWidth: body.sensorWidth,
-  sensorHeight: body.sensorHeight,
+  sensorWidth: hold.portrait ? body.sensorHeight : body.sensorWidth,
+  sensorHeight: hold.portrait ? body.sensorWidth : body.sensorHeight,
+  part: hold.part,
 });
 
 /** Diagonal of the 36 x 24 mm frame (ISO 1007), in mm: the 35 mm equivalent goes by diagonals. */

@@ -1,0 +1,163 @@
+import type { Contents } from '../../survey/contents';
+import type { Body, Lens } from '../../survey/schema/kit';
+import type { StandingSpot } from '../../survey/schema/standing-spot';
+import { along, positionOf, type Vec3 } from '../geometry/earth';
+import { RAD } from '../geometry/angles';
+import { sunAt } from '../light/sun';
+import { framingOf, type Hold } from '../optics/framing';
+import type { Pinned } from '../optics/settings';
+import { settingsCard, type SettingsCard } from '../optics/settings-card';
+import { inspectPath, type Outlook } from '../spot-figures';
+import { groundUnder } from '../sight/ground';
+import type { Path } from '../traffic/paths';
+import type { Sample } from '../types';
+import { placeFrom, viewPoint } from './from-eye';
+import { cameraOn, poseAt } from './pose';
+import type { Picture } from './picture';
+import { sceneryRound, type Scenery } from './scenery';
+import { remembered } from '../remembered';
+
+/** What is looked through, and how. */
+export interface FrameChoice {
+  readonly lens: Lens;
+  readonly hold: Hold;
+  readonly pinned: Pinned;
+}
+
+/** A picture through the viewfinder with the figures that belong to it. */
+export interface Frame {
+  readonly sample: Sample;
+  readonly card: SettingsCard;
+  readonly picture: Picture;
+  /** mm that frame the subject as it is held; null inside the aircraft. */
+  readonly needed: number | null;
+  /** Share of the frame's width that is left when the subject is cropped to the wanted fill; 1 when the lens reaches. */
+  readonly crop: number;
+}
+
+/** A body held upright has its long side up. */
+const held = (body: Body, { portrait }: Hold): Body =>
+  portrait
+    ? {
+        ...body,
+        sensorWidth: body.sensorHeight,
+        sensorHeight: body.sensorWidth,
+        pixelsWide: body.pixelsHigh,
+        pixelsHigh: body.pixelsWide,
+      }
+    : body;
+
+const sceneryAt = remembered(
+  (
+    spot: StandingSpot,
+    ground: number,
+    runways: Contents['runways'],
+    aprons: Contents['aprons'],
+    taxiRoutes: Contents['taxiRoutes'],
+    obstacles: Contents['obstacles'],
+    field: number,
+  ): Scenery => sceneryRound(viewPoint(spot, ground), { runways, aprons, taxiRoutes, obstacles }, field),
+);
+
+/** The scenery of a spot on ground at a height in m above mean sea level; built once until something of it changes. */
+export const sceneryOf = (spot: StandingSpot, ground: number, contents: Contents, field: number): Scenery =>
+  sceneryAt(spot, ground, contents.runways, contents.aprons, contents.taxiRoutes, contents.obstacles, field);
+
+/** Figures and settings of the sample nearest to a station, as the camera is held. `instant`: ms since 1970, UTC. */
+export function framed(
+  spot: StandingSpot,
+  path: Path,
+  station: number,
+  contents: Contents,
+  outlook: Outlook,
+  instant: number,
+  { lens, hold, pinned }: FrameChoice,
+): { readonly sample: Sample; readonly card: SettingsCard } {
+  const { subject, body, kit } = contents;
+  const framing = framingOf(subject, body, kit.fill, hold);
+  const sample = inspectPath(spot, path, station, { ...outlook, framing }, instant);
+  const { geometricAltitude } = sunAt(spot.position, instant);
+  const card = settingsCard(sample, geometricAltitude, { subject, body: held(body, hold), lens }, pinned);
+  return { sample, card };
+}
+
+/**
+ * What the camera sees from a spot at a place on a path: `at` 2.5 is half-way between samples 2 and 3. `ground`: m
+ * above mean sea level under the spot.
+ */
+export function frameFor(
+  spot: StandingSpot,
+  ground: number,
+  path: Path,
+  at: number,
+  contents: Contents,
+  outlook: Outlook,
+  instant: number,
+  choice: FrameChoice,
+): Frame {
+  const { samples } = path;
+  const station = samples.station[Math.round(at)] ?? 0;
+  const { sample, card } = framed(spot, path, station, contents, outlook, instant, choice);
+  const { subject, body } = contents;
+  const view = viewPoint(spot, ground);
+  const pose = poseAt(samples, at, view);
+  const { focalLength } = card.exact;
+  const { hold } = choice;
+  const { sensorWidth, sensorHeight } = held(body, hold);
+  const sun = sunAt(spot.position, instant);
+  const level = Math.cos(sun.altitude * RAD);
+  const needed = sample.focalLength;
+  return {
+    sample,
+    card,
+    needed,
+    crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
+    picture: {
+      scenery: sceneryOf(spot, ground, contents, outlook.fieldElevation),
+      subject,
+      pose,
+      camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part) }),
+      lens: { focalLength, sensorWidth, sensorHeight, aperture: card.aperture },
+      sun: {
+        direction: [
+          Math.sin(sun.azimuth * RAD) * level,
+          Math.cos(sun.azimuth * RAD) * level,
+          Math.sin(sun.altitude * RAD),
+        ],
+        altitude: sun.geometricAltitude,
+      },
+      sky: choice.pinned.sky,
+      gearDown: gearDown(path, at),
+      arc: card.shown.propellerArc,
+      groundBelow: groundBelow(path, at, outlook, view),
+    },
+  };
+}
+
+/** Of half an aircraft the camera looks at the middle of that half. */
+function aimed(pose: ReturnType<typeof poseAt>, length: number, part: Hold['part']) {
+  const share = part === 'whole' ? 0 : part === 'nose' ? 0.25 : -0.25;
+  return along(pose.at, pose.forward, share * length);
+}
+
+/** Wheels come up after lift-off; whoever lands or stays low has them down. Drawing only. */
+const gearUpFrom = 60;
+function gearDown({ samples, ref }: Path, at: number): boolean {
+  const i = Math.round(at);
+  const climbing = (samples.slope[i] ?? 0) > 0 && ref.kind !== 'arrival';
+  return !(climbing && (samples.height[i] ?? 0) > gearUpFrom);
+}
+
+/** m from the eye up to the ground under the aircraft, along the eye's vertical. */
+function groundBelow(
+  { samples }: Path,
+  at: number,
+  outlook: Outlook,
+  view: ReturnType<typeof viewPoint>,
+): number {
+  const i = Math.round(at);
+  const [x, y, z] = samples.centre.subarray(3 * i, 3 * i + 3) as unknown as Vec3;
+  const position = positionOf([x, y, z]);
+  const { elevation } = groundUnder({ ground: null, position }, outlook.runways, outlook.fieldElevation);
+  return placeFrom(view, position, elevation)[2];
+}
