@@ -15,6 +15,34 @@ export interface PathChoice {
   readonly onTheGround: boolean;
 }
 
+/** How the camera is set where settings and the viewfinder show it; null leaves it to the figures. */
+export interface CameraChoice {
+  /** Key of a lens of the kit. */
+  readonly lens: string | null;
+  /** mm, f-number, s, ISO. */
+  readonly focalLength: number | null;
+  readonly aperture: number | null;
+  readonly shutter: number | null;
+  readonly iso: number | null;
+  readonly sky: 'clear' | 'hazy' | 'overcast' | 'heavy';
+  /** px of blur that pass for sharp. */
+  readonly sharpWithin: number;
+  readonly portrait: boolean;
+  readonly part: 'whole' | 'nose' | 'tail';
+}
+
+export const startingCamera: CameraChoice = {
+  lens: null,
+  focalLength: null,
+  aperture: null,
+  shutter: null,
+  iso: null,
+  sky: 'clear',
+  sharpWithin: 2,
+  portrait: false,
+  part: 'whole',
+};
+
 /** What the notice offers to do. */
 export interface NoticeAction {
   readonly label: string;
@@ -36,6 +64,9 @@ export class View {
   inspected = $state.raw<{ readonly path: string; readonly station: number } | null>(null);
   /** Whether the side view along the line of sight lies open at the foot of the map. */
   sightLine = $state.raw(false);
+  camera = $state.raw<CameraChoice>(startingCamera);
+  /** What the viewfinder looks at: a path (PathRef.path), and a sample on it or a place between two. */
+  framed = $state.raw<{ readonly path: string; readonly at: number } | null>(null);
   /** The moment whose light colours figures that show only one. */
   moment = $state.raw<Moment>('a');
   /** The flow configuration in use. */
@@ -83,5 +114,8 @@ export class View {
     this.configuration = 0;
     this.yearOf = null;
     this.notice = null;
+    this.framed = null;
+    // A lens of another kit means nothing here.
+    this.camera = startingCamera;
   }
 }

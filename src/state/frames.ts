@@ -1,0 +1,104 @@
+import { framed, frameFor, type Frame, type FrameChoice } from '../figures/frame/frame-for';
+import { circleOfConfusion } from '../figures/optics/depth-of-field';
+import { rangesOf } from '../figures/optics/reach';
+import type { SettingsCard } from '../figures/optics/settings-card';
+import type { Path } from '../figures/traffic/paths';
+import type { Sample } from '../figures/types';
+import type { Lens } from '../survey/schema/kit';
+import type { Derived } from './derived.svelte';
+import type { View } from './view.svelte';
+
+/** Settings for one sample. */
+export interface CardAt {
+  readonly sample: Sample;
+  readonly card: SettingsCard;
+  readonly lens: Lens;
+}
+
+/** A frame with what its lens can do. */
+export interface FrameAt extends Frame {
+  readonly lens: Lens;
+  /** mm, extenders included. */
+  readonly lensRange: { readonly shortest: number; readonly longest: number };
+}
+
+/**
+ * Settings and pictures from the selected spot: the arrow survey -> figures for what only settings and the viewfinder
+ * show, loaded with them.
+ */
+export class Frames {
+  readonly #derived: Derived;
+  readonly #view: View;
+
+  constructor(derived: Derived, view: View) {
+    this.#derived = derived;
+    this.#view = view;
+  }
+
+  /** Settings at a station of a path from the selected spot; null without a spot, path or lens. */
+  cardAt(path: string, station: number, instant: number): CardAt | null {
+    const spot = this.#derived.selectedSpot?.spot;
+    const found = this.path(path);
+    if (!spot || !found) return null;
+    const { contents, outlook } = this.#derived;
+    const choose = (choice: FrameChoice) => framed(spot, found, station, contents, outlook, instant, choice);
+    return this.#chosen(choose, ({ sample }) => sample.focalLength);
+  }
+
+  /** What the camera sees at both moments, at a sample of a path or between two; null without a spot, path or lens. */
+  frames(path: string, at: number): { readonly a: FrameAt; readonly b: FrameAt } | null {
+    const selected = this.#derived.selectedSpot;
+    const found = this.path(path);
+    if (!selected || !found) return null;
+    const { contents, outlook, instantA, instantB } = this.#derived;
+    const frameAt = (instant: number) => {
+      const choose = (choice: FrameChoice) =>
+        frameFor(selected.spot, selected.a.ground, found, at, contents, outlook, instant, choice);
+      const frame = this.#chosen(choose, ({ needed }) => needed);
+      return frame && { ...frame, lensRange: lensRange(frame.lens) };
+    };
+    const [a, b] = [frameAt(instantA), frameAt(instantB)];
+    return a && b ? { a, b } : null;
+  }
+
+  path(path: string): Path | null {
+    return this.#derived.paths.find((p) => p.ref.path === path) ?? null;
+  }
+
+  /** The circle of confusion in mm of the chosen body. */
+  get confusion(): number {
+    return circleOfConfusion(this.#derived.contents.body);
+  }
+
+  /** Asks with the lens that was chosen, else with the one to take for what is needed; then with its extender if it fits so. */
+  #chosen<T>(
+    choose: (choice: FrameChoice) => T,
+    neededOf: (found: T) => number | null,
+  ): (T & { lens: Lens }) | null {
+    const { lenses } = this.#derived.contents.kit;
+    const { lens: key, focalLength, portrait, part, ...pins } = this.#view.camera;
+    const own = lenses.find((lens) => lens.key === key);
+    const [first] = lenses;
+    if (!first) return null;
+    const choice = (lens: Lens, focal: number | null): FrameChoice => ({
+      lens,
+      hold: { portrait, part },
+      pinned: { ...pins, focalLength: focal, circleOfConfusion: null },
+    });
+    const asked = choose(choice(own ?? first, focalLength));
+    const needed = neededOf(asked);
+    const lens = own ?? this.#derived.lensFor(needed)?.lens ?? first;
+    const { shortest, longest } = lensRange(lens);
+    const wanted = focalLength ?? Math.max(shortest, Math.min(longest, needed ?? shortest));
+    return { ...choose(choice(lens, wanted)), lens };
+  }
+}
+
+/** mm that a lens covers with all its extenders. */
+function lensRange(lens: Lens): FrameAt['lensRange'] {
+  const ranges = rangesOf(lens);
+  return {
+    shortest: Math.min(...ranges.map((r) => r.shortest)),
+    longest: Math.max(...ranges.map((r) => r.longest)),
+  };
+}
