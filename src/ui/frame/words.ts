@@ -1,0 +1,132 @@
+import type { SettingsCard, Warning } from '../../figures/optics/settings-card';
+import type { Sample } from '../../figures/types';
+import { decimal, focal, pixels } from '../../units/format';
+import type { Formats } from '../formats';
+import { aspectWords, lightNotes, lightWords } from '../spot/words';
+
+export const skyChoices = [
+  ['clear', 'Clear, distinct shadows'],
+  ['hazy', 'Hazy sun, soft shadows'],
+  ['overcast', 'Overcast, bright, no shadows'],
+  ['heavy', 'Heavy overcast'],
+] as const;
+
+/** "1/500 s", "0.4 s", "2 s". */
+export function shutterWords(seconds: number): string {
+  if (seconds >= 0.3) return `${decimal(seconds, seconds >= 3 ? 0 : 1)} s`;
+  return `1/${decimal(1 / seconds, 0)} s`;
+}
+/** "f/7.1", "f/11". */
+export const apertureWords = (aperture: number): string => `f/${decimal(aperture, aperture >= 10 ? 0 : 1)}`;
+export const isoWords = (iso: number): string => `ISO ${decimal(iso, 0)}`;
+
+/** Why each of the three values is what it is. */
+export function reasons({ exact, shown, lowestIso, iso }: SettingsCard, format: Formats) {
+  const { near, far } = shown;
+  const depth =
+    far === null
+      ? `sharp from ${format.length(near)} to infinity`
+      : `sharp from ${format.length(near)} to ${format.length(far)}`;
+  const aperture = {
+    pinned: `pinned; ${depth}`,
+    exposure: `follows from shutter and ISO; ${depth}`,
+    depth: `covers nose to tail: ${depth}`,
+    widest: `as wide as this lens opens here; ${depth}`,
+    practice: `a common start, and more than nose to tail: ${depth}`,
+  }[exact.apertureFrom];
+  const blades = exact.blades;
+  const arc = decimal(shown.propellerArc ?? 0, 0);
+  const shutter = {
+    pinned: 'pinned',
+    exposure: 'follows from f-number and ISO',
+    blades: blades ? `no faster, or the blades freeze: ${arc}° of arc at ${decimal(blades.rpm, 0)} rpm` : '',
+    blur: `keeps a panned aircraft within ${pixels(Math.max(1, Math.round(shown.blurPanned)))}`,
+    practice: 'a common start that freezes what you follow',
+  }[exact.shutterFrom];
+  const following = lowestIso
+    ? `the lowest of most cameras; ${exact.shutterFrom === 'blades' ? 'the f-number' : 'the shutter'} takes the light that is too much`
+    : `follows from exposure value ${decimal(exact.ev100, 1)}`;
+  return {
+    aperture,
+    shutter:
+      lowestIso && exact.shutterFrom === 'practice'
+        ? `faster than the common start: there is light enough at ${isoWords(iso)}`
+        : shutter,
+    iso: exact.isoFrom === 'pinned' ? 'pinned' : following,
+  };
+}
+
+/** How the exposure value comes about. */
+export function exposureWords({ exact: { scene, ev100 } }: SettingsCard): string {
+  const parts = [`${decimal(scene.bySun, 1)} for the sun's height`];
+  if (scene.bySky > 0) parts.push(`${scene.bySky} less for the sky`);
+  if (scene.byLight > 0)
+    parts.push(`${scene.byLight} less for light from ${scene.byLight === 1 ? 'the side' : 'beyond'}`);
+  return `Exposure value ${decimal(ev100, 1)} at ISO 100: ${parts.join(', ')}.`;
+}
+
+/** What speaks against the settings, and what to do about it. */
+export function warningWords(warning: Warning): string {
+  switch (warning.kind) {
+    case 'too-dark':
+      return warning.isoWideOpen <= 6400
+        ? `Too dark for this f-number: ${apertureWords(warning.wideOpen)} brings it down to ${isoWords(warning.isoWideOpen)}, less deep.`
+        : 'The light no longer allows this with this lens: take a wider lens that opens further, rest the camera on a tripod and wait for what stands still, or stop.';
+    case 'too-bright':
+      return 'Too bright for these values: close the lens, or shorten the shutter.';
+    case 'off':
+      return `The pinned values come out ${decimal(Math.abs(warning.darkBy), 1)} stops too ${warning.darkBy > 0 ? 'dark' : 'bright'}.`;
+    case 'beyond-lens':
+      return `The lens opens to ${apertureWords(warning.widest)} at this focal length.`;
+    case 'soft':
+      return 'Beyond f/16 the whole picture softens: step back, take a shorter focal length, or give up a part of the depth.';
+    case 'shallow':
+      return warning.needed === null
+        ? 'It is too close: no f-number makes nose and tail sharp.'
+        : `Nose or tail is out of focus: it takes ${apertureWords(warning.needed)}.`;
+    case 'blurred':
+      return `Even followed it blurs by about ${pixels(Math.round(warning.pixels))}: ${shutterWords(warning.slowest)} keeps it sharp.`;
+    case 'frozen':
+      return `The blades look frozen (${decimal(warning.arc, 0)}° of arc): ${shutterWords(warning.slowest)} or slower shows them turning.`;
+    case 'tripod':
+      return `Slower than a hand holds still (about ${shutterWords(warning.steady)} here): use a tripod or a rest.`;
+  }
+}
+
+/** Pan rate in words: "13.8°/s, 0.4 s across the frame". */
+export function panWords({ shown }: SettingsCard): string {
+  if (shown.panRate < 0.005 || shown.secondsAcross === null) return 'It hardly moves across the frame.';
+  return `Pan at ${decimal(shown.panRate, 1)}° a second; held still, it is across the frame in ${decimal(shown.secondsAcross, 1)} s.`;
+}
+export function blurWords({ shown: { blurStill, blurPanned, slowest } }: SettingsCard): string {
+  if (slowest.still === null || slowest.panned === null) return 'Nothing moves: any shutter will do.';
+  return `Held still it blurs by ${pixels(Math.round(blurStill))}, followed by about ${pixels(Math.round(blurPanned))}. Slowest for your limit: ${shutterWords(slowest.still)} held still, ${shutterWords(slowest.panned)} followed.`;
+}
+
+/** What a picture shows, for those who do not see it, and under it for those who do. */
+export function pictureWords(
+  name: string,
+  sample: Sample,
+  card: SettingsCard,
+  crop: number,
+  format: Formats,
+): string {
+  const { focalLength } = card.exact;
+  const view = sample.aspect === null ? 'side-on, its heading is not known' : aspectWords(sample.aspect);
+  const size =
+    sample.focalLength === null
+      ? 'closer than any lens can frame'
+      : crop < 1
+        ? `smaller than wanted: crop to ${decimal(crop * 100, 0)} % of the width`
+        : focalLength > sample.focalLength * 1.02
+          ? 'larger than wanted'
+          : 'as large as wanted';
+  const light = [lightWords[sample.light], ...lightNotes(sample)].join(', ');
+  const hidden =
+    sample.score.sight === 0
+      ? ' Something hides it.'
+      : sample.score.sight < 1
+        ? ' Part of it is hidden.'
+        : '';
+  return `${name} ${view}, ${format.length(sample.slantRange)} away, at ${focal(focalLength)} ${size}; ${light}.${hidden}`;
+}
