@@ -38,6 +38,7 @@ const fenced: Record<string, string> = {
   idb: 'storage/database.ts',
   'browser-fs-access': 'storage/files.ts',
   fflate: 'storage/archive.ts',
+  pmtiles: 'map/base/archive.ts',
   flatbush: 'figures/sight/surroundings.ts',
   sax: 'imports/osm/osm-xml.ts',
   '@xmldom/xmldom': 'imports/tracks/track-xml.ts',

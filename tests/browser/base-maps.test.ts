@@ -88,7 +88,7 @@ describe('the map under the survey', () => {
     expect(rows[0]).toMatch(/Plain plan[^]*Natural Earth/);
     expect(rows[1]).toMatch(/Street map[^]*OpenStreetMap contributors/);
     expect(rows[2]).toMatch(/vector[^]*OpenMapTiles/);
-    await dialog().getByLabel(/Pale/).uncheck();
+    await dialog().getByLabel(/Faded/).uncheck();
     await closeDialog();
   });
 

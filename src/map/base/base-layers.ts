@@ -145,7 +145,8 @@ export class BaseLayers {
     const shown = this.#parts !== null && this.#health.health === 'shown';
     for (const { id, type } of this.#parts?.layers ?? [])
       if (type === 'background') this.#host.setVisible(id, shown);
-    this.#host.setVisible(slots.base, shown && this.#pale);
+    // What is drawn on paper is quiet already.
+    this.#host.setVisible(slots.base, shown && this.#pale && !this.#parts?.isOnPaper);
   }
 
   #isOurs(source: string | undefined): source is string {
