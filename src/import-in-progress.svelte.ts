@@ -118,8 +118,8 @@ export class ImportInProgress implements ImportUnderWay {
 
   /** A new survey at a place, in which the same files are previewed again. */
   async #startAt(place: Position): Promise<void> {
-    const name = this.#proposal?.site['name'];
-    await this.#needs.airfields.startEmpty(typeof name === 'string' ? name : 'New survey', place);
+    const name = this.#proposal?.placeName ?? '';
+    await this.#needs.airfields.startEmpty(name || 'New survey', place);
     await this.#propose();
   }
 }

@@ -88,6 +88,7 @@ export class AirfieldTablesSource implements ReadSource {
         airfields: nearest.slice(0, mostOffered).map((f) => choiceOf(f, around.reference)),
       },
       middle: field?.position ?? null,
+      placeName: field?.airport?.name ?? field?.ident ?? '',
     };
   }
 

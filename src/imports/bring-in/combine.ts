@@ -25,5 +25,6 @@ export function proposalOf(sources: readonly ReadSource[], around: Surroundings,
       noQuestions,
     ),
     middle: proposals.find((p) => p.middle !== null)?.middle ?? null,
+    placeName: proposals.find((p) => p.placeName !== '')?.placeName ?? '',
   };
 }

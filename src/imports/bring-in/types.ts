@@ -104,8 +104,9 @@ export interface Proposal {
     readonly altitudeUnit: boolean;
     readonly airfields: readonly AirfieldChoice[];
   };
-  /** The middle of what the file holds, null for nothing. */
+  /** The middle of what the file holds, null for nothing; and what the airfield there is called, "" where it does not say. */
   readonly middle: Position | null;
+  readonly placeName: string;
 }
 
 export const noQuestions: Proposal['asks'] = {

@@ -16,7 +16,7 @@ import {
 import { practice } from '../practice';
 import { classify } from './classify';
 import { osmCredit } from './credit';
-import type { Mapped } from './elements';
+import type { Mapped, Tags } from './elements';
 import { heightIn } from './heights';
 import type { MappedThings } from './mapped';
 import { runwaysFrom } from './runways';
@@ -78,6 +78,7 @@ export class OsmSource implements ReadSource {
         buildingHeight: near.some(({ assumed, group }) => assumed === true && group === 'buildings'),
       },
       middle: runwayMiddle(runways) ?? middle,
+      placeName: nearestTags(aerodromes, runwayMiddle(runways) ?? reference)['name']?.slice(0, 120) ?? '',
     };
   }
 
@@ -90,8 +91,16 @@ export class OsmSource implements ReadSource {
       site: {},
       asks: noQuestions,
       middle: null,
+      placeName: '',
     };
   }
+}
+
+/** What the map says of the aerodrome nearest to a place. */
+function nearestTags(aerodromes: readonly Mapped[], place: Position): Tags {
+  const near = new Nearness(place, []);
+  const away = (thing: Mapped) => near.toReference(shapeOf(thing));
+  return [...aerodromes].sort((a, b) => away(a) - away(b))[0]?.tags ?? {};
 }
 
 /** What the map says of the airfield, where the survey says nothing. */
@@ -100,10 +109,7 @@ function siteOf(
   middle: Position,
   { reference, elevation }: Surroundings,
 ): JsonObject {
-  const near = new Nearness(middle, []);
-  const away = (thing: Mapped) => near.toReference(shapeOf(thing));
-  const tags = [...aerodromes].sort((a, b) => away(a) - away(b))[0]?.tags ?? {};
-  const { name, icao, ele } = tags;
+  const { name, icao, ele } = nearestTags(aerodromes, middle);
   const height = heightIn(ele);
   return {
     ...(reference === null ? { reference: middle } : {}),

@@ -50,6 +50,7 @@ export class TracksSource implements ReadSource {
           ({ unit, points }) => unit === null && points.some((p) => p.altitude !== null),
         ),
       },
+      placeName: '',
       middle: waypoints[0]?.position ?? lowestPoint(tracks),
     };
   }

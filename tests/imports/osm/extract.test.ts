@@ -259,7 +259,8 @@ describe('an extract of OpenStreetMap', () => {
     expect(site).toMatchObject({ name: 'Invented Field', icao: 'XXIF', elevation: 186 });
     const [lng, lat] = site['reference'] as unknown as Position;
     expect(Math.hypot(lng - 18.1817, lat - 50.9327)).toBeLessThan(0.001);
-    expect((await proposed('a.osm', text)).site).toEqual({});
+    const known = await proposed('a.osm', text);
+    expect([known.site, known.placeName]).toEqual([{}, 'Invented Field']);
   });
 
   it('[I13] keeps what people may say of access on foot', async () => {
