@@ -1,5 +1,6 @@
 import { bringInCity } from './bring-in.bench.ts';
 import { dragSpot } from './drag-spot.bench.ts';
+import { inBrowser } from './in-browser.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
 import { viewshed } from './viewshed.bench.ts';
 import { yearOfLight } from './year-of-light.bench.ts';
@@ -10,3 +11,4 @@ openLargeSurvey();
 yearOfLight();
 await viewshed();
 await bringInCity();
+await inBrowser();
