@@ -3,7 +3,7 @@ import '../styles/base.css';
 import { mount } from 'svelte';
 import planUrl from '../sample-sites/tolverby-plan.geojson?url';
 import sampleUrl from '../sample-sites/tolverby.geojson?url';
-import { AirfieldCatalogue } from './airfields';
+import { LateAirfields } from './airfields';
 import { SunsideApp } from './app.svelte';
 import { ImportDesk } from './bring-in.svelte';
 import { SunsideBaseMaps } from './base-maps';
@@ -49,7 +49,7 @@ async function start(target: HTMLElement): Promise<void> {
     () => view.dragging !== null || view.drawing.length > 0,
     now,
   );
-  const airfields = new AirfieldCatalogue(keeping.files);
+  const airfields = new LateAirfields(keeping.files);
   const files = new KeptFiles();
   const app = new SunsideApp(
     survey,
