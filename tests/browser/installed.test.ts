@@ -60,8 +60,8 @@ describe('the installed program', () => {
     await page.goto(`${server.url}?from=home-screen`);
     await page.waitForSelector('[data-ready="true"]');
     await expect.poll(() => surveyName(page).inputValue()).toBe('Tolverby');
-    // What is loaded late is there too: the catalogue, the time zones, the kit editor.
-    await page.getByRole('button', { name: 'Kit', exact: true }).click();
+    // What is loaded late is there too: the catalogue, the time zones, a dialog.
+    await page.getByRole('button', { name: 'Surveys' }).first().click();
     await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
     await page.keyboard.press('/');
     await page.keyboard.type('EGLL');
