@@ -78,3 +78,19 @@ export const noisyFrom = 6400;
 export const softFrom = 16;
 /** A hand is steady for this many s divided by the 35 mm equivalent focal length in mm, with a stabiliser's two stops. CP. */
 export const steadyStops = 4;
+/** Total score from which a picture is worth waiting for, and minutes that such a wait must last at least. CP. */
+export const worthwhileFrom = 0.6;
+export const shortestWindow = 15;
+/** Minutes of less good light that do not end a window. CP. */
+export const bridgedGap = 10;
+/** Hours of perfect pictures that a move to another spot must bring beyond what the way costs. CP. */
+export const moveWorth = 0.25;
+/** m/s on foot with a bag, and times by which ways are longer than the straight line. CP. */
+export const walkingSpeed = 1.25;
+export const detour = 1.3;
+/** m of way from which one drives, m/s then, and minutes to get to the car, park and walk. CP. */
+export const driveFrom = 1500;
+export const drivingSpeed = 9;
+export const parkingMinutes = 8;
+/** m beyond a runway's end at which one can get round it. CP. */
+export const roundRunwayEnd = 400;

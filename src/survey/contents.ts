@@ -5,6 +5,7 @@ import { readKit, readSubjects } from './read-kit';
 import type { Problem } from './problems';
 import type { Body, Kit, Lens } from './schema/kit';
 import type { Apron, FlightPath, GroundUse, NoGoArea, Obstacle, TaxiRoute } from './schema/places';
+import { readPlan, type Plan } from './schema/plan';
 import type { Runway } from './schema/runway';
 import {
   readCurrent,
@@ -36,6 +37,8 @@ export interface Contents {
   readonly weather: Weather | null;
   /** Past winds, null for none. */
   readonly windRecord: WindRecord | null;
+  /** Ways between spots, and the windows chosen to be taken along. */
+  readonly plan: Plan;
   readonly runways: readonly Runway[];
   readonly spots: readonly StandingSpot[];
   readonly obstacles: readonly Obstacle[];
@@ -113,6 +116,7 @@ function readMembers(sunside: Survey['sunside']): Members {
     ...readFlow(sunside['flow'], doubt),
     weather: readWeatherMember(sunside['weather'], doubt),
     windRecord: readWindRecord(sunside['windRecord'], doubt),
+    plan: readPlan(sunside['plan'], doubt),
     problems,
   };
   known.set(sunside, members);

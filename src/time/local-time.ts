@@ -82,6 +82,12 @@ export const wholeSecond = (instant: number, end: number): number => {
 export const isoInstant = (instant: number): string =>
   Temporal.Instant.fromEpochMilliseconds(Math.round(instant)).toString();
 
+/** An instant to the second in the basic form that calendars use, "20260621T170000Z" (RFC 5545 3.3.5, form 2). */
+export const basicInstant = (instant: number): string =>
+  `${isoInstant(Math.floor(instant / 1000) * 1000)
+    .slice(0, 19)
+    .replace(/[-:]/g, '')}Z`;
+
 /** The zone of this device. */
 export const deviceZone = (): string => Temporal.Now.timeZoneId();
 

@@ -1,0 +1,91 @@
+import type { Contents } from '../../survey/contents';
+import type { StandingSpot } from '../../survey/schema/standing-spot';
+import type { Day } from '../../time/day-share';
+import { RAD, wrap360, DEG } from '../geometry/angles';
+import { endGeometry } from '../traffic/runway-geometry';
+import type { ElevationGrid } from '../sight/terrain';
+import { fieldElevation, pathsOf } from '../traffic/paths';
+import { dayRows, rankedRows, type DayRow } from '../when/day-rows';
+import { flownPaths, type FlowSpan, type OtherFlow } from './flow-spans';
+import { ladderOf } from './ladder';
+import { estimatedMove, type MoveTime } from './move-time';
+import { gains, windowOf, windowsOf, type PlanWindow } from './windows';
+
+/** One rung of the day's ladder. */
+export interface PlanStay {
+  readonly window: PlanWindow;
+  /** The way there from the stay before; null at the first, and where one stays. */
+  readonly move: (MoveTime & { readonly from: StandingSpot; readonly leave: number }) | null;
+}
+
+export interface DayPlan {
+  /** Best first. */
+  readonly windows: readonly PlanWindow[];
+  /** Where to stand when, in order. */
+  readonly stays: readonly PlanStay[];
+  readonly outOfReach: number;
+  readonly hidden: number;
+  readonly nobody: readonly StandingSpot[];
+}
+
+/** Minutes between two spots: the survey's own word, else an estimate. */
+export function moveTime(
+  { plan, runways }: Pick<Contents, 'plan' | 'runways'>,
+  a: StandingSpot,
+  b: StandingSpot,
+): MoveTime {
+  const stated = plan.moves.find(({ between }) => between.includes(a.id) && between.includes(b.id));
+  return stated ? { minutes: stated.minutes, by: 'stated' } : estimatedMove(a.position, b.position, runways);
+}
+
+/** Every spot through the day for all the flows that a plan may be made for: worked out once for all of them. */
+export const planRows = (
+  contents: Contents,
+  flows: readonly Pick<OtherFlow, 'arrivals' | 'departures'>[],
+  day: Day,
+  terrain: ElevationGrid | null = null,
+): DayRow[] =>
+  dayRows(contents, pathsOf(contents, flownPaths(flows.map((flow) => ({ ...day, ...flow })))), day, terrain);
+
+/** The plan of a day for the ends in use through it, out of `planRows` that cover them. */
+export function dayPlan(
+  contents: Contents,
+  rows: readonly DayRow[],
+  spans: readonly FlowSpan[],
+  day: Day,
+): DayPlan {
+  const flown = flownPaths(spans);
+  const { ranked, ...left } = rankedRows(
+    rows.filter(({ path: { ref } }) => flown(ref.kind, ref.runway, ref.end)),
+  );
+  const windows = ranked.flatMap((row) => windowsOf(row, day.from, spans));
+  const gained = ranked.map((row) => ({ row, gain: gains(row, day.from, spans) }));
+  const stays = ladderOf(gained, (a, b) => moveTime(contents, a, b).minutes).map(
+    ({ row, from, to, move }): PlanStay => {
+      const gain = gained.find((g) => g.row === row)?.gain ?? new Float64Array(row.light.total.length);
+      const window = windowOf(row, gain, day.from, from, to, spans);
+      const way = move && moveTime(contents, move.from, row.spot);
+      return {
+        window,
+        move: move && way && { ...way, from: move.from, leave: window.from - way.minutes * 60_000 },
+      };
+    },
+  );
+  return { windows: windows.sort((a, b) => b.worth - a.worth), stays, ...left };
+}
+
+/**
+ * Degrees true that the wind comes from when a flow is in use, roughly: the mean of its landing directions, or where it
+ * has no arrivals of its take-off directions. Null for a flow without ends.
+ */
+export function windFor(contents: Contents, { arrivals, departures }: OtherFlow): number | null {
+  let [east, north] = [0, 0];
+  for (const { runway: id, end } of arrivals.length > 0 ? arrivals : departures) {
+    const runway = contents.runways.find((r) => r.id === id);
+    const geometry = runway && endGeometry(runway, end, fieldElevation(contents));
+    if (!geometry) continue;
+    east += Math.sin(geometry.bearing * RAD);
+    north += Math.cos(geometry.bearing * RAD);
+  }
+  return Math.hypot(east, north) < 1e-6 ? null : wrap360(Math.atan2(east, north) * DEG);
+}

@@ -1,0 +1,72 @@
+import { dayPlan, moveTime, planRows, windFor, type DayPlan } from '../figures/plan/day-plan';
+import { otherFlows, type FlowSpan, type OtherFlow } from '../figures/plan/flow-spans';
+import type { MoveTime } from '../figures/plan/move-time';
+import { takenAlong, type TakenAlong } from '../figures/plan/taken-along';
+import type { StandingSpot } from '../survey/schema/standing-spot';
+import type { Derived } from './derived.svelte';
+
+/** What to do if the wind turns. */
+export interface TurnedPlan {
+  readonly flow: OtherFlow;
+  /** Degrees true that the wind would come from, roughly; null for a flow without ends. */
+  readonly windFrom: number | null;
+  readonly plan: DayPlan;
+}
+
+/** The plan of the day, computed only while it is looked at. */
+export class Plans {
+  readonly #derived: Derived;
+
+  constructor(derived: Derived) {
+    this.#derived = derived;
+  }
+
+  /** The ends in use through the day: a forecast's where it covers it, else those in use now. */
+  readonly spans = $derived.by((): readonly FlowSpan[] => {
+    const { day, inUse, flowHours, contents } = this.#derived;
+    const { arrivals, departures } = inUse;
+    const whole = { ...day, arrivals, departures };
+    if (!contents.weather?.follow) return [whole];
+    const hours = flowHours
+      .filter(
+        ({ from, to, choice }) =>
+          to > day.from && from < day.to && choice.arrivals.length + choice.departures.length > 0,
+      )
+      .map(({ from, to, choice }) => ({
+        from,
+        to,
+        arrivals: choice.arrivals,
+        departures: choice.departures,
+      }));
+    const [first, last] = [hours[0], hours.at(-1)];
+    if (!first || !last) return [whole];
+    // Outside the forecast the ends in use now stand in.
+    return [{ ...whole, to: first.from }, ...hours, { ...whole, from: last.to }];
+  });
+
+  readonly #others = $derived.by(() => otherFlows(this.#derived.contents, this.#derived.inUse));
+  readonly #rows = $derived.by(() =>
+    planRows(this.#derived.contents, [...this.spans, ...this.#others], this.#derived.day),
+  );
+
+  readonly today = $derived.by(() =>
+    dayPlan(this.#derived.contents, this.#rows, this.spans, this.#derived.day),
+  );
+
+  /** The flows that may come instead, with what they would make of the day. */
+  readonly turned = $derived.by((): readonly TurnedPlan[] => {
+    const { contents, day } = this.#derived;
+    return this.#others.map((flow) => {
+      const { arrivals, departures } = flow;
+      const plan = dayPlan(contents, this.#rows, [{ ...day, arrivals, departures }], day);
+      return { flow, windFrom: windFor(contents, flow), plan };
+    });
+  });
+
+  /** The windows that were chosen, those of other days included, in order of time. */
+  readonly taken = $derived.by((): readonly TakenAlong[] => takenAlong(this.#derived.contents));
+
+  moveBetween(a: StandingSpot, b: StandingSpot): MoveTime {
+    return moveTime(this.#derived.contents, a, b);
+  }
+}
