@@ -1,5 +1,6 @@
-import { dayPlan, moveTime, planRows, windFor, type DayPlan } from '../figures/plan/day-plan';
+import { dayPlan, moveTime, planRows, windFor, type DayPlan, type PlanStay } from '../figures/plan/day-plan';
 import { otherFlows, type FlowSpan, type OtherFlow } from '../figures/plan/flow-spans';
+import { insteadOf, type Instead } from '../figures/plan/instead';
 import type { MoveTime } from '../figures/plan/move-time';
 import { takenAlong, type TakenAlong } from '../figures/plan/taken-along';
 import type { StandingSpot } from '../survey/schema/standing-spot';
@@ -65,6 +66,11 @@ export class Plans {
 
   /** The windows that were chosen, those of other days included, in order of time. */
   readonly taken = $derived.by((): readonly TakenAlong[] => takenAlong(this.#derived.contents));
+
+  /** Where to go under another flow while one would stay somewhere; null when nothing is worth it then. */
+  insteadOf(stay: PlanStay, { plan }: TurnedPlan): Instead | null {
+    return insteadOf(stay, plan, (spot) => this.moveBetween(stay.window.row.spot, spot).minutes);
+  }
 
   moveBetween(a: StandingSpot, b: StandingSpot): MoveTime {
     return moveTime(this.#derived.contents, a, b);
