@@ -18,6 +18,7 @@ import { View } from './state/view.svelte';
 import { KeptFiles } from './storage/kept-files';
 import { keptText } from './storage/kept-text';
 import { newSurvey } from './survey/new-survey';
+import { CalendarFiles } from './plan-files';
 import { KitTables } from './tables';
 import { wear } from './wear.svelte';
 import Root from './ui/Root.svelte';
@@ -62,6 +63,7 @@ async function start(target: HTMLElement): Promise<void> {
     new WindHistory(survey, derived),
     new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
     new SunsideBaseMaps(new BaseChoice(keptText('sunside-base-maps'), files), files),
+    new CalendarFiles(now),
     preferences,
     look,
     program,

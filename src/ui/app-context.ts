@@ -1,4 +1,5 @@
 import { createContext } from 'svelte';
+import type { CalendarEntry } from '../exports/calendar';
 import type { BaseChoice } from '../state/base-maps/base-choice.svelte';
 import type { OwnKind } from '../state/base-maps/own-map';
 import type { Derived } from '../state/derived.svelte';
@@ -201,6 +202,12 @@ export interface PastWinds {
   read(plan: PastWindsPlan, progress: (share: number) => void): Promise<PastWindsRead>;
 }
 
+/** What of the plan is taken along as files: built by plan-files.ts, which knows exports and files. */
+export interface PlanFiles {
+  /** As a calendar file: by the browser's file access, or as a download. */
+  save(entries: readonly CalendarEntry[]): Promise<void>;
+}
+
 /** A camera request that the map obeys: the only thing panels may ask of the map. */
 export interface MapControl {
   goTo(position: readonly [number, number], zoom?: number): void;
@@ -279,6 +286,7 @@ export interface App {
   readonly pastWinds: PastWinds;
   readonly imports: Imports;
   readonly bases: BaseMaps;
+  readonly planFiles: PlanFiles;
   readonly preferences: Preferences;
   readonly look: Look;
   readonly program: Program;

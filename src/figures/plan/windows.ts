@@ -7,7 +7,7 @@ import { lightCodes, readRow, type RowReading } from '../when/light-row';
 import { isFlown, type FlowSpan } from './flow-spans';
 
 /** What brings a window to its end, as far as it is one thing. */
-export type WindowEnd = 'sun-down' | 'glare' | 'light' | 'haze' | 'flow' | 'day' | 'other';
+export type WindowEnd = 'sun-down' | 'overhead' | 'glare' | 'light' | 'haze' | 'flow' | 'day' | 'other';
 
 /** A stretch of time in which a spot is worth standing at for one path. */
 export interface PlanWindow {
@@ -31,9 +31,12 @@ export interface PlanWindow {
 
 const stepMs = dayStepMinutes * 60_000;
 
+/** Totals are held with seven figures: light from above is exactly at the threshold, and no better. */
+const edge = 1e-6;
+
 /** How much a total is better than just worth the wait, 0 to 1. */
 export const gainOf = (total: number): number =>
-  total < worthwhileFrom ? 0 : (total - worthwhileFrom) / (1 - worthwhileFrom);
+  total <= worthwhileFrom + edge ? 0 : (total - worthwhileFrom) / (1 - worthwhileFrom);
 
 /** What each step of a row is worth: nothing in glare, hidden, or while the path is not flown. */
 export function gains({ light, path }: DayRow, from: number, spans: readonly FlowSpan[]): Float64Array {
@@ -112,10 +115,11 @@ function endOf(
   spans: readonly FlowSpan[],
 ): WindowEnd {
   if (after >= light.total.length) return 'day';
+  if (!isFlown(spans, path.ref, from + (after + 0.5) * stepMs)) return 'flow';
   const name = lightCodes[light.light[after] as number];
   if (name === 'dark' || name === 'civil-twilight') return 'sun-down';
+  if (name === 'top-lit') return 'overhead';
   if (light.glare[after] === 1) return 'glare';
-  if (!isFlown(spans, path.ref, from + (after + 0.5) * stepMs)) return 'flow';
   const [before, next] = [after - 1, after].map(
     (i) => readRow(view, spot.position, from + (i + 0.5) * stepMs).score,
   );

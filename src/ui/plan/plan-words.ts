@@ -10,6 +10,7 @@ export const spotName = ({ name }: Pick<StandingSpot, 'name'>): string => name |
 
 const endWords: Readonly<Record<WindowEnd, string>> = {
   'sun-down': 'until the sun sets',
+  overhead: 'until the sun stands overhead',
   glare: 'until the sun shines into the lens',
   light: 'until the light falls off',
   haze: 'until heat haze spoils it',
@@ -48,4 +49,3 @@ export const factorWords = ({ light, reach, aspect, sight, haze }: Score): strin
 /** "12 min on foot", "18 min by car", "20 min". */
 export const moveWords = ({ minutes, by }: MoveTime): string =>
   `${minutes} min${by === 'stated' ? '' : by === 'foot' ? ' on foot' : ' by car'}`;
-

@@ -1,0 +1,152 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { dayPlan, moveTime, planRows, windFor } from '../../../src/figures/plan/day-plan';
+import { otherFlows, type FlowSpan } from '../../../src/figures/plan/flow-spans';
+import { insteadOf } from '../../../src/figures/plan/instead';
+import { spotFigures, outlookOf } from '../../../src/figures/spot-figures';
+import { inUse } from '../../../src/figures/traffic/in-use';
+import { readContents, type Contents } from '../../../src/survey/contents';
+import { setMove } from '../../../src/survey/edits/set-plan';
+import { setAccess } from '../../../src/survey/edits/set-properties';
+import { clockAt, dayOf } from '../../../src/time/local-time';
+import { opened } from '../../support/contents';
+
+const zone = 'Europe/Warsaw';
+const survey = opened(readFileSync('sample-sites/tolverby.geojson', 'utf8'));
+const day = dayOf('2026-06-21', zone);
+const clock = (instant: number) => clockAt(instant, zone);
+
+function planOf(contents: Contents, configuration = 0, spans?: readonly FlowSpan[]) {
+  const flow = inUse(contents, configuration);
+  const used = spans ?? [{ ...day, arrivals: flow.arrivals, departures: flow.departures }];
+  const others = otherFlows(contents, flow);
+  const rows = planRows(contents, [...used, ...others], day);
+  return { plan: dayPlan(contents, rows, used, day), rows, others, flow };
+}
+
+describe('the plan of a day at the sample site', () => {
+  const contents = readContents(survey);
+  const { plan, rows, others } = planOf(contents);
+
+  test('[F260] follows the lit side: north at sunrise, south by day, north in the evening', () => {
+    // What the notes of the sample site say, and its lit sides: south side 07:14 to 15:33, north side 16:40 to 21:05.
+    const told = plan.stays.map(({ window }) => [window.row.spot.name, clock(window.from), clock(window.to)]);
+    expect(told[0]?.[0]).toBe('Orchard Path, east end');
+    expect(told.at(-1)?.[0]).toBe('Orchard Path, east end');
+    const evening = plan.stays.at(-1)?.window;
+    expect(Math.abs((evening?.from ?? 0) - Date.parse('2026-06-21T14:40:00Z'))).toBeLessThan(20 * 60_000);
+    expect(evening?.ends).toBe('sun-down');
+    expect(told.slice(1, -1).map(([name]) => name)).toEqual(['Mill Lane lay-by', 'Mill Lane lay-by']);
+    // Nobody waits under the noon sun of June, which is 62 degrees up.
+    const noon = Date.parse('2026-06-21T10:50:00Z');
+    expect(plan.stays.some(({ window }) => window.from < noon && noon < window.to)).toBe(false);
+    expect(plan.stays[1]?.window.ends).toBe('overhead');
+  });
+
+  test('[F261] ranks windows by worth, each as good throughout as it says, by the figures of its moments', () => {
+    expect(plan.windows.length).toBeGreaterThan(5);
+    plan.windows.slice(1).forEach((w, i) => expect(w.worth).toBeLessThanOrEqual(plan.windows[i]?.worth ?? 0));
+    for (const { row, from, to, peak, best, score } of plan.windows.slice(0, 6)) {
+      expect(peak).toBeGreaterThan(from);
+      expect(peak).toBeLessThan(to);
+      const totals = [];
+      for (let t = from + 150_000; t < to; t += 1_500_000) {
+        const [figures] = spotFigures(row.spot, [row.path], outlookOf(contents), [t]);
+        const sample = figures?.paths[0]?.best;
+        expect(sample?.glare).toBe(false);
+        totals.push(sample?.score.total ?? NaN);
+        if (t > from + 600_000 && t < to - 600_000) expect(sample?.score.total).toBeGreaterThan(0.59);
+      }
+      expect(best.score.total).toBeGreaterThanOrEqual(Math.max(...totals) - 0.01);
+      expect(score.light).toBeLessThanOrEqual(1);
+    }
+  });
+
+  test('[F262] moves in time: one leaves when the way still fits between two stays', () => {
+    const moves = plan.stays.filter(({ move }) => move !== null);
+    expect(moves.length).toBe(2);
+    plan.stays.forEach(({ window, move }, i) => {
+      const before = plan.stays[i - 1]?.window;
+      if (before) expect(window.from).toBeGreaterThanOrEqual(before.to);
+      if (!move || !before) return;
+      expect(move.from).toBe(before.row.spot);
+      expect(window.from - move.leave).toBe(move.minutes * 60_000);
+      expect(move.leave).toBeGreaterThanOrEqual(before.to);
+    });
+  });
+
+  test('[F263] when the wind turns: the other configuration, its wind, and where to go instead', () => {
+    expect(others.map(({ name }) => name)).toEqual(['East wind']);
+    const [east] = others;
+    if (!east) throw new Error('expected a flow');
+    expect(windFor(contents, east)).toBeCloseTo(73.1, 0);
+    const turned = dayPlan(contents, rows, [{ ...day, ...east }], day);
+    for (const { row } of turned.windows) expect(row.path.name).toMatch(/^07 /);
+    const evening = plan.stays.at(-1);
+    if (!evening) throw new Error('expected a stay');
+    const instead = insteadOf(
+      evening,
+      turned,
+      (spot) => moveTime(contents, evening.window.row.spot, spot).minutes,
+    );
+    expect(instead?.window.row.path.name).toMatch(/^07 /);
+    expect(instead?.from).toBeGreaterThanOrEqual(evening.window.from);
+    expect(instead?.to).toBeLessThanOrEqual(evening.window.to);
+  });
+
+  test('[F264] never ranks a spot where nobody may stand, and marks those to ask about', () => {
+    const orchard = 's5x9ht';
+    const forbidden = planOf(readContents(setAccess(survey, orchard, { status: 'forbidden' }))).plan;
+    const spots = (p: typeof plan) => [
+      ...p.windows.map((w) => w.row.spot.id),
+      ...p.stays.map((s) => s.window.row.spot.id),
+    ];
+    expect(spots(plan)).toContain(orchard);
+    expect(spots(forbidden)).not.toContain(orchard);
+    expect(forbidden.nobody.map(({ id }) => id)).toEqual([orchard]);
+    const ask = planOf(readContents(setAccess(survey, orchard, { status: 'ask' }))).plan;
+    const marked = ask.windows.filter(({ row }) => row.spot.id === orchard);
+    expect(marked.length).toBeGreaterThan(0);
+    expect(marked.every(({ row }) => row.standing === 'check-first')).toBe(true);
+  });
+
+  test('[F265] stays where it is when the way takes too long', () => {
+    const ids = contents.spots.map(({ id }) => id);
+    let far = survey;
+    for (const a of ids) for (const b of ids) if (a < b) far = setMove(far, a, b, 600);
+    const { stays } = planOf(readContents(far)).plan;
+    expect(new Set(stays.map(({ window }) => window.row.spot.id)).size).toBe(1);
+  });
+
+  test('[F266] follows a forecast: no window while its end is not in use', () => {
+    const [west, east] = [inUse(contents, 0), inUse(contents, 1)];
+    const turn = day.from + 10 * 3_600_000;
+    const { windows } = planOf(contents, 0, [
+      { from: day.from, to: turn, arrivals: west.arrivals, departures: west.departures },
+      { from: turn, to: day.to, arrivals: east.arrivals, departures: east.departures },
+    ]).plan;
+    const step = 5 * 60_000;
+    expect(windows.length).toBeGreaterThan(2);
+    for (const { row, from, to } of windows) {
+      if (row.path.ref.end === 1) expect(to).toBeLessThanOrEqual(turn + step);
+      else expect(from).toBeGreaterThanOrEqual(turn - step);
+    }
+    expect(windows.some((w) => w.ends === 'flow')).toBe(true);
+  });
+});
+
+describe('flows that may come instead', () => {
+  test('[F267] without configurations the same runways the other way round, closed ends left out', () => {
+    const runways = [
+      { id: 'a', ends: [{ closed: false }, { closed: false }] },
+      { id: 'b', ends: [{ closed: true }, { closed: false }] },
+    ] as unknown as Contents['runways'];
+    const now = {
+      arrivals: [{ runway: 'a', end: 0 as const }],
+      departures: [{ runway: 'b', end: 1 as const }],
+    };
+    expect(otherFlows({ configurations: [], runways }, now)).toEqual([
+      { name: '', arrivals: [{ runway: 'a', end: 1 }], departures: [] },
+    ]);
+  });
+});
