@@ -85,7 +85,7 @@ export class ImportInProgress implements ImportUnderWay {
     if (document.survey === before) view.notice = 'Nothing has changed: all of it was there already.';
     else
       view.offer(
-        `${more === 1 ? 'One thing is' : `${more} things are`} new in this survey. Check what came in against the ground: maps are never quite up to date.`,
+        `${more === 1 ? 'One thing is' : `${more} things are`} new in this survey. Check what came in against the ground before you rely on it.`,
         [{ label: 'Undo', run: () => document.undo() }],
       );
   }

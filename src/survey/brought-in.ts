@@ -39,7 +39,7 @@ export function printOf(value: Json | undefined): string {
 
 /** With the members of objects in one order: a list is its order, an object is not. */
 function sorted(value: Json): Json {
-  if (Array.isArray(value)) return isPlain(value) ? value : (value as readonly Json[]).map(sorted);
+  if (Array.isArray(value)) return isPlain(value) ? (value as Json) : (value as readonly Json[]).map(sorted);
   if (!isObject(value)) return value;
   return Object.fromEntries(
     Object.keys(value)
