@@ -20,6 +20,7 @@ import type {
 } from './ui/app-context';
 import type { Imports } from './ui/import/imports';
 import { formatsFor } from './ui/formats';
+import type { MovementLists } from './ui/movements/lists';
 
 /** Degrees round a ground plan's middle within which a survey is drawn on it. */
 const planWithin = 0.2;
@@ -39,6 +40,7 @@ export class SunsideApp implements App {
     readonly tables: Tables,
     readonly weather: WeatherReader,
     readonly pastWinds: PastWinds,
+    readonly movements: MovementLists,
     readonly imports: Imports,
     readonly bases: BaseMaps,
     readonly planFiles: PlanFiles,

@@ -17,6 +17,7 @@ import { Preferences } from './state/preferences.svelte';
 import { View } from './state/view.svelte';
 import { KeptFiles } from './storage/kept-files';
 import { keptText } from './storage/kept-text';
+import { SurveyMovements } from './movements';
 import { newSurvey } from './survey/new-survey';
 import { CalendarFiles } from './plan-files';
 import { KitTables } from './tables';
@@ -61,6 +62,7 @@ async function start(target: HTMLElement): Promise<void> {
     new KitTables(),
     new Weather(survey, derived, now),
     new WindHistory(survey, derived),
+    new SurveyMovements(survey, derived),
     new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
     new SunsideBaseMaps(new BaseChoice(keptText('sunside-base-maps'), files), files),
     new CalendarFiles(now),

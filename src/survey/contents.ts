@@ -4,6 +4,7 @@ import { isObject } from './json';
 import { readKit, readSubjects } from './read-kit';
 import type { Problem } from './problems';
 import type { Body, Kit, Lens } from './schema/kit';
+import { readMovements, type Movement } from './schema/movement';
 import type { Apron, FlightPath, GroundUse, NoGoArea, Obstacle, TaxiRoute } from './schema/places';
 import { readPlan, type Plan } from './schema/plan';
 import type { Runway } from './schema/runway';
@@ -35,6 +36,8 @@ export interface Contents {
   readonly calm: number | null;
   /** The wind it is looked at with, null for none. */
   readonly weather: Weather | null;
+  /** Arrivals and departures that are due. */
+  readonly movements: readonly Movement[];
   /** Past winds, null for none. */
   readonly windRecord: WindRecord | null;
   /** Ways between spots, and the windows chosen to be taken along. */
@@ -116,6 +119,7 @@ function readMembers(sunside: Survey['sunside']): Members {
     ...readFlow(sunside['flow'], doubt),
     weather: readWeatherMember(sunside['weather'], doubt),
     windRecord: readWindRecord(sunside['windRecord'], doubt),
+    movements: readMovements(sunside['movements'], aside),
     plan: readPlan(sunside['plan'], doubt),
     problems,
   };

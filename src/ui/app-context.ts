@@ -12,6 +12,7 @@ import type { ListEntries, ListName } from '../survey/kit-lists';
 import type { SpeedUnit } from '../units/speed';
 import type { Formats } from './formats';
 import type { Imports } from './import/imports';
+import type { MovementLists } from './movements/lists';
 
 /** Opening, saving and starting surveys: built by main.ts, which knows files and storage. */
 export interface Files {
@@ -284,6 +285,7 @@ export interface App {
   readonly tables: Tables;
   readonly weather: WeatherReader;
   readonly pastWinds: PastWinds;
+  readonly movements: MovementLists;
   readonly imports: Imports;
   readonly bases: BaseMaps;
   readonly planFiles: PlanFiles;

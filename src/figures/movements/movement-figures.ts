@@ -1,0 +1,156 @@
+import type { Contents } from '../../survey/contents';
+import type { StandingSpot } from '../../survey/schema/standing-spot';
+import type { Movement } from '../../survey/schema/movement';
+import type { EndRef } from '../../survey/schema/site';
+import type { Subject } from '../../survey/schema/subject';
+import { designatorNumber } from '../geometry/designator';
+import { verdictFor } from '../optics/verdict';
+import { standingOf } from '../plan/standing';
+import type { ElevationGrid } from '../sight/terrain';
+import { outlookOf, stillViewsOf } from '../spot-figures';
+import { lensToTake } from '../summary/spot-summary';
+import { flowFor } from '../traffic/flow/flow-for';
+import { endName, pathsOf, type Path } from '../traffic/paths';
+import { windAt } from '../traffic/wind/wind-at';
+import type { Verdict } from '../types';
+import { readRow, type RowReading } from '../when/light-row';
+import type { StillView } from '../when/still-view';
+
+/** Where a movement's end is from: it was given, the wind of that moment asks for it, or it is in use as chosen. */
+export type EndFrom = 'given' | 'wind' | 'in-use' | 'none';
+
+/** The best place for one movement. */
+export interface BestPlace {
+  readonly spot: StandingSpot;
+  readonly path: Path;
+  readonly reading: RowReading;
+  readonly checkFirst: boolean;
+  /** What the lens to take makes of it; null without a lens or a focal length. */
+  readonly lens: Verdict | null;
+}
+
+export interface MovementFigures {
+  readonly movement: Movement;
+  /** ms since 1970, UTC. */
+  readonly instant: number;
+  readonly subject: Subject;
+  /** Whether the subject is the movement's type or class, not the current one standing in for an unknown type. */
+  readonly known: boolean;
+  /** Ends that it may use, by name. */
+  readonly ends: readonly string[];
+  readonly endFrom: EndFrom;
+  /** Null where nothing is worth a picture: no spot, out of reach, hidden or dark. */
+  readonly best: BestPlace | null;
+}
+
+/** The subject that stands for a movement, null for none. */
+export function subjectOf(movement: Movement, subjects: readonly Subject[]): Subject | null {
+  const by = (key: string) => subjects.find((s) => s.key.toUpperCase() === key.toUpperCase()) ?? null;
+  return (
+    (movement.subject === null ? null : by(movement.subject)) ??
+    (movement.type === '' ? null : by(movement.type))
+  );
+}
+
+/** Works out movements of one survey; views of a path from a spot are kept from one movement to the next. */
+export class MovementLooks {
+  readonly #contents: Contents;
+  readonly #inUse: Readonly<Record<'arrivals' | 'departures', readonly EndRef[]>>;
+  readonly #terrain: ElevationGrid | null;
+  readonly #views = new Map<string, StillView | null>();
+  readonly #paths = new Map<string, Path | null>();
+  readonly #standing: ReadonlyMap<string, ReturnType<typeof standingOf>>;
+
+  /** `inUse`: the ends chosen, for moments of which the survey tells no wind. */
+  constructor(
+    contents: Contents,
+    inUse: Readonly<Record<'arrivals' | 'departures', readonly EndRef[]>>,
+    terrain: ElevationGrid | null,
+  ) {
+    this.#contents = contents;
+    this.#inUse = inUse;
+    this.#terrain = terrain;
+    this.#standing = new Map(contents.spots.map((spot) => [spot.id, standingOf(spot, contents)]));
+  }
+
+  /** One movement at an instant (ms since 1970, UTC). */
+  figures(movement: Movement, instant: number): MovementFigures {
+    const known = subjectOf(movement, this.#contents.subjects);
+    const subject = known ?? this.#contents.subject;
+    const { refs, from } = this.#ends(movement, subject, instant);
+    return {
+      movement,
+      instant,
+      subject,
+      known: known !== null,
+      ends: refs.flatMap((ref) => {
+        const runway = this.#contents.runways.find((r) => r.id === ref.runway);
+        return runway ? [endName(runway, ref.end)] : [];
+      }),
+      endFrom: from,
+      best: this.#best(movement, subject, refs, instant),
+    };
+  }
+
+  #ends(movement: Movement, subject: Subject, instant: number): { refs: readonly EndRef[]; from: EndFrom } {
+    const { runways, weather } = this.#contents;
+    if (movement.runway !== '') {
+      const same = (designator: string) =>
+        designator.toUpperCase() === movement.runway ||
+        (designatorNumber(designator) !== null &&
+          designator.replace(/^0/, '').toUpperCase() === movement.runway.replace(/^0/, ''));
+      const refs = runways.flatMap((r) =>
+        ([0, 1] as const).flatMap((end) => (same(r.ends[end].designator) ? [{ runway: r.id, end }] : [])),
+      );
+      if (refs.length > 0) return { refs, from: 'given' };
+    }
+    const use = movement.use === 'arrival' ? 'arrivals' : 'departures';
+    const wind = weather && windAt(weather, instant);
+    const refs = wind ? flowFor({ ...this.#contents, subject }, wind.wind, instant)[use] : this.#inUse[use];
+    return { refs, from: refs.length === 0 ? 'none' : wind ? 'wind' : 'in-use' };
+  }
+
+  #best(movement: Movement, subject: Subject, refs: readonly EndRef[], instant: number): BestPlace | null {
+    const { spots, kit, body } = this.#contents;
+    let best: Omit<BestPlace, 'lens'> | null = null;
+    for (const ref of refs) {
+      const path = this.#path(subject, ref, movement.use);
+      if (!path) continue;
+      for (const spot of spots) {
+        const standing = this.#standing.get(spot.id);
+        const view = standing === 'nobody' ? null : this.#view(subject, path, spot, instant);
+        if (!view?.usable || !view.inSight) continue;
+        const reading = readRow(view, spot.position, instant);
+        if (reading.score.total > (best?.reading.score.total ?? 0))
+          best = { spot, path, reading, checkFirst: standing === 'check-first' };
+      }
+    }
+    if (!best) return null;
+    const { focalLength } = best.reading;
+    const verdicts =
+      focalLength === null ? [] : kit.lenses.map((lens) => verdictFor(lens, focalLength, body, kit.fill));
+    return { ...best, lens: lensToTake(verdicts) };
+  }
+
+  #path(subject: Subject, ref: EndRef, use: Movement['use']): Path | null {
+    const key = `${subject.key} ${ref.runway} ${ref.end} ${use}`;
+    let path = this.#paths.get(key);
+    if (path === undefined) {
+      const contents = { ...this.#contents, subject };
+      path = pathsOf(contents, (k, r, e) => k === use && r === ref.runway && e === ref.end)[0] ?? null;
+      this.#paths.set(key, path);
+    }
+    return path;
+  }
+
+  #view(subject: Subject, path: Path, spot: StandingSpot, instant: number): StillView | null {
+    const key = `${subject.key} ${path.ref.path} ${spot.id}`;
+    let view = this.#views.get(key);
+    if (view === undefined) {
+      const outlook = outlookOf({ ...this.#contents, subject }, this.#terrain);
+      view = stillViewsOf(spot, [path], outlook, instant)[0] ?? null;
+      this.#views.set(key, view);
+    }
+    return view;
+  }
+}

@@ -1,0 +1,30 @@
+import type { Subject } from '../../survey/schema/subject';
+
+/**
+ * Generic classes by how type designators begin (ICAO Doc 8643): a first proposal for a type that no subject is known
+ * by, which the user may mend. From memory.
+ */
+const classes: readonly (readonly [RegExp, string])[] = [
+  [/^(A3[0134568]|A30|B7[4678]|B78|MD11|DC10|IL96|A124|C17|A225|A40)/, 'any-wide-body'],
+  [/^(A1[89]|A2[01]N|A32|A31[89]|B73|B3[789]M|B3X|B75|BCS|MD[89]|C919|T204)/, 'any-narrow-body'],
+  [/^(E1[3479]|E2[79]|E7|E29|CR[A-K][0-9X]|F70|F100|RJ|B46|SU95|J328)/, 'any-regional-jet'],
+  [
+    /^(C25|C5[0125]|C56|C6[58]|C7[05]|CL[36]|GL|GALX|F2TH|F900|FA|LJ|H25|E5[05]|E35|PC24|HDJT|BE40|PRM)/,
+    'any-business-jet',
+  ],
+  [/^(AT[47]|DH8|SF34|SB20|D328|BE20|B350|BE9|B190|AN2[46]|C130|C30J|SW4|L410)/, 'any-turboprop-twin'],
+  [/^(PC12|C208|TBM|PC6|P46T|TBM9|KODI)/, 'any-turboprop-single'],
+  [/^(F16|F15|F18|F35|EUFI|RFAL|GRIP|TOR|HAWX|MG29|M346|T38|L39)/, 'any-fast-jet'],
+  [/^(H47|H53|H60|EH10|NH90|AS32|AS3B|A139|S92|S61|MI8)/, 'any-large-helicopter'],
+  [/^(R[246][24]|EC|AS|H1|B06|B4|A109|A119|GAZL|BK17|MD5|S76|CABR)/, 'any-helicopter'],
+  [/^(BE5|BE76|DA42|DA62|PA3[149]|PA44|C3[0134]|C4[012]|P68|AEST)/, 'any-piston-twin'],
+  [/^(GLID|AS2|LS|DUOD|DG|DISC|NIMB|VENT|ARC)/, 'any-glider'],
+  [/^(ULAC|CTLS|C42|EV97|FDCT|PIAT|SAV)/, 'any-ultralight'],
+];
+
+/** The class of the survey's subjects that comes nearest to a type designator; null where there is none. */
+export function nearestClass(type: string, subjects: readonly Subject[]): string | null {
+  const has = (key: string) => subjects.some((s) => s.key === key);
+  const found = classes.find(([pattern, key]) => pattern.test(type.toUpperCase()) && has(key))?.[1];
+  return found ?? (has('any-light-single') ? 'any-light-single' : null);
+}

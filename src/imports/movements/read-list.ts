@@ -1,0 +1,171 @@
+import { movementKey, type Movement } from '../../survey/schema/movement';
+import { clockAt, dateAt, datePlus } from '../../time/local-time';
+import { readClock, readStamp, stampInUtc, type DateOrder } from '../../time/read-stamp';
+import { readCsv } from '../tables/csv';
+import { columnsByContent, columnsByName, type Mapping } from './columns';
+import { clockOf, useOf } from './typed-movement';
+
+/** How a list is read: guessed, shown to the user, and mended by them. */
+export interface ListPlan {
+  /** Names of the columns; numbers where the list has none. */
+  readonly headings: readonly string[];
+  readonly rows: readonly { readonly row: number; readonly cells: readonly string[] }[];
+  readonly mapping: Mapping;
+  /** Times without an offset of their own. */
+  readonly clock: 'site' | 'utc';
+  readonly order: DateOrder;
+  /** Of rows that do not say which they are; null: they are left out. */
+  readonly use: Movement['use'] | null;
+  /** The date of rows without one; null: they are due every day. */
+  readonly date: string | null;
+}
+
+export interface ListReading {
+  readonly movements: readonly Omit<Movement, 'id'>[];
+  readonly left: readonly { readonly row: number; readonly reason: string }[];
+  /** What was done to the list as a whole, in words. */
+  readonly remarks: readonly string[];
+}
+
+/** Lists copied from a page have tabs, or columns lined up with blanks. */
+const tabbed = (text: string): string =>
+  /[\t;|,]/.test(text.split(/\r?\n/).find((line) => line.trim() !== '') ?? '')
+    ? text
+    : text.replace(/[^\S\n]{2,}/g, '\t');
+
+/** Looks at a list; null for one in which there is nothing. `date`: the day that is being looked at. */
+export function planList(text: string, date: string): ListPlan | null {
+  const { rows } = readCsv(tabbed(text.trim()));
+  const [first, ...rest] = rows;
+  if (!first) return null;
+  const named = columnsByName(first.cells);
+  const width = Math.max(...rows.map((r) => r.cells.length));
+  const numbered = Array.from({ length: width }, (_, i) => `column ${i + 1}`);
+  const heading = first.cells[named?.time ?? -1] ?? '';
+  return {
+    headings: named ? first.cells : numbered,
+    rows: named ? rest : rows,
+    mapping: named ?? columnsByContent(rows.map((r) => r.cells)),
+    clock: /utc|gmt|\bz\b/i.test(heading) ? 'utc' : 'site',
+    order: 'dmy',
+    use: null,
+    date,
+  };
+}
+
+/** Types of a list in the order in which they come, for those that no subject is known by. */
+export const typesOf = ({ movements }: Pick<ListReading, 'movements'>): string[] => [
+  ...new Set(movements.map((m) => m.type).filter((type) => type !== '')),
+];
+
+/**
+ * Reads the rows of a list. Times come out by the clock of the airfield's zone; a list of one day that passes midnight
+ * goes on with the next; what is there twice or was there before (`present`) is left out. `day`: for the offset of UTC times without a date.
+ */
+export function readList(
+  plan: ListPlan,
+  zone: string,
+  day: string,
+  home: readonly string[],
+  present: readonly Movement[],
+): ListReading {
+  const movements: Omit<Movement, 'id'>[] = [];
+  const left: { row: number; reason: string }[] = [];
+  const remarks: string[] = [];
+  const keys = new Set(present.map(movementKey));
+  let [daysOn, before, repeated] = [0, -1, 0];
+  for (const { row, cells } of plan.rows) {
+    const at = (index: number | null) => (index === null ? '' : (cells[index] ?? '').trim());
+    const when = readWhen(at(plan.mapping.time), at(plan.mapping.date), plan);
+    if (typeof when === 'string') {
+      left.push({ row, reason: when });
+      continue;
+    }
+    const use = readUse(at(plan.mapping.use), at(plan.mapping.from), at(plan.mapping.to), home) ?? plan.use;
+    if (use === null) {
+      left.push({ row, reason: 'it says neither arrival nor departure' });
+      continue;
+    }
+    // More than half a day back is the next day; a few minutes are a list that is not quite in order.
+    if (when.date === null && before - when.minute > 720) {
+      daysOn++;
+      if (plan.date !== null)
+        remarks.push(
+          `The list passes midnight at row ${row}: it goes on with ${datePlus(plan.date, daysOn)}.`,
+        );
+    }
+    if (when.date === null) before = when.minute;
+    const date = when.date ?? (plan.date === null ? null : datePlus(plan.date, daysOn));
+    const local = inZone(date, when.minute, when.offset, plan.clock, zone, day);
+    const movement = {
+      ...local,
+      use,
+      type: at(plan.mapping.type).toUpperCase(),
+      subject: null,
+      flight: at(plan.mapping.flight),
+      place: placeOf(use, at(plan.mapping.from), at(plan.mapping.to)),
+      runway: at(plan.mapping.runway)
+        .replace(/^\D+(?=\d)/, '')
+        .toUpperCase(),
+      starred: false,
+    };
+    const key = movementKey(movement);
+    if (keys.has(key)) repeated++;
+    else {
+      keys.add(key);
+      movements.push(movement);
+    }
+  }
+  if (repeated > 0) remarks.push(`${repeated} that are there already, or twice in the list, are left out.`);
+  if (movements.some((m) => m.date === null)) remarks.push('Movements without a date are due every day.');
+  return { movements, left, remarks };
+}
+
+interface When {
+  readonly date: string | null;
+  readonly minute: number;
+  readonly offset: number | null;
+}
+
+/** Date, if there is one, and minute of the day; or why there is none. */
+function readWhen(time: string, date: string, { order }: ListPlan): When | string {
+  const stamp = readStamp(time, order);
+  const iso = (s: NonNullable<typeof stamp>) =>
+    `${s.year}-${String(s.month).padStart(2, '0')}-${String(s.day).padStart(2, '0')}`;
+  if (stamp && /\d[T\s]\d/.test(time))
+    return { date: iso(stamp), minute: stamp.hour * 60 + stamp.minute, offset: stamp.offset };
+  const minute = readClock(time);
+  if (minute === null) return `"${time}" is no time of day`;
+  const offset = /(Z|UTC)$/i.test(time) ? 0 : null;
+  if (date === '') return { date: null, minute, offset };
+  const day = readStamp(date, order);
+  return day ? { date: iso(day), minute, offset } : `"${date}" is no date`;
+}
+
+function readUse(text: string, from: string, to: string, home: readonly string[]): Movement['use'] | null {
+  const said = useOf(text);
+  if (said) return said;
+  const here = (place: string) => place !== '' && home.includes(place.toUpperCase());
+  if (here(to) && !here(from)) return 'arrival';
+  return here(from) && !here(to) ? 'departure' : null;
+}
+
+/** Where from for an arrival, where to for a departure; lists with one column say it there. */
+const placeOf = (use: Movement['use'], from: string, to: string): string =>
+  use === 'arrival' ? from || to : to || from;
+
+function inZone(
+  date: string | null,
+  minute: number,
+  offset: number | null,
+  clock: ListPlan['clock'],
+  zone: string,
+  day: string,
+): { date: string | null; time: string } {
+  const time = clockOf(minute);
+  if (offset === null && clock === 'site') return { date, time };
+  const stamp = readStamp(`${date ?? day} ${time}`, 'dmy');
+  if (!stamp) return { date, time };
+  const instant = stampInUtc({ ...stamp, offset: offset ?? 0 });
+  return { date: date === null ? null : dateAt(instant, zone), time: clockAt(instant, zone) };
+}
