@@ -120,3 +120,46 @@ describe('wind and flow on the sample site', () => {
     expect(opened.complaints).toEqual([]);
   });
 });
+
+describe('movements on the sample site', () => {
+  test('[B205] typed in a line, with its end, spot, lens and light; starred; undone', async () => {
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Movements', exact: true }).click();
+    const view = page.getByRole('region', { name: 'Movements' });
+    const line = view.getByLabel('Movement: time, a or d');
+    await line.fill('1125 a A320 LO123 Gdansk r25');
+    await line.press('Enter');
+    const row = view.getByRole('row', { name: /arrival A320 LO123 Gdansk 25 as listed/ });
+    await row.waitFor();
+    expect(await row.innerText()).toMatch(/(front|side)-lit/);
+    expect(await line.inputValue()).toBe('');
+    await row.getByRole('button', { name: /^Wanted/ }).click();
+    expect(await row.getByRole('button', { name: /^Wanted/ }).getAttribute('aria-pressed')).toBe('true');
+    await line.fill('nonsense');
+    await line.press('Enter');
+    expect(await view.getByRole('alert').innerText()).toMatch(/no time of day/);
+  });
+
+  test('[B206] a pasted list: columns, unknown types, midnight and doubles are said; saved as a table', async () => {
+    const { page } = opened;
+    const view = page.getByRole('region', { name: 'Movements' });
+    await view.getByRole('button', { name: 'Paste a list' }).click();
+    await view
+      .getByLabel('Paste a list')
+      .fill(
+        'Time\tA/D\tType\tFlight\n11:25\tarr\tA320\tLO123\n13:10\tdep\tB77L\tQR1\nsoon\tarr\tA320\t\n00:10\tarr\tA320\tLO9',
+      );
+    await view.getByText('The list passes midnight at row 5').waitFor();
+    await view.getByText('1 rows are left out').waitFor();
+    expect(await view.getByLabel('No subject is called B77L').inputValue()).toBe('any-wide-body');
+    await view.getByRole('button', { name: 'Add 2 movements' }).click();
+    await view.getByRole('row', { name: /departure B77L QR1 as Wide-body jet/ }).waitFor();
+    await view.getByText('1 more on other days').waitFor();
+    const saved = page.waitForEvent('download');
+    await view.getByRole('button', { name: 'Save as table' }).click();
+    expect((await saved).suggestedFilename()).toMatch(/^movements-\d{4}-\d\d-\d\d\.csv$/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await view.getByRole('row', { name: /B77L/ }).waitFor({ state: 'detached' });
+    expect(opened.complaints).toEqual([]);
+  });
+});

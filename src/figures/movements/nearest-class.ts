@@ -5,7 +5,7 @@ import type { Subject } from '../../survey/schema/subject';
  * by, which the user may mend. From memory.
  */
 const classes: readonly (readonly [RegExp, string])[] = [
-  [/^(A3[0134568]|A30|B7[4678]|B78|MD11|DC10|IL96|A124|C17|A225|A40)/, 'any-wide-body'],
+  [/^(A30|A310|A3[3458]|B7[4678]|B78|MD11|DC10|IL96|A124|C17|A225|A40)/, 'any-wide-body'],
   [/^(A1[89]|A2[01]N|A32|A31[89]|B73|B3[789]M|B3X|B75|BCS|MD[89]|C919|T204)/, 'any-narrow-body'],
   [/^(E1[3479]|E2[79]|E7|E29|CR[A-K][0-9X]|F70|F100|RJ|B46|SU95|J328)/, 'any-regional-jet'],
   [

@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest';
+import { planList, readList, type ListPlan } from '../../../src/imports/movements/read-list';
+import { readTypedMovement } from '../../../src/imports/movements/typed-movement';
+
+const day = '2026-06-21';
+function read(text: string, change: Partial<ListPlan> = {}, present = [] as never[]) {
+  const plan = planList(text, day);
+  if (!plan) throw new Error('expected a list');
+  return readList({ ...plan, ...change }, 'Europe/Warsaw', day, ['EPTO', 'TOLVERBY'], present);
+}
+const short = (reading: ReturnType<typeof read>) =>
+  reading.movements.map((m) => [m.date, m.time, m.use, m.type, m.flight, m.place, m.runway].join(' '));
+
+describe('movements typed in a line', () => {
+  test.each([
+    ['1425 a A320', '14:25 arrival A320   '],
+    ['14:25 dep b738 LO123 Gdansk r7', '14:25 departure B738 LO123 Gdansk 07'],
+    ['2:25pm landing C172 SP-ABC rwy25', '14:25 arrival C172 SP-ABC  25'],
+    ['0005 d AT76 New York', '00:05 departure AT76  New York '],
+    ['0905 a r25L *', '09:05 arrival    25L'],
+  ])('[I108] %s', (line, words) => {
+    const typed = readTypedMovement(line, day);
+    if (!typed.ok) throw new Error(typed.reason);
+    const { time, use, type, flight, place, runway, date, starred } = typed.movement;
+    expect([time, use, type, flight, place, runway].join(' ')).toBe(words);
+    expect([date, starred]).toEqual([day, line.endsWith('*')]);
+  });
+
+  test.each([
+    ['', /is no time of day/],
+    ['2561 a A320', /is no time of day/],
+    ['a A320', /is no time of day/],
+    ['1425 A320', /neither arrival nor departure/],
+  ])('[I109] %j is refused with a reason', (line, words) => {
+    const typed = readTypedMovement(line, day);
+    expect(typed.ok ? '' : typed.reason).toMatch(words);
+  });
+});
+
+describe('lists of movements', () => {
+  test('[I110] columns by their names, in any order; which it is by the airfield in from or to', () => {
+    const reading = read(
+      [
+        'Flight,Type,From,To,Time (local),Rwy',
+        'LO123,A320,Gdansk,EPTO,14:25,25',
+        'LO124,A320,EPTO,Gdansk,15:10,',
+        'LO125,A320,Gdansk,Krakow,16:10,',
+      ].join('\n'),
+    );
+    expect(short(reading)).toEqual([
+      '2026-06-21 14:25 arrival A320 LO123 Gdansk 25',
+      '2026-06-21 15:10 departure A320 LO124 Gdansk ',
+    ]);
+    expect(reading.left).toEqual([{ row: 4, reason: 'it says neither arrival nor departure' }]);
+    expect(read('Time,Type\n14:25,A320', { use: 'arrival' }).movements).toHaveLength(1);
+  });
+
+  test('[I111] a list without names, lined up with blanks or tabs: columns by what stands in them', () => {
+    const lines = ['14:25   arr   A320   LO123   Gdansk', '14:40   dep   B738   FR77    New York'];
+    expect(short(read(lines.join('\n')))).toEqual([
+      '2026-06-21 14:25 arrival A320 LO123 Gdansk ',
+      '2026-06-21 14:40 departure B738 FR77 New York ',
+    ]);
+    expect(short(read(lines.join('\n').replaceAll(/ {2,}/g, '\t')))).toHaveLength(2);
+  });
+
+  test('[I112] dates and zones: with an offset, in UTC, local; days before months or after', () => {
+    const table = (...rows: readonly string[]) => ['time;a/d;type', ...rows].join('\n');
+    expect(short(read(table('2026-06-21T22:30Z;a;A320')))).toEqual(['2026-06-22 00:30 arrival A320   ']);
+    expect(short(read(table('2026-06-21 22:30;a;A320')))).toEqual(['2026-06-21 22:30 arrival A320   ']);
+    expect(short(read(table('2026-06-21 22:30;a;A320'), { clock: 'utc' }))).toEqual([
+      '2026-06-22 00:30 arrival A320   ',
+    ]);
+    expect(short(read(table('03/04/2026 10:00;a;A320')))).toEqual(['2026-04-03 10:00 arrival A320   ']);
+    expect(short(read(table('03/04/2026 10:00;a;A320'), { order: 'mdy' }))).toEqual([
+      '2026-03-04 10:00 arrival A320   ',
+    ]);
+    const apart = 'date,time utc,a/d,type\n2026-12-21,23:30,d,A320';
+    expect(short(read(apart))).toEqual(['2026-12-22 00:30 departure A320   ']);
+  });
+
+  test('[I113] a list that passes midnight goes on with the next day, and says so; one out of order does not', () => {
+    const rows = ['23:50 a A320', '23:40 a B738', '00:10 d A320', '00:05 d B738', '06:00 a AT76'];
+    const text = rows.map((r) => r.replaceAll(' ', ',')).join('\n');
+    const reading = read(text);
+    expect(reading.movements.map((m) => `${m.date} ${m.time}`)).toEqual([
+      '2026-06-21 23:50',
+      '2026-06-21 23:40',
+      '2026-06-22 00:10',
+      '2026-06-22 00:05',
+      '2026-06-22 06:00',
+    ]);
+    expect(reading.remarks).toEqual(['The list passes midnight at row 3: it goes on with 2026-06-22.']);
+    const daily = read(text, { date: null });
+    expect(daily.movements.every((m) => m.date === null)).toBe(true);
+    expect(daily.remarks).toEqual(['Movements without a date are due every day.']);
+  });
+
+  test('[I114] rows that make no sense are listed, those that do are kept, doubles are left out and said', () => {
+    const reading = read(
+      'time,a/d,type\nsoon,a,A320\n14:25,a,A320\n14:25,arrival,a320\n14:25,x,A320\n2026-13-01 10:00,a,A320',
+    );
+    expect(short(reading)).toEqual(['2026-06-21 14:25 arrival A320   ']);
+    expect(reading.left.map((l) => `${l.row} ${l.reason}`)).toEqual([
+      '2 "soon" is no time of day',
+      '5 it says neither arrival nor departure',
+      '6 "2026-13-01 10:00" is no time of day',
+    ]);
+    expect(reading.remarks).toEqual(['1 that are there already, or twice in the list, are left out.']);
+    const again = read('14:25,a,A320', {}, reading.movements.map((m) => ({ ...m, id: 'x' })) as never[]);
+    expect(again.movements).toEqual([]);
+    expect(planList('  \n ', day)).toBe(null);
+    expect(read('a,b\nc,d').movements).toEqual([]);
+  });
+});
