@@ -14,7 +14,13 @@ import { runwayFigures } from '../figures/runway-figures';
 import { allSpotFigures, focalLengthsAlong, inspectPath, outlookOf } from '../figures/spot-figures';
 import { fieldElevation, pathsOf } from '../figures/traffic/paths';
 import { readContents } from '../survey/contents';
-import { flowFor, flowRules, siteMinute } from '../figures/traffic/flow/flow-for';
+import {
+  flowFor,
+  flowRules,
+  sameGround,
+  siteMinute,
+  type FlowContents,
+} from '../figures/traffic/flow/flow-for';
 import { flowHours } from '../figures/traffic/flow/flow-hours';
 import { turningOf } from '../figures/traffic/flow/turning';
 import { inUse, type EndsInUse } from '../figures/traffic/in-use';
@@ -92,21 +98,31 @@ export class Derived {
   /** The moment that is shown where only one is. */
   readonly #shownInstant = $derived.by(() => (this.#view.moment === 'a' ? this.instantA : this.instantB));
   /** The survey's wind at that moment, null where it tells none. */
+  readonly #weather = $derived.by(() => this.contents.weather);
   readonly wind = $derived.by(() => {
-    const { weather } = this.contents;
+    const weather = this.#weather;
     return weather && windAt(weather, this.#shownInstant);
   });
+  #lastGround: FlowContents | null = null;
+  /** What the flow hangs on besides the wind: the same object until that changes, so that dragging a spot works out no flow. */
+  readonly flowGround = $derived.by((): FlowContents => {
+    const last = this.#lastGround;
+    if (last && sameGround(last, this.contents)) return last;
+    return (this.#lastGround = this.contents);
+  });
   /** What that wind makes of every end, and which it puts in use. */
-  readonly flow = $derived.by(() => this.wind && flowFor(this.contents, this.wind.wind, this.#shownInstant));
+  readonly flow = $derived.by(
+    () => this.wind && flowFor(this.flowGround, this.wind.wind, this.#shownInstant),
+  );
   readonly turning = $derived.by(
     () =>
       this.wind &&
-      turningOf(flowRules(this.contents), this.wind.wind, siteMinute(this.contents, this.#shownInstant)),
+      turningOf(flowRules(this.flowGround), this.wind.wind, siteMinute(this.flowGround, this.#shownInstant)),
   );
   /** The flow through a forecast, hour by hour; empty without one. */
   readonly flowHours = $derived.by(() => {
-    const { weather } = this.contents;
-    return weather?.forecastTo ? flowHours(this.contents, weather) : [];
+    const weather = this.#weather;
+    return weather?.forecastTo ? flowHours(this.flowGround, weather) : [];
   });
 
   /** The ends in use, and whether the survey says so or they are assumed; with a wind to follow, what it makes of them. */

@@ -12,18 +12,28 @@ import { yearLight } from '../figures/when/year-light';
 import type { Contents } from '../survey/contents';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import type { Derived } from './derived.svelte';
+import type { View } from './view.svelte';
 
 /** What past winds make of the ends and of the light, for the view at the foot: computed only while it is looked at. */
 export class WindRecordFigures {
   readonly #derived: Derived;
+  readonly #view: View;
 
-  constructor(derived: Derived) {
+  constructor(derived: Derived, view: View) {
     this.#derived = derived;
+    this.#view = view;
   }
+
+  #lastSpots: readonly StandingSpot[] = [];
+  /** The spots; while one is dragged they stay where they were, since a year of light takes longer than a frame. */
+  readonly spots = $derived.by(() => {
+    const { spots } = this.#derived.contents;
+    return this.#view.dragging === null ? (this.#lastSpots = spots) : this.#lastSpots;
+  });
 
   readonly record = $derived.by(() => this.#derived.contents.windRecord);
   readonly #shares = $derived.by(
-    () => this.record && endShares(flowRules(this.#derived.contents), this.record),
+    () => this.record && endShares(flowRules(this.#derived.flowGround), this.record),
   );
 
   /** Ends that were in use, with their share of all observations and by month; empty without a record. */

@@ -16,7 +16,8 @@ export interface Flow extends FlowChoice {
   readonly ends: readonly EndWind[];
 }
 
-type FlowContents = Pick<Contents, 'runways' | 'site' | 'subject' | 'configurations' | 'calm'>;
+/** What the flow hangs on besides the wind. */
+export type FlowContents = Pick<Contents, 'runways' | 'site' | 'subject' | 'configurations' | 'calm'>;
 
 export const flowRules = (contents: FlowContents): FlowRules => ({
   ends: flowEnds(contents),
@@ -40,3 +41,13 @@ export function flowFor(contents: FlowContents, wind: Wind, instant: number): Fl
     })),
   };
 }
+
+/** Whether two states of a survey have the same flow in every wind, as far as can be told without working it out. */
+export const sameGround = (a: FlowContents, b: FlowContents): boolean =>
+  a.subject === b.subject &&
+  a.configurations === b.configurations &&
+  a.calm === b.calm &&
+  a.site.timeZone === b.site.timeZone &&
+  a.site.elevation === b.site.elevation &&
+  a.runways.length === b.runways.length &&
+  a.runways.every((runway, i) => runway === b.runways[i]);
