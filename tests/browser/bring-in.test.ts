@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { cityExtract } from '../bench/city-extract';
 import { osmXml, overpassGeom } from '../imports/fixtures/extract';
 import { flown, gpx } from '../imports/fixtures/tracks';
 import { closeBrowser, openPage, type Opened } from './page';
@@ -154,6 +155,10 @@ describe('bringing in', () => {
       .getByText(/broken\.gpx: The file is not XML\. At line \d+/)
       .waitFor();
     await button(page, 'Cancel').click();
+    // A large file is given up while it is read, or just after: nothing of it comes later.
+    await drop(page, ['city.osm', cityExtract(5, [18.1734, 50.9287])]);
+    await button(page, 'Cancel').click();
+    await dialog(page).waitFor({ state: 'detached' });
     await drop(page, ['field.osm', osmXml()]);
     await button(page, 'Bring 24 things in').waitFor();
     await page.keyboard.press('Escape');

@@ -9,9 +9,20 @@ interface Open {
   readonly tags: Record<string, string>;
   readonly nodes: number[];
   readonly geometry: (Position | null)[];
-  readonly members: OsmMember[];
+  /** `ref` is null for what is no way; `places` are what stands inside the member itself. */
+  readonly members: {
+    readonly ref: string | null;
+    readonly role: string;
+    readonly places: (Position | null)[];
+  }[];
   readonly visible: boolean;
 }
+
+const memberOf = ({ ref, role, places }: Open['members'][number]): OsmMember[] => {
+  const known = places.filter((p) => p !== null);
+  const whole = places.length > 1 && known.length === places.length;
+  return ref === null ? [] : [{ ref, role, positions: whole ? known : null }];
+};
 
 /**
  * An .osm file, as OpenStreetMap's own programs and Overpass (`[out:xml]`) write it, piece by piece: a city's extract
@@ -54,18 +65,24 @@ export async function readOsmXml(pieces: AsyncIterable<string>): Promise<OsmRead
         return;
       case 'nd': {
         if (!open) return;
-        const [lng, lat] = [at('lon'), at('lat')].map(Number);
-        open.nodes.push(Number(at('ref')));
-        open.geometry.push(
-          at('lon') !== undefined && lng !== undefined && lat !== undefined && isPlace(lng, lat)
-            ? [lng, lat]
-            : null,
-        );
+        const inline = at('lon') !== undefined;
+        const [lng, lat] = [Number(at('lon')), Number(at('lat'))];
+        const place: Position | null = inline && isPlace(lng, lat) ? [lng, lat] : null;
+        // Overpass writes a member's geometry inside it (`out geom`).
+        if (open.kind === 'relation') open.members.at(-1)?.places.push(place);
+        else {
+          open.nodes.push(Number(at('ref')));
+          open.geometry.push(place);
+        }
         return;
       }
       case 'member':
-        if (open && at('type') === 'way')
-          open.members.push({ ref: String(Number(at('ref'))), role: at('role') ?? '', positions: null });
+        if (!open) return;
+        open.members.push({
+          ref: at('type') === 'way' ? String(Number(at('ref'))) : null,
+          role: at('role') ?? '',
+          places: [],
+        });
         return;
       case 'tag':
         if (open) open.tags[at('k') ?? ''] = at('v') ?? '';
@@ -78,7 +95,7 @@ export async function readOsmXml(pieces: AsyncIterable<string>): Promise<OsmRead
     if (!visible) return;
     const inline = geometry.some((p) => p !== null);
     if (name === 'way') ways.push({ id, tags, nodes: refs, geometry: inline ? geometry : null });
-    else relations.push({ id, tags, members });
+    else relations.push({ id, tags, members: members.flatMap(memberOf) });
   };
   for await (const piece of pieces) {
     reader.write(piece);

@@ -6,7 +6,7 @@ import { heightIn, heightOfLevels } from '../../../src/imports/osm/heights';
 import { joinRings } from '../../../src/imports/osm/rings';
 import type { Position } from '../../../src/survey/document';
 import { tidyShape } from '../../../src/survey/edits/add-feature';
-import { osmGeoJson, osmXml, overpassGeom, overpassNodes } from '../fixtures/extract';
+import { osmGeoJson, osmXml, osmXmlGeom, overpassGeom, overpassNodes } from '../fixtures/extract';
 import { answers, field, fileOf, now } from '../fixtures/surroundings';
 
 async function proposed(
@@ -38,6 +38,10 @@ describe('an extract of OpenStreetMap', () => {
     const xml = await proposed('c.osm', osmXml());
     expect(nodes).toEqual(inline);
     expect(xml).toEqual(inline);
+    expect(await proposed('c.osm', osmXmlGeom())).toEqual(inline);
+    // Of a relation whose ways are not in the file themselves.
+    const bare = osmXmlGeom().replace(/<way id="5[012]".*<\/way>/g, '');
+    expect(find(await proposed('c.osm', bare), 'relation/100')).toEqual(find(inline, 'relation/100'));
     expect(counted(inline)).toEqual({
       runways: 1,
       'taxi routes': 1,
