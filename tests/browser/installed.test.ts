@@ -63,8 +63,8 @@ describe('the installed program', () => {
     // What is loaded late is there too: the catalogue, the time zones, a dialog.
     await page.getByRole('button', { name: 'Surveys' }).first().click();
     await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
-    await page.keyboard.press('/');
-    await page.keyboard.type('EGLL');
+    await page.getByRole('button', { name: 'Find airfield' }).click();
+    await page.getByRole('combobox', { name: /Code, name or town/ }).fill('EGLL');
     await page
       .getByRole('option', { name: /Heathrow/ })
       .first()

@@ -85,17 +85,33 @@ describe('requests', () => {
     await page.mouse.down();
     await page.mouse.move(at.x + 30, at.y + 10, { steps: 3 });
     await page.mouse.up();
-    // Every view at the foot, every button of the top bar with the dialog behind it.
+    // Every view at the foot, every button of the top bar and every line of its menu; what they open is closed again.
+    const dialog = page.locator('dialog[open]');
+    const closeDialog = async () => {
+      await dialog.waitFor();
+      await page.keyboard.press('Escape');
+      await dialog.waitFor({ state: 'hidden' });
+    };
     for (const place of ['footer', 'header']) {
-      const buttons = page.locator(`${place} button:visible:enabled`);
+      const buttons = page.locator(`${place} button:visible:enabled:not([popovertarget])`);
       for (let i = 0; i < (await buttons.count()); i++) {
+        const opens = await buttons.nth(i).getAttribute('aria-haspopup');
         await buttons.nth(i).click();
-        if ((await page.locator('dialog[open]').count()) > 0) await page.keyboard.press('Escape');
+        if (opens === 'dialog') await closeDialog();
       }
     }
+    const menu = page.locator('header button[popovertarget]').last();
+    const lines = page.locator('header [popover] button:enabled');
+    for (let i = 0; i < (await lines.count()); i++) {
+      await menu.click();
+      await lines.nth(i).click();
+      await closeDialog();
+    }
+    await page.reload();
+    await page.waitForSelector('[data-ready="true"]');
     // An airfield of the catalogue.
     await page.locator('body').press('/');
-    await page.keyboard.type('EGLL');
+    await page.getByRole('combobox', { name: /Code, name or town/ }).fill('EGLL');
     await page
       .getByRole('option', { name: /Heathrow/ })
       .first()
