@@ -2,6 +2,7 @@ import type { Derived } from './state/derived.svelte';
 import type { SurveyDocument } from './state/document.svelte';
 import type { Look } from './state/look.svelte';
 import type { Preferences } from './state/preferences.svelte';
+import type { Terrain } from './state/terrain.svelte';
 import type { View } from './state/view.svelte';
 import type { Position } from './survey/document';
 import { freshFeatureId } from './survey/ids';
@@ -10,6 +11,7 @@ import type {
   App,
   BaseMaps,
   Files,
+  GroundHeights,
   GroundPlan,
   MapControl,
   PastWinds,
@@ -44,6 +46,8 @@ export class SunsideApp implements App {
     readonly imports: Imports,
     readonly bases: BaseMaps,
     readonly planFiles: PlanFiles,
+    readonly terrain: Terrain,
+    readonly ground: GroundHeights,
     readonly preferences: Preferences,
     readonly look: Look,
     readonly program: Program,

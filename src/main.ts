@@ -2,11 +2,13 @@ import '../styles/tokens.css';
 import '../styles/base.css';
 import { mount } from 'svelte';
 import planUrl from '../sample-sites/tolverby-plan.geojson?url';
+import terrainUrl from '../sample-sites/tolverby-terrain.tif?url';
 import sampleUrl from '../sample-sites/tolverby.geojson?url';
 import { LateAirfields } from './airfields';
 import { SunsideApp } from './app.svelte';
 import { ImportDesk } from './bring-in.svelte';
 import { SunsideBaseMaps } from './base-maps';
+import { SunsideGroundHeights } from './ground-heights';
 import { keepSurveys } from './keeping';
 import { installedProgram } from './program.svelte';
 import { BaseChoice } from './state/base-maps/base-choice.svelte';
@@ -14,6 +16,7 @@ import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
+import { Terrain } from './state/terrain.svelte';
 import { View } from './state/view.svelte';
 import { KeptFiles } from './storage/kept-files';
 import { keptText } from './storage/kept-text';
@@ -41,7 +44,8 @@ async function start(target: HTMLElement): Promise<void> {
     { id: 'empty', survey: newSurvey({}), problems: [], readOnly: false },
     () => keeping.saving.changed(),
   );
-  const derived = new Derived(survey, view, now);
+  const terrain = new Terrain();
+  const derived = new Derived(survey, view, now, terrain);
   const keeping = keepSurveys(survey, derived, view, async () => (await fetch(sampleUrl)).text(), now);
   const preferences = new Preferences(keptText('sunside-preferences'));
   const look = new Look(preferences, (query) => matchMedia(query));
@@ -66,6 +70,11 @@ async function start(target: HTMLElement): Promise<void> {
     new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
     new SunsideBaseMaps(new BaseChoice(keptText('sunside-base-maps'), files), files),
     new CalendarFiles(now),
+    terrain,
+    new SunsideGroundHeights(terrain, new KeptFiles('sunside-heights'), keptText('sunside-heights'), {
+      url: terrainUrl,
+      near: samplePlan.near,
+    }),
     preferences,
     look,
     program,

@@ -1,5 +1,6 @@
 import type { Look } from '../../styles/map-style';
 import type { BaseGround } from '../state/base-maps/ground';
+import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Position } from '../survey/document';
 import type { Overlay } from './overlays/features';
 
@@ -61,6 +62,8 @@ export interface MapSurface {
   setSource(name: SourceName, data: Overlay | string): void;
   /** What lies under the survey; paler, if the survey is to stand out. The same object again changes nothing. */
   setBase(ground: BaseGround, pale: boolean): void;
+  /** Shades the slopes of the ground; null for a map without. The same object again changes nothing. */
+  setRelief(grid: ElevationGrid | null): void;
   /** Asks the server of the base map again, if it was out of reach. */
   retryBase(): void;
   /** What is drawn in `layers` within `tolerance` pixels, topmost first. */

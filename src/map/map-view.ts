@@ -1,14 +1,16 @@
 import * as maplibre from 'maplibre-gl';
 import 'maplibre-gl/dist/maplibre-gl.css';
 import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
-import { inLook, type LayerPiece, type Look } from '../../styles/map-style';
+import { inLook, paper, type LayerPiece, type Look } from '../../styles/map-style';
 import type { BaseGround, BaseReport } from '../state/base-maps/ground';
+import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Position } from '../survey/document';
 import { archiveTile } from './base/archive';
 import { BaseLayers, type BaseHost } from './base/base-layers';
 import { imageNames, imageOf, imageScale } from './images';
 import { fontFaces } from './fonts';
-import { mapLayers } from './layers';
+import { mapLayers, slots } from './layers';
+import { reliefBounds, reliefSize, reliefTile } from './relief';
 import {
   sourceNames,
   type Bounds,
@@ -41,6 +43,16 @@ interface Options {
 maplibre.setWorkerUrl(workerUrl);
 maplibre.addProtocol('pmtiles', archiveTile);
 
+/** The heights that slopes are shaded by: the library asks for tiles of them as of any other. */
+let shadedGrid: { readonly grid: ElevationGrid | null; readonly turn: number } = { grid: null, turn: 0 };
+maplibre.addProtocol('relief', async ({ url }) => {
+  const [z = 0, x = 0, y = 0] = url.split('/').slice(-3).map(Number);
+  if (!shadedGrid.grid) throw new Error('no heights are loaded');
+  const image = new ImageData(reliefTile(shadedGrid.grid, z, x, y), reliefSize, reliefSize);
+  const options = { premultiplyAlpha: 'none', colorSpaceConversion: 'none' } as const;
+  return { data: await createImageBitmap(image, options) };
+});
+
 /** Free of the edges when the whole survey is shown, in pixels. */
 const margin = 60;
 
@@ -56,6 +68,7 @@ export class MapView implements MapSurface {
   readonly #base: BaseLayers;
   #ground: { readonly ground: BaseGround; readonly pale: boolean } | null = null;
   #look: Look;
+  #relief: ElevationGrid | null = null;
 
   constructor({ container, centre, zoom, look, pointers, onCamera, onRest, onReady, onBase }: Options) {
     this.#look = look;
@@ -92,6 +105,7 @@ export class MapView implements MapSurface {
       this.#loaded = true;
       this.#flush();
       // Before that, a slow server would hold up the survey.
+      if (this.#relief) this.#shade();
       if (this.#ground) this.#base.show(this.#ground.ground, this.#ground.pale);
       void map.once('idle').then(() => onReady());
     });
@@ -124,6 +138,43 @@ export class MapView implements MapSurface {
   }
   retryBase(): void {
     this.#base.retry();
+  }
+
+  setRelief(grid: ElevationGrid | null): void {
+    if (grid === this.#relief) return;
+    this.#relief = grid;
+    if (this.#loaded) this.#shade();
+  }
+  #shade(): void {
+    const map = this.#map;
+    if (map.getLayer('relief')) map.removeLayer('relief');
+    if (map.getSource('relief')) map.removeSource('relief');
+    const grid = this.#relief;
+    if (!grid) return;
+    shadedGrid = { grid, turn: shadedGrid.turn + 1 };
+    map.addSource('relief', {
+      type: 'raster-dem',
+      // Another grid has other addresses: the library keeps tiles by them.
+      tiles: [`relief://${shadedGrid.turn}/{z}/{x}/{y}`],
+      tileSize: reliefSize,
+      bounds: reliefBounds(grid),
+      maxzoom: 13,
+      encoding: 'terrarium',
+    });
+    map.addLayer(
+      {
+        id: 'relief',
+        type: 'hillshade',
+        source: 'relief',
+        paint: {
+          'hillshade-exaggeration': 0.55,
+          'hillshade-shadow-color': inLook(paper.softInk, this.#look),
+          'hillshade-highlight-color': inLook(paper.sheet, this.#look),
+          'hillshade-accent-color': inLook(paper.softInk, this.#look),
+        },
+      },
+      slots.relief,
+    );
   }
 
   query({ x, y }: Pixel, tolerance: number, layers: readonly string[]): readonly MapHit[] {

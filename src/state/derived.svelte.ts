@@ -7,6 +7,7 @@ import { sunTimes } from '../figures/light/sun-times';
 import { meshWithin } from '../figures/practice';
 import { groundAt } from '../figures/sight/ground';
 import { sightProfile } from '../figures/sight/profile';
+import type { ElevationGrid } from '../figures/sight/terrain';
 import { monthsInLeaf } from '../figures/sight/surroundings';
 import { verdictFor } from '../figures/optics/verdict';
 import { declination } from '../figures/geometry/magnetic';
@@ -40,10 +41,23 @@ export class Derived {
   readonly #view: View;
   readonly #now: () => number;
 
-  constructor(document: SurveyDocument, view: View, now: () => number) {
+  readonly #terrain: { readonly grid: ElevationGrid | null };
+
+  constructor(
+    document: SurveyDocument,
+    view: View,
+    now: () => number,
+    terrain: { readonly grid: ElevationGrid | null } = { grid: null },
+  ) {
     this.#document = document;
     this.#view = view;
     this.#now = now;
+    this.#terrain = terrain;
+  }
+
+  /** Heights of the ground, null while only those of the runways are known. */
+  get terrain(): ElevationGrid | null {
+    return this.#terrain.grid;
   }
 
   readonly contents = $derived.by(() => readContents(this.#document.survey));
@@ -149,11 +163,11 @@ export class Derived {
   });
   /** The paths that are drawn and looked at. */
   readonly paths = $derived.by(() => pathsOf(this.contents, this.#wanted));
-  readonly outlook = $derived.by(() => outlookOf(this.contents));
+  readonly outlook = $derived.by(() => outlookOf(this.contents, this.terrain));
 
   /** Figures of every spot at moment A and B, in the survey's order. */
   readonly spots = $derived.by(() => {
-    const figures = allSpotFigures(this.contents, this.paths, [this.instantA, this.instantB]);
+    const figures = allSpotFigures(this.contents, this.paths, [this.instantA, this.instantB], this.terrain);
     return this.contents.spots.map((spot, i) => {
       const [a, b] = figures[i] ?? [];
       if (!a || !b) throw new Error('expected figures for two moments');

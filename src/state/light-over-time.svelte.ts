@@ -16,7 +16,9 @@ export class LightOverTime {
     this.#view = view;
   }
 
-  readonly #rows = $derived.by(() => dayRows(this.#derived.contents, this.#derived.paths, this.#derived.day));
+  readonly #rows = $derived.by(() =>
+    dayRows(this.#derived.contents, this.#derived.paths, this.#derived.day, this.#derived.terrain),
+  );
 
   /** The rows of the day, most worth first, and what is left out. */
   readonly today = $derived.by(() => {

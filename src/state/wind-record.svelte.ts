@@ -69,7 +69,9 @@ export class WindRecordFigures {
     await new Promise((go) => setTimeout(go));
     const { contents, date, timeZone } = this.#derived;
     const path = pathOf(contents, share);
-    const [view] = path ? keptViews(spot, [path], contents, this.#derived.instantA) : [];
+    const [view] = path
+      ? keptViews(spot, [path], contents, this.#derived.instantA, this.#derived.terrain)
+      : [];
     if (!path || !view?.usable || !view.inSight) return Array<null>(12).fill(null);
     const year = yearLight(contents, spot, path, date, timeZone);
     const days = Array<number>(12).fill(0);

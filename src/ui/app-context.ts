@@ -6,6 +6,7 @@ import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
 import type { Preferences } from '../state/preferences.svelte';
+import type { Terrain } from '../state/terrain.svelte';
 import type { View } from '../state/view.svelte';
 import type { Position, Survey } from '../survey/document';
 import type { ListEntries, ListName } from '../survey/kit-lists';
@@ -276,6 +277,17 @@ export interface BaseMaps {
   land(): Promise<LandOverlay | null>;
 }
 
+/** Where the ground's heights come from: built by ground-heights.ts, which knows files and the imports. */
+export interface GroundHeights {
+  /** Another airfield is looked at: what was chosen is loaded for it. */
+  look(about: Position): Promise<void>;
+  /** Fetches heights about a position from the net, now and for every airfield from now on. */
+  useOnline(about: Position): Promise<void>;
+  /** Lets the user pick a file and keeps it on this device. */
+  pickFile(about: Position): Promise<void>;
+  none(): void;
+}
+
 export interface App {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -289,6 +301,8 @@ export interface App {
   readonly imports: Imports;
   readonly bases: BaseMaps;
   readonly planFiles: PlanFiles;
+  readonly terrain: Terrain;
+  readonly ground: GroundHeights;
   readonly preferences: Preferences;
   readonly look: Look;
   readonly program: Program;

@@ -47,6 +47,9 @@ export class SurfaceDouble implements MapSurface {
   setBase(): void {
     // No base map lies under a double.
   }
+  setRelief(): void {
+    // Nothing is shaded.
+  }
   retryBase(): void {
     // None can fail either.
   }

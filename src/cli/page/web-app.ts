@@ -42,7 +42,7 @@ export const webApp = () => [
     },
     workbox: {
       // All that the program may ask its own server for: panels and data that are loaded late belong to it.
-      globPatterns: ['**/*.{html,js,css,json,geojson,pmtiles,woff2,svg,png,webmanifest}'],
+      globPatterns: ['**/*.{html,js,css,json,geojson,pmtiles,tif,woff2,svg,png,webmanifest}'],
       globIgnores: ['sw.js', 'workbox-*.js'],
       maximumFileSizeToCacheInBytes: 16 * 1024 * 1024,
       // Files with a hash in their name never change.

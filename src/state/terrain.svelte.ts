@@ -1,0 +1,68 @@
+import type { ElevationGrid } from '../figures/sight/terrain';
+
+/** Where the ground's heights come from. `sample`: the made-up model of the sample site. */
+export type TerrainSource = 'none' | 'sample' | 'file' | 'online';
+
+/** Heights round one airfield, and whose they are. */
+export interface LoadedTerrain {
+  readonly grid: ElevationGrid;
+  readonly credit: string | null;
+}
+
+/** The ground's heights that figures use. They come when they come: until then the ground is assumed. */
+export class Terrain {
+  #grid = $state.raw<ElevationGrid | null>(null);
+  #credit = $state.raw<string | null>(null);
+  #source = $state.raw<TerrainSource>('none');
+  #state = $state.raw<'none' | 'loading' | 'loaded' | 'failed'>('none');
+  #reason = $state.raw<string | null>(null);
+  /** Counts the loads: a late answer to an earlier one is dropped. */
+  #turn = 0;
+
+  get grid(): ElevationGrid | null {
+    return this.#grid;
+  }
+  get credit(): string | null {
+    return this.#credit;
+  }
+  get source(): TerrainSource {
+    return this.#source;
+  }
+  get state(): 'none' | 'loading' | 'loaded' | 'failed' {
+    return this.#state;
+  }
+  /** Why it could not be loaded, in words for the user. */
+  get reason(): string | null {
+    return this.#reason;
+  }
+
+  none(): void {
+    this.#turn++;
+    this.#source = 'none';
+    this.#state = 'none';
+    this.#grid = this.#credit = this.#reason = null;
+  }
+
+  /** Loads in the background. `load` answers with the heights, or with why there are none. */
+  async load(source: TerrainSource, load: () => Promise<LoadedTerrain | string>): Promise<void> {
+    const turn = ++this.#turn;
+    this.#source = source;
+    this.#state = 'loading';
+    this.#grid = this.#credit = this.#reason = null;
+    let answer: LoadedTerrain | string;
+    try {
+      answer = await load();
+    } catch {
+      answer = 'the heights could not be fetched; are you online?';
+    }
+    if (turn !== this.#turn) return;
+    if (typeof answer === 'string') {
+      this.#state = 'failed';
+      this.#reason = answer;
+      return;
+    }
+    this.#grid = answer.grid;
+    this.#credit = answer.credit;
+    this.#state = 'loaded';
+  }
+}
