@@ -31,7 +31,7 @@ export function sceneOf(
     paths,
     spots,
     focalLengths: chosen ? paths.map((path, i) => focalLengthsAlong(path, chosen.a.paths[i])) : null,
-    usableTo: outlookOf(contents).reach.usableTo,
+    usableTo: outlookOf(contents, terrain).reach.usableTo,
     litSides: contents.runways.map((runway) => ({
       runway: runway.id,
       a: litSide(runway, instants[0]),

@@ -1,0 +1,70 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { closeBrowser, openPage, pixelOf, type Opened } from './page';
+
+afterAll(closeBrowser);
+
+/** South of runway 07/25, between it and the lay-by at Mill Lane (18.1958617, 50.9305867). */
+const corners = [
+  [18.1945, 50.9308],
+  [18.1965, 50.9311],
+  [18.1963, 50.9315],
+] as const;
+
+describe('what stands in the way', () => {
+  let opened: Opened;
+  let page: Page;
+  beforeAll(async () => {
+    opened = await openPage({ width: 1440, height: 900 });
+    ({ page } = opened);
+  });
+  afterAll(() => opened.context.close());
+
+  it('[B160] a building that is drawn hides part of a path: the card says how much, and by what', async () => {
+    await page.getByRole('button', { name: /Mill Lane lay-by/ }).click();
+    const right = page.getByRole('complementary', { name: 'What is selected' });
+    await expect.poll(() => right.innerText()).toContain('From the terrain.');
+    await page.getByRole('button', { name: 'Building', exact: true }).click();
+    for (const corner of corners) {
+      const { x, y } = await pixelOf(page, corner);
+      await page.mouse.click(x, y);
+    }
+    await page.keyboard.press('Enter');
+    await expect.poll(() => right.innerText()).toContain('Building 1');
+    await right.getByLabel(/^Height/).fill('30');
+    await right.getByLabel(/^Height/).press('Enter');
+    await page.getByRole('button', { name: /Mill Lane lay-by/ }).click();
+    await expect.poll(() => right.innerText()).toMatch(/\d+% of it in sight, from .* Hidden by Building 1/);
+  });
+
+  it('[B161] shows the line of sight from the side, and follows it along the path by keyboard', async () => {
+    await page.getByRole('button', { name: 'Sight line', exact: true }).first().click();
+    const dock = page.getByRole('region', { name: 'Sight line from the side' });
+    await dock.waitFor();
+    const slider = dock.getByRole('slider');
+    const said = () => dock.getByRole('status').innerText();
+    await slider.focus();
+    let hidden = '';
+    for (let i = 0; i < 60 && !/^Hidden by Building 1/.test(hidden); i++) {
+      await page.keyboard.press('ArrowRight');
+      hidden = await said();
+    }
+    expect(hidden).toMatch(/^Hidden by Building 1, \d+ m from you\..*(higher would clear it|move aside)/);
+    await dock.getByRole('button', { name: 'Close' }).click();
+    await dock.waitFor({ state: 'detached' });
+  });
+
+  it('[B162] says where the heights of the ground come from; without them they are assumed', async () => {
+    const right = page.getByRole('complementary', { name: 'What is selected' });
+    await page.getByRole('button', { name: 'Heights of the ground' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Heights of the ground' });
+    await expect.poll(() => dialog.getByRole('status').innerText()).toMatch(/^On: the sample site's own/);
+    await dialog.getByRole('button', { name: 'Switch off' }).click();
+    await expect
+      .poll(() => dialog.getByRole('status').innerText())
+      .toMatch(/^Off: the ground is assumed flat/);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => right.innerText()).toContain('Assumed: as high as the nearest runway.');
+    expect(opened.complaints).toEqual([]);
+  });
+});
