@@ -108,7 +108,7 @@ async function fromTiff(file: Blob, about: Position): Promise<TerrainReading> {
 }
 
 async function fromArchive(file: Blob, about: Position): Promise<TerrainReading> {
-  const { openHeightArchive } = await import('./imports/terrain/height-archive');
+  const { openHeightArchive } = await import('./map/base/archive');
   const opened = await openHeightArchive(file);
   if (!opened.ok) return opened;
   const { archive } = opened;
