@@ -148,18 +148,14 @@ function groundMesh({ points, spokes }: Scenery['ground']): BufferGeometry {
   for (let ring = rings - 1; ring > 0; ring--)
     for (let i = 0; i < spokes; i++) {
       const [a, b, c, d] = [at(ring - 1, i), at(ring - 1, i + 1), at(ring, i + 1), at(ring, i)];
-      indices.push(a, c, b, a, d, c);
+      indices.push(a, b, c, a, c, d);
     }
   for (let i = 0; i < spokes; i++) indices.push(0, at(0, i + 1), at(0, i));
-  const geometry = geometryOf(
+  return geometryOf(
     places,
-    indices.toReversed(),
+    indices,
     points.flatMap(([e, n]) => [e / tile, n / tile]),
   );
-  // Reversed twice: triangles from far to near, and the right way up.
-  geometry.setIndex(indices);
-  geometry.computeVertexNormals();
-  return geometry;
 }
 
 function stripMesh({ left, right }: Strip): BufferGeometry {

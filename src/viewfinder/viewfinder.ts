@@ -286,14 +286,14 @@ export class Viewfinder {
     this.#shadow.scale.set(wide, 1, wide);
     this.#skylight.color = light.above;
     this.#skylight.groundColor = light.below;
-    this.#skylight.intensity = 1;
+    this.#skylight.intensity = 0.85;
     if (this.#scene.fog instanceof FogExp2) {
       this.#scene.fog.color.copy(light.horizon);
       this.#scene.fog.density = 1 / light.sightM;
     }
     // Exposed as a camera would: for the scene, and down where the sky round the sun fills the frame.
     const sky0 = skyTowards(light, at.clone().normalize(), towards);
-    this.#renderer.toneMappingExposure = 1 / Math.max(1, 0.55 + 0.6 * sky0);
+    this.#renderer.toneMappingExposure = 1.22 / Math.max(1, 0.5 + 0.75 * sky0);
   }
 
   /** The aircraft in white on black; `hidden` lets what stands in front of it hide it. */

@@ -118,14 +118,15 @@ export function airliner(subject: Subject, { gearDown, arc }: Stance): Part[] {
     const wheel = 0.052 * H;
     parts.push(...leg(0.39 * L, axis, 0, ground, wheel * 0.8, 2));
     const track = high ? r * 1.05 : 0.11 * b;
-    for (const z of [track, -track]) parts.push(...leg(-0.035 * L, wingY, z, ground, wheel, b > 52 ? 4 : 2));
+    for (const z of [track, -track])
+      parts.push(...leg(-0.035 * L, high ? axis - 0.5 * r : wingY, z, ground, wheel, b > 52 ? 4 : 2));
   }
   return parts;
 }
 
 /** A tube: round at the nose, drawn up at the tail. */
 function tube(L: number, axis: number, r: number): Section[] {
-  const nose = Math.min(0.16 * L, 3.1 * r);
+  const nose = Math.min(0.17 * L, 3.5 * r);
   const tail = Math.min(0.36 * L, 6.4 * r);
   const section = (x: number, k: number, y: number): Section => ({
     x,
@@ -137,7 +138,7 @@ function tube(L: number, axis: number, r: number): Section[] {
   for (let i = 0; i <= 10; i++) {
     const t = i / 10;
     // Fuller than an ellipse; the chin hangs a little.
-    const k = Math.max(0.015, (1 - (1 - t) ** 2.1) ** 0.62);
+    const k = Math.max(0.015, (1 - (1 - t) ** 1.95) ** 0.64);
     sections.push(section(L / 2 - nose * t * t, k, -0.16 * r * (1 - t) ** 1.4));
   }
   for (let i = 1; i <= 8; i++) sections.push(section(L / 2 - nose - ((L - nose - tail) * i) / 8, 1, 0));
@@ -204,9 +205,9 @@ function tail(
   ];
   const half = (tailplane * b) / 2;
   const y = tTail ? top - 0.035 * H : axis + 0.55 * r;
-  const root = tTail ? -0.445 * L : -0.415 * L;
+  const root = tTail ? -0.445 * L : -0.4 * L;
   const chord = tTail ? finChord * 0.62 : Math.max(finChord * 0.95, 0.07 * L);
-  const swept = root - (tTail ? 0.012 * L : 0.03 * L);
+  const swept = root - (tTail ? 0.012 * L : 0.024 * L);
   const stabiliser = [
     { at: [root, y, 0] as const, chord, thickness: 0.1 },
     { at: [swept, y + (tTail ? 0 : 0.05 * half), half] as const, chord: chord * 0.42, thickness: 0.1 },

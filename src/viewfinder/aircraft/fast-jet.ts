@@ -1,9 +1,7 @@
 import type { Subject } from '../../survey/schema/subject';
 import type { Stance } from './airliner';
-import { loft, patch, type Section } from './fuselage';
+import { loft, type Section } from './fuselage';
 import { fin, leg, pair, part, type Part } from './parts';
-
-const degrees = (d: number) => (d * Math.PI) / 180;
 
 /** A small fast jet: a delta wing, one fin, a bubble canopy, the intakes beside it. Proportions from memory. */
 export function fastJet({ length: L, span: b, height: H }: Subject, { gearDown }: Stance): Part[] {
@@ -44,7 +42,6 @@ export function fastJet({ length: L, span: b, height: H }: Subject, { gearDown }
   const parts: Part[] = [
     part('skin', loft(sections)),
     part('glass', loft(canopy)),
-    part('dark', patch(sections, L / 2 - 0.345 * L, L / 2 - 0.362 * L, [degrees(-50), degrees(230)], 0.02)),
     ...pair('skin', [
       { at: [-0.02 * L, axis, 0.3 * r], chord: 0.5 * L, thickness: 0.05 },
       { at: [-0.06 * L, axis, half], chord: 0.09 * L, thickness: 0.05 },

@@ -75,9 +75,11 @@ export function windows(
   for (let x = from; x > to; x -= pitch) {
     const section = sectionAt(sections, x);
     const half = (0.62 * size) / section.halfHeight;
+    // A flat pane must not sink into the round skin.
+    const proud = 0.012 + section.halfHeight * (1 - Math.cos(half));
     for (const side of [angle, Math.PI - angle]) {
       const low = (dx: number, da: number) =>
-        mesh.point(onSection({ ...section, x: x + dx }, side + (side === angle ? da : -da), 0.015));
+        mesh.point(onSection({ ...section, x: x + dx }, side + (side === angle ? da : -da), proud));
       const [a, b, c, d] = [
         low(size / 2, -half),
         low(size / 2, half),

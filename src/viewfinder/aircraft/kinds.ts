@@ -3,12 +3,12 @@ import type { Subject } from '../../survey/schema/subject';
 /** What an aircraft looks like in the large. */
 export type Kind = 'airliner' | 'business-jet' | 'fast-jet' | 'propeller' | 'helicopter' | 'glider';
 
-/** m of span below which a jet has its engines at the tail rather than under the wing. Drawing only, from memory. */
-const enginesAtTail = 22.5;
+/** m of height below which a jet has its engines at the tail: there is no room under the wing. Drawing only, from memory. */
+const enginesAtTail = 8.6;
 /** m/s of climb speed from which a small jet is a fast one. Drawing only. */
 const fast = 105;
 
-export function kindOf({ propulsion, span, climbSpeed }: Subject): Kind {
+export function kindOf({ propulsion, height, climbSpeed }: Subject): Kind {
   switch (propulsion) {
     case 'rotor':
       return 'helicopter';
@@ -17,7 +17,7 @@ export function kindOf({ propulsion, span, climbSpeed }: Subject): Kind {
     case 'propeller':
       return 'propeller';
     case 'jet':
-      if (span >= enginesAtTail) return 'airliner';
+      if (height >= enginesAtTail) return 'airliner';
       return climbSpeed >= fast ? 'fast-jet' : 'business-jet';
   }
 }

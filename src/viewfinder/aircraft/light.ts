@@ -247,7 +247,7 @@ export function helicopter(subject: Subject, { arc }: Stance, rotor: (radius: nu
   const rotorY = H / 2 - 0.02 * H;
   const finChord = 0.055 * L;
   const parts: Part[] = [
-    part('accent', loft(sections)),
+    part('skin', loft(sections)),
     part('glass', patch(sections, cabin(0.06), cabin(0.3), [degrees(8), degrees(172)], 0.012)),
     ...[
       [degrees(4), degrees(52)],
@@ -273,7 +273,7 @@ export function helicopter(subject: Subject, { arc }: Stance, rotor: (radius: nu
         thickness: 0.12,
       },
     ]),
-    ...pair('accent', [
+    ...pair('skin', [
       { at: [end + 0.12 * L, axis + 0.7 * r, 0], chord: finChord * 0.9, thickness: 0.1 },
       { at: [end + 0.12 * L, axis + 0.7 * r, 0.1 * b], chord: finChord * 0.8, thickness: 0.1 },
     ]),

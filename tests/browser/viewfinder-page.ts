@@ -1,0 +1,87 @@
+import { frameFor, type FrameChoice } from '../../src/figures/frame/frame-for';
+import { landscape, type Hold } from '../../src/figures/optics/framing';
+import { nothingPinned, type Pinned } from '../../src/figures/optics/settings';
+import { outlookOf, spotFigures } from '../../src/figures/spot-figures';
+import { pathsOf } from '../../src/figures/traffic/paths';
+import { readContents } from '../../src/survey/contents';
+import { openSurvey } from '../../src/survey/open';
+import { Viewfinder } from '../../src/viewfinder/viewfinder';
+
+/** A picture to be drawn: a survey's text, a spot and a path in it, and how the camera is set. */
+export interface Wanted {
+  readonly survey: string;
+  readonly spot: string;
+  readonly path: string;
+  /** m on the path; the best sample when left out. */
+  readonly station?: number;
+  /** ms since 1970, UTC. */
+  readonly at: number;
+  readonly subject?: string;
+  readonly hold?: Hold;
+  readonly pinned?: Partial<Pinned>;
+  readonly width: number;
+  readonly height: number;
+}
+
+let viewfinder: Viewfinder | null = null;
+const drawer = () => (viewfinder ??= new Viewfinder());
+
+function frame({ survey, spot, path, station, at, subject, hold = landscape, pinned = {} }: Wanted) {
+  const opened = openSurvey(survey);
+  if (!opened.ok) throw new Error(opened.reason);
+  const read = readContents(opened.survey);
+  const contents = { ...read, subject: read.subjects.find((s) => s.key === subject) ?? read.subject };
+  const outlook = outlookOf(contents);
+  const standing = contents.spots.find((s) => s.id === spot);
+  const along = pathsOf(contents, () => true).find((p) => p.ref.path === path);
+  const [lens] = contents.kit.lenses;
+  if (!standing || !along || !lens) throw new Error('expected a spot, a path and a lens');
+  const [figures] = spotFigures(standing, [along], outlook, [at]);
+  if (!figures) throw new Error('expected figures');
+  const wanted = station ?? figures.paths[0]?.best.station ?? 0;
+  const stations = Array.from(along.samples.station);
+  const index = stations.reduce(
+    (best, s, i) => (Math.abs(s - wanted) < Math.abs((stations[best] ?? 0) - wanted) ? i : best),
+    0,
+  );
+  const choose = (focalLength: number | null): FrameChoice => ({
+    lens,
+    hold,
+    pinned: { ...nothingPinned, ...pinned, focalLength },
+  });
+  const look = (focal: number | null) =>
+    frameFor(standing, figures.ground, along, index, contents, outlook, at, choose(focal));
+  // At the needed focal length the subject takes the wanted share of the frame: there the two must agree.
+  const needed = look(null).needed;
+  return { ...look(pinned.focalLength ?? needed), fill: contents.kit.fill, subject: contents.subject };
+}
+
+export function measure(wanted: Wanted) {
+  const { picture, sample, needed, fill, card, subject } = frame(wanted);
+  const measured = drawer().measure(picture, wanted.width, wanted.height);
+  return { measured, sample, needed, fill, warnings: card.warnings, subject, lens: picture.lens };
+}
+
+/** Draws on a canvas of the page; ms of script that drawing took, first and later. */
+export function draw(wanted: Wanted): { readonly first: number; readonly later: number } {
+  const { picture } = frame(wanted);
+  const canvas = document.createElement('canvas');
+  Object.assign(canvas, { width: wanted.width, height: wanted.height });
+  document.body.replaceChildren(canvas);
+  const began = performance.now();
+  drawer().draw(picture, canvas);
+  const first = performance.now() - began;
+  const times = Array.from({ length: 12 }, (_, i) => {
+    const from = performance.now();
+    drawer().draw(picture, canvas, { right: i * 0.01, up: 0 });
+    return performance.now() - from;
+  }).sort((a, b) => a - b);
+  drawer().draw(picture, canvas);
+  return { first, later: times[6] ?? NaN };
+}
+
+export const cost = () => drawer().cost;
+export function dispose(): void {
+  viewfinder?.dispose();
+  viewfinder = null;
+}

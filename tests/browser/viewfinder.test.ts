@@ -1,0 +1,205 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { destination } from '../../src/figures/geometry/earth';
+import { bundled } from '../support/bundle';
+import { launchChromium } from '../support/chromium';
+import { feature, plainKit, plainSubject, spotFeature, surveyText } from '../support/contents';
+import type * as Tested from './viewfinder-page';
+import type { Wanted } from './viewfinder-page';
+
+declare const tested: typeof Tested;
+
+let page: Page;
+let close = async () => {};
+beforeAll(async () => {
+  const [browser, code] = await Promise.all([launchChromium(), bundled('browser/viewfinder-page.ts')]);
+  close = () => browser.close();
+  page = await browser.newPage();
+  await page.addScriptTag({ content: code });
+}, 60_000);
+afterAll(() => close());
+
+const spot = [8.56, 47.45] as const;
+/** 14:00 local: the sun in the south-west, 54 degrees up. And 05:30 UTC: 15 degrees up, east-north-east. */
+const afternoon = Date.parse('2026-06-21T13:00:00Z');
+const morning = Date.parse('2026-06-21T05:30:00Z');
+
+const subjects = [
+  { ...plainSubject, key: 'jet', length: 37.6, span: 34.1, height: 11.8, engines: 2, wing: 'low' },
+  { ...plainSubject, key: 'business', length: 14.4, span: 15.9, height: 4.6, engines: 2 },
+  {
+    ...plainSubject,
+    key: 'single',
+    propulsion: 'propeller',
+    length: 8.3,
+    span: 11,
+    height: 2.7,
+    wing: 'high',
+    engines: 1,
+    rpm: 2400,
+  },
+  {
+    ...plainSubject,
+    key: 'turboprop',
+    propulsion: 'propeller',
+    length: 27.2,
+    span: 27,
+    height: 7.6,
+    wing: 'high',
+    engines: 2,
+    rpm: 1200,
+  },
+  { ...plainSubject, key: 'glider', propulsion: 'none', length: 8.4, span: 17, height: 1.55, engines: 0 },
+  {
+    ...plainSubject,
+    key: 'helicopter',
+    propulsion: 'rotor',
+    length: 12.9,
+    span: 10.7,
+    height: 3.3,
+    rpm: 390,
+    blades: 3,
+  },
+];
+
+/** A parked subject 250 m north of the spot, facing `heading`, with other things round it. */
+function parked(heading: number, ...others: readonly unknown[]): string {
+  const middle = destination(spot, 0, 250);
+  const ring = [45, 135, 225, 315, 45].map((b) => destination(middle, b, 60));
+  const apron = feature('stand', 'apron', 'Polygon', [ring], { heading });
+  return surveyText([spotFeature('s', spot, { ground: 0, eyeHeight: 2 }), apron, ...others], {
+    subjects,
+    kit: {
+      ...plainKit,
+      lenses: [{ key: 'any', name: 'Any', shortest: 10, longest: 3000, widestAperture: 4 }],
+    },
+  });
+}
+const wall = (away: number, height: number, sight = 'solid') =>
+  feature(
+    'wall',
+    'obstacle',
+    'LineString',
+    [-60, 60].map((east) => destination(destination(spot, 0, away), 90, east)),
+    {
+      height,
+      sight,
+    },
+  );
+const measure = (wanted: Partial<Wanted>) =>
+  page.evaluate((w) => tested.measure(w), {
+    survey: parked(270),
+    spot: 's',
+    path: 'stand',
+    at: afternoon,
+    subject: 'jet',
+    width: 900,
+    height: 600,
+    ...wanted,
+  } satisfies Wanted);
+
+describe('the viewfinder agrees with the figures', () => {
+  test.each(subjects.map((s) => s.key))(
+    '[V1] %s: as wide as it is framed, to 2 %, from the side, nose-on and tail-on, landscape and portrait',
+    async (subject) => {
+      for (const heading of [270, 90, 180, 0])
+        for (const portrait of [false, true]) {
+          const [width, height] = portrait ? [600, 900] : [900, 600];
+          const hold = { portrait, part: 'whole' } as const;
+          const { measured, fill, lens } = await measure({
+            survey: parked(heading),
+            subject,
+            hold,
+            width,
+            height,
+          });
+          const { box } = measured;
+          if (!box) throw new Error('expected an aircraft in the frame');
+          const shares = [(box.right - box.left) / width, (box.bottom - box.top) / height];
+          expect(lens.sensorWidth > lens.sensorHeight).toBe(!portrait);
+          // One of the two takes the wanted share, give or take the pixel that is cut.
+          const off = Math.abs(Math.max(...shares) / fill - 1);
+          expect(off, `${subject} heading ${heading} ${portrait ? 'portrait' : 'landscape'}`).toBeLessThan(
+            0.02,
+          );
+        }
+    },
+  );
+
+  test('[V2] a longer focal length draws it larger in proportion', async () => {
+    const wide = async (focalLength: number) => {
+      const { box } = (await measure({ pinned: { focalLength } })).measured;
+      return (box?.right ?? 0) - (box?.left ?? 0);
+    };
+    const [short, long] = [await wide(60), await wide(180)];
+    expect(long / short).toBeCloseTo(3, 1);
+  });
+
+  test('[V3] half an aircraft fills the frame with that half', async () => {
+    const whole = await measure({});
+    for (const part of ['nose', 'tail'] as const) {
+      const half = await measure({ hold: { portrait: false, part } });
+      expect(half.needed ?? 0).toBeGreaterThan(1.6 * (whole.needed ?? Infinity));
+      const { box } = half.measured;
+      // Facing west: the nose is on the left; the other half runs out of the frame.
+      if (part === 'nose') expect(box).toMatchObject({ right: 900 });
+      else expect(box).toMatchObject({ left: 0 });
+    }
+  });
+
+  test('[V4] the flank that the figures call lit is bright, the other one dark', async () => {
+    // From the south in the afternoon the sun is behind the photographer; from the north it is not.
+    const lit = await measure({});
+    const back = destination(spot, 0, 500);
+    const other = parked(270).replace(JSON.stringify(spot), JSON.stringify(back));
+    const dark = await measure({ survey: other });
+    expect([lit.sample.flankLit, dark.sample.flankLit]).toEqual([true, false]);
+    expect(lit.measured.brightness).toBeGreaterThan(1.5 * dark.measured.brightness);
+    // A low sun in the morning, from the east-north-east: now it is the other way round.
+    const [south, north] = [await measure({ at: morning }), await measure({ at: morning, survey: other })];
+    expect([south.sample.flankLit, north.sample.flankLit]).toEqual([false, true]);
+    expect(north.measured.brightness).toBeGreaterThan(1.5 * south.measured.brightness);
+  });
+
+  test('[V5] what the figures call blocked is hidden, what is in part is in part, a mesh hides nothing', async () => {
+    const seen = async (...others: readonly unknown[]) => {
+      const { measured, sample } = await measure({ survey: parked(270, ...others) });
+      return { share: measured.visible / measured.all, sight: sample.score.sight };
+    };
+    expect(await seen()).toEqual({ share: 1, sight: 1 });
+    expect(await seen(wall(30, 6))).toEqual({ share: 0, sight: 0 });
+    expect(await seen(wall(30, 6, 'mesh'))).toEqual({ share: 1, sight: 1 });
+    const part = await seen(wall(200, 5));
+    expect(part.sight).toBeGreaterThan(0);
+    expect(part.sight).toBeLessThan(1);
+    expect(part.share).toBeGreaterThan(0);
+    expect(part.share).toBeLessThan(1);
+    // Behind the aircraft a wall hides nothing.
+    expect(await seen(wall(300, 30))).toEqual({ share: 1, sight: 1 });
+  });
+
+  test('[V6] dusk and night are darker than day, overcast softer than sun', async () => {
+    const at = async (time: string, sky: 'clear' | 'heavy' = 'clear') =>
+      (await measure({ at: Date.parse(time), pinned: { sky } })).measured.brightness;
+    const [day, dusk, night] = [
+      await at('2026-06-21T13:00:00Z'),
+      await at('2026-06-21T20:00:00Z'),
+      await at('2026-06-21T23:00:00Z'),
+    ];
+    expect(day).toBeGreaterThan(2 * dusk);
+    expect(dusk).toBeGreaterThan(2 * night);
+    expect(day).toBeGreaterThan(await at('2026-06-21T13:00:00Z', 'heavy'));
+  });
+
+  test('[V7] giving it back frees what the graphics card held; another one can be opened after it', async () => {
+    await measure({ subject: 'jet' });
+    const before = await page.evaluate(() => tested.cost());
+    for (const subject of ['single', 'glider', 'jet']) await measure({ subject });
+    const after = await page.evaluate(() => tested.cost());
+    expect(after.geometries).toBe(before.geometries);
+    for (let i = 0; i < 3; i++) {
+      await page.evaluate(() => tested.dispose());
+      expect((await measure({})).measured.all).toBeGreaterThan(1000);
+    }
+  });
+});
