@@ -75,6 +75,14 @@ function parked(heading: number, ...others: readonly unknown[]): string {
     },
   });
 }
+/** The same place passed in flight, rotor turning: `heading` as above. */
+function passing(heading: number): string {
+  const middle = destination(spot, 0, 250);
+  const line = [destination(middle, heading + 180, 160), destination(middle, heading, 160)];
+  const path = feature('pass', 'flight-path', 'LineString', line, { heights: [1, 1], source: 'drawn' });
+  const survey = JSON.parse(parked(heading)) as { features: unknown[] };
+  return JSON.stringify({ ...survey, features: [survey.features[0], path] });
+}
 const wall = (away: number, height: number, sight = 'solid') =>
   feature(
     'wall',
@@ -112,7 +120,9 @@ describe('the viewfinder agrees with the figures', () => {
         const [width, height] = portrait ? [300, 450] : [450, 300];
         const hold = { portrait, part: 'whole' } as const;
         const { measured, fill, lens } = await measure({
-          survey: parked(heading),
+          ...(subject === 'helicopter'
+            ? { survey: passing(heading), path: 'pass', station: 160 }
+            : { survey: parked(heading) }),
           subject,
           hold,
           width,

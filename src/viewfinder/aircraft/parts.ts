@@ -50,6 +50,7 @@ export function propeller(
   count: number,
   arc: number | null,
   spinner: number,
+  phase = 0.35,
 ): Part[] {
   const [x, y, z] = at;
   const cone = new CylinderGeometry(0.02, spinner, spinner * 1.6, 16)
@@ -58,7 +59,7 @@ export function propeller(
   const disc = new CylinderGeometry(radius, radius, 0.025 * radius, 40)
     .rotateZ(Math.PI / 2)
     .translate(x - spinner, y, z);
-  const turning = blades(radius, count, arc, 0.35).translate(x - spinner, y, z);
+  const turning = blades(radius, count, arc, phase).translate(x - spinner, y, z);
   return [part('metal', cone), part('blade', turning), ...(arc === null ? [] : [part('disc', disc)])];
 }
 

@@ -32,7 +32,8 @@ function partsOf(subject: Subject, stance: Stance): Part[] {
       return glider(subject);
     case 'helicopter':
       return helicopter(subject, stance, (radius) =>
-        propeller([0, 0, 0], radius, subject.blades ?? 3, stance.arc, 0.04),
+        // A standing rotor is parked with a blade over the nose.
+        propeller([0, 0, 0], radius, subject.blades ?? 3, stance.arc, 0.04, -Math.PI / 2),
       );
     case 'propeller':
       return subject.length >= tubeFrom && (subject.engines ?? 1) > 1

@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { destination } from '../../../src/figures/geometry/earth';
+import { lensCoverage } from '../../../src/figures/optics/lens-coverage';
+import { outlookOf } from '../../../src/figures/spot-figures';
+import { pathsOf } from '../../../src/figures/traffic/paths';
+import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../../support/contents';
+
+const a = [8.5, 47.4] as const;
+const runway = runwayFeature('rwy', a, destination(a, 90, 2500), [
+  { designator: '09' },
+  { designator: '27' },
+]);
+/** South of the runway, the sun behind. */
+const south = destination(destination(a, 90, 600), 180, 300);
+const noon = Date.parse('2026-09-21T11:00:00Z');
+const night = Date.parse('2026-09-21T23:00:00Z');
+
+function coverage(lenses: readonly object[], instants = [noon], status = 'public') {
+  const spot = spotFeature('s', south, { access: { status } });
+  const contents = contentsOf([runway, spot], { subjects: [plainSubject], kit: { ...plainKit, lenses } });
+  const paths = pathsOf(contents, (kind) => kind === 'arrival');
+  return lensCoverage(contents, paths, outlookOf(contents), instants);
+}
+const lens = (shortest: number, longest: number, extenders: number[] = []) => ({
+  key: `${shortest}`,
+  name: 'x',
+  shortest,
+  longest,
+  widestAperture: 4,
+  extenders,
+});
+
+describe('which lens to take', () => {
+  test('[F325] shares of good frames: bins, lenses and what is missing add up', () => {
+    const { frames, bins, lenses, missing } = coverage([lens(70, 200), lens(200, 400, [2])]);
+    expect(frames).toBeGreaterThan(100);
+    expect(bins.reduce((sum, bin) => sum + bin.share, 0)).toBeCloseTo(1, 9);
+    const [short, long] = lenses;
+    expect(short?.alone).toBe(short?.extended);
+    expect(long?.extended).toBeGreaterThan(long?.alone ?? 1);
+    expect((short?.extended ?? 0) + (long?.extended ?? 0) + missing).toBeGreaterThan(0.999);
+    expect(missing).toBeGreaterThan(0);
+    expect(bins.find((bin) => bin.from < 100 && bin.to > 100)?.covered).toBe(true);
+    expect(bins.at(-1)?.covered).toBe(false);
+    // A lens that covers everything leaves nothing.
+    expect(coverage([lens(20, 1280)]).missing).toBe(0);
+  });
+
+  test('[F326] nothing is good at night, or where nobody may stand', () => {
+    expect(coverage([lens(70, 200)], [night])).toMatchObject({ frames: 0, missing: 0 });
+    expect(coverage([lens(70, 200)], [noon], 'forbidden').frames).toBe(0);
+  });
+});
