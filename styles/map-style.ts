@@ -182,7 +182,11 @@ const keyOf: ReadonlyMap<string, keyof Palette> = new Map(
   Object.entries(paper).map(([key, colour]) => [colour, key as keyof Palette]),
 );
 
-export const fonts = { plain: 'Source Sans 3', strong: 'Source Sans 3 Semibold' } as const;
+/**
+ * Names of the map's faces. For letters that they do not have (Hebrew, Arabic) the map library puts the name into a CSS font
+ * list without quotes: a part that begins with a digit, as in "Source Sans 3", would make the list invalid and the letters tiny.
+ */
+export const fonts = { plain: 'Source Sans', strong: 'Source Sans Semibold' } as const;
 
 /** A layer of the map, without its library's types: those stay in one file. */
 export interface LayerPiece {
