@@ -26,18 +26,30 @@ const inMenu = (name: string) => async (page: Page) => {
   await button(page, name).click();
   await page.getByRole('dialog').waitFor();
 };
+const inFoot = (name: string) => async (page: Page) => {
+  await tab(page, 3);
+  await button(page, name).click();
+};
 const inList = (name: string | RegExp) => async (page: Page) => {
   await tab(page, 1);
   await button(page, name).click();
   await tab(page, 2);
 };
 
-/** Every screen, and how to get to it from the one before; one line for each that is added. */
+/**
+ * Every screen, and how to get to it from the one before; one line for each that is added. What is only a part of the
+ * page begins with that part: the rest has been looked at.
+ */
 const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   'the survey': (page) => tab(page, 1),
-  'time and light': (page) => tab(page, 3),
-  'the airfield': (page) => tab(page, 2),
-  'a standing spot': inList(/^Car park, top deck/),
+  '.foot: time and light': (page) => tab(page, 3),
+  '.right: the airfield': (page) => tab(page, 2),
+  '.right: a standing spot': inList(/^Car park, top deck/),
+  'the viewfinder': async (page) => {
+    await button(page, 'Through the viewfinder').click();
+    await page.getByRole('dialog').waitFor();
+  },
+  'the sight line from the side': (page) => button(page, 'Sight line').click(),
   'a spot under the map': (page) => tab(page, 0),
   'the base maps': async (page) => {
     // On the map itself, where there is one.
@@ -46,8 +58,12 @@ const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.getByText('Add a map of your own').click();
     await button(page, 'Add').click();
   },
-  'a runway': inList(/^07\/25/),
-  'an obstacle': inList(/^West hangar|high$/),
+  '.foot: the light of the day': inFoot('Light today'),
+  '.foot: the light of the year': inFoot('Year'),
+  '.foot: the wind record': inFoot('Wind record'),
+  '.foot: the moments again': inFoot('Moments'),
+  '.right: a runway': inList(/^07\/25/),
+  '.right: an obstacle': inList(/^West hangar|high$/),
   'the menu': (page) => button(page, 'Menu').click(),
   drawing: async (page) => {
     await page.keyboard.press('Escape');
@@ -73,7 +89,7 @@ const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
 
 interface Axe {
   run(
-    where: Document,
+    where: string | Document,
     how: object,
   ): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
 }
@@ -82,28 +98,31 @@ interface Axe {
  * What axe finds broken (WCAG 2.2 A and AA, and its good practices) in all looks, by rule and element. In the looks
  * after the first only colours and sizes are new. The looks are put on the page by hand: that spares the frames between.
  */
-function violations(page: Page): Promise<string[]> {
-  return page.evaluate(async (names) => {
-    const { axe } = globalThis as unknown as { axe: Axe };
-    const root = document.documentElement;
-    const worn = root.dataset['look'];
-    const all: string[] = [];
-    for (const [i, look] of names.entries()) {
-      root.dataset['look'] = look;
-      const { violations: found } = await axe.run(document, {
-        resultTypes: ['violations'],
-        preload: false,
-        ...(i === 0
-          ? { rules: { 'target-size': { enabled: true } } }
-          : { runOnly: ['color-contrast', 'target-size'] }),
-      });
-      for (const { id, nodes } of found)
-        for (const { html, failureSummary } of nodes)
-          all.push(`${look}: ${id}: ${html.slice(0, 160)} ${failureSummary.slice(0, 200)}`);
-    }
-    root.dataset['look'] = worn;
-    return all;
-  }, looks);
+function violations(page: Page, part: string | null): Promise<string[]> {
+  return page.evaluate(
+    async ([names, where]) => {
+      const { axe } = globalThis as unknown as { axe: Axe };
+      const root = document.documentElement;
+      const worn = root.dataset['look'];
+      const all: string[] = [];
+      for (const [i, look] of names.entries()) {
+        root.dataset['look'] = look;
+        const { violations: found } = await axe.run(where ?? document, {
+          resultTypes: ['violations'],
+          preload: false,
+          ...(i === 0
+            ? { rules: { 'target-size': { enabled: true } } }
+            : { runOnly: ['color-contrast', 'target-size'] }),
+        });
+        for (const { id, nodes } of found)
+          for (const { html, failureSummary } of nodes)
+            all.push(`${look}: ${id}: ${html.slice(0, 160)} ${failureSummary.slice(0, 200)}`);
+      }
+      root.dataset['look'] = worn;
+      return all;
+    },
+    [looks, part] as const,
+  );
 }
 
 async function broken(page: Page): Promise<string[]> {
@@ -113,7 +132,10 @@ async function broken(page: Page): Promise<string[]> {
     // A dialog of the screen before is closed first.
     if (await page.getByRole('dialog').isVisible()) await page.keyboard.press('Escape');
     await open(page);
-    all.push(...(await violations(page)).map((v) => `${screen}, ${v}`));
+    const part = (await page.getByRole('dialog').isVisible())
+      ? 'dialog[open]'
+      : (/^(\.\w+):/.exec(screen)?.[1] ?? null);
+    all.push(...(await violations(page, part)).map((v) => `${screen}, ${v}`));
   }
   return all;
 }
