@@ -85,6 +85,10 @@ export const shortestWindow = 15;
 export const bridgedGap = 10;
 /** Hours of perfect pictures that a move to another spot must bring beyond what the way costs. CP. */
 export const moveWorth = 0.25;
+/** Minutes round a movement in which a moment counts more in the plan, and how many times: anything due, something starred. CP. */
+export const dueWithin = 10;
+export const dueWeight = 2;
+export const starredWeight = 4;
 /** m/s on foot with a bag, and times by which ways are longer than the straight line. CP. */
 export const walkingSpeed = 1.25;
 export const detour = 1.3;

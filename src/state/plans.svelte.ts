@@ -1,3 +1,4 @@
+import { dueOn } from '../figures/movements/due-on';
 import { dayPlan, moveTime, planRows, windFor, type DayPlan, type PlanStay } from '../figures/plan/day-plan';
 import { otherFlows, type FlowSpan, type OtherFlow } from '../figures/plan/flow-spans';
 import { insteadOf, type Instead } from '../figures/plan/instead';
@@ -45,13 +46,16 @@ export class Plans {
     return [{ ...whole, to: first.from }, ...hours, { ...whole, from: last.to }];
   });
 
+  readonly #due = $derived.by(() =>
+    dueOn(this.#derived.contents.movements, this.#derived.date, this.#derived.timeZone),
+  );
   readonly #others = $derived.by(() => otherFlows(this.#derived.contents, this.#derived.inUse));
   readonly #rows = $derived.by(() =>
     planRows(this.#derived.contents, [...this.spans, ...this.#others], this.#derived.day),
   );
 
   readonly today = $derived.by(() =>
-    dayPlan(this.#derived.contents, this.#rows, this.spans, this.#derived.day),
+    dayPlan(this.#derived.contents, this.#rows, this.spans, this.#derived.day, this.#due),
   );
 
   /** The flows that may come instead, with what they would make of the day. */
@@ -59,7 +63,7 @@ export class Plans {
     const { contents, day } = this.#derived;
     return this.#others.map((flow) => {
       const { arrivals, departures } = flow;
-      const plan = dayPlan(contents, this.#rows, [{ ...day, arrivals, departures }], day);
+      const plan = dayPlan(contents, this.#rows, [{ ...day, arrivals, departures }], day, this.#due);
       return { flow, windFrom: windFor(contents, flow), plan };
     });
   });

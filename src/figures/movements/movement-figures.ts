@@ -3,7 +3,6 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import type { Movement } from '../../survey/schema/movement';
 import type { EndRef } from '../../survey/schema/site';
 import type { Subject } from '../../survey/schema/subject';
-import { designatorNumber } from '../geometry/designator';
 import { verdictFor } from '../optics/verdict';
 import { standingOf } from '../plan/standing';
 import type { ElevationGrid } from '../sight/terrain';
@@ -12,6 +11,7 @@ import { lensToTake } from '../summary/spot-summary';
 import { flowFor } from '../traffic/flow/flow-for';
 import { endName, pathsOf, type Path } from '../traffic/paths';
 import { windAt } from '../traffic/wind/wind-at';
+import { namesEnd } from './names-end';
 import type { Verdict } from '../types';
 import { readRow, type RowReading } from '../when/light-row';
 import type { StillView } from '../when/still-view';
@@ -95,12 +95,10 @@ export class MovementLooks {
   #ends(movement: Movement, subject: Subject, instant: number): { refs: readonly EndRef[]; from: EndFrom } {
     const { runways, weather } = this.#contents;
     if (movement.runway !== '') {
-      const same = (designator: string) =>
-        designator.toUpperCase() === movement.runway ||
-        (designatorNumber(designator) !== null &&
-          designator.replace(/^0/, '').toUpperCase() === movement.runway.replace(/^0/, ''));
       const refs = runways.flatMap((r) =>
-        ([0, 1] as const).flatMap((end) => (same(r.ends[end].designator) ? [{ runway: r.id, end }] : [])),
+        ([0, 1] as const).flatMap((end) =>
+          namesEnd(movement.runway, r.ends[end].designator) ? [{ runway: r.id, end }] : [],
+        ),
       );
       if (refs.length > 0) return { refs, from: 'given' };
     }

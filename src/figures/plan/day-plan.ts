@@ -3,10 +3,12 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import type { Day } from '../../time/day-share';
 import { RAD, wrap360, DEG } from '../geometry/angles';
 import { endGeometry } from '../traffic/runway-geometry';
+import type { DueMovement } from '../movements/due-on';
 import type { ElevationGrid } from '../sight/terrain';
 import { fieldElevation, pathsOf } from '../traffic/paths';
 import { dayRows, rankedRows, type DayRow } from '../when/day-rows';
 import { flownPaths, type FlowSpan, type OtherFlow } from './flow-spans';
+import { dueOnPath } from './due';
 import { ladderOf } from './ladder';
 import { estimatedMove, type MoveTime } from './move-time';
 import { gains, windowOf, windowsOf, type PlanWindow } from './windows';
@@ -47,23 +49,27 @@ export const planRows = (
 ): DayRow[] =>
   dayRows(contents, pathsOf(contents, flownPaths(flows.map((flow) => ({ ...day, ...flow })))), day, terrain);
 
-/** The plan of a day for the ends in use through it, out of `planRows` that cover them. */
+/** The plan of a day for the ends in use through it, out of `planRows` that cover them. `due`: the day's movements. */
 export function dayPlan(
   contents: Contents,
   rows: readonly DayRow[],
   spans: readonly FlowSpan[],
   day: Day,
+  due: readonly DueMovement[] = [],
 ): DayPlan {
   const flown = flownPaths(spans);
   const { ranked, ...left } = rankedRows(
     rows.filter(({ path: { ref } }) => flown(ref.kind, ref.runway, ref.end)),
   );
-  const windows = ranked.flatMap((row) => windowsOf(row, day.from, spans));
-  const gained = ranked.map((row) => ({ row, gain: gains(row, day.from, spans) }));
+  const gained = ranked.map((row) => {
+    const expected = dueOnPath(due, row.path.ref, contents.runways);
+    return { row, expected, gain: gains(row, day.from, spans, expected) };
+  });
+  const windows = gained.flatMap(({ row, expected }) => windowsOf(row, day.from, spans, expected));
   const stays = ladderOf(gained, (a, b) => moveTime(contents, a, b).minutes).map(
     ({ row, from, to, move }): PlanStay => {
-      const gain = gained.find((g) => g.row === row)?.gain ?? new Float64Array(row.light.total.length);
-      const window = windowOf(row, gain, day.from, from, to, spans);
+      const { gain, expected } = gained.find((g) => g.row === row) as (typeof gained)[number];
+      const window = windowOf(row, gain, day.from, from, to, spans, expected);
       const way = move && moveTime(contents, move.from, row.spot);
       return {
         window,

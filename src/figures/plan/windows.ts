@@ -4,6 +4,8 @@ import { SunTrack } from '../light/sun-track';
 import { bestUnder, classUnder, scoreUnder } from '../when/best-light';
 import { dayStepMinutes, type DayRow } from '../when/day-rows';
 import { lightCodes, readRow, type RowReading } from '../when/light-row';
+import type { DueMovement } from '../movements/due-on';
+import { weightAt } from './due';
 import { isFlown, type FlowSpan } from './flow-spans';
 
 /** What brings a window to its end, as far as it is one thing. */
@@ -15,7 +17,9 @@ export interface PlanWindow {
   /** Instants, to five minutes. */
   readonly from: number;
   readonly to: number;
-  /** Hours that are better than just worth the wait, each counted by how much. */
+  /** What the survey's list expects on the path in this time. */
+  readonly due: readonly DueMovement[];
+  /** Hours that are better than just worth the wait, each counted by how much, and more while something is due. */
   readonly worth: number;
   /** When it is best, and what the picture is then. */
   readonly peak: number;
@@ -38,12 +42,21 @@ const edge = 1e-6;
 export const gainOf = (total: number): number =>
   total <= worthwhileFrom + edge ? 0 : (total - worthwhileFrom) / (1 - worthwhileFrom);
 
-/** What each step of a row is worth: nothing in glare, hidden, or while the path is not flown. */
-export function gains({ light, path }: DayRow, from: number, spans: readonly FlowSpan[]): Float64Array {
+/**
+ * What each step of a row is worth: nothing in glare, hidden, or while the path is not flown; more while something is
+ * due on it. `due`: what is due on this path.
+ */
+export function gains(
+  { light, path }: DayRow,
+  from: number,
+  spans: readonly FlowSpan[],
+  due: readonly DueMovement[],
+): Float64Array {
   return Float64Array.from(light.total, (total, i) => {
     if (light.glare[i] === 1 || light.blocked[i] === 1) return 0;
     const gain = gainOf(total);
-    return gain > 0 && isFlown(spans, path.ref, from + (i + 0.5) * stepMs) ? gain : 0;
+    const instant = from + (i + 0.5) * stepMs;
+    return gain > 0 && isFlown(spans, path.ref, instant) ? gain * weightAt(due, instant) : 0;
   });
 }
 
@@ -60,9 +73,14 @@ export function worthwhile(gain: Float64Array): (readonly [from: number, to: num
 }
 
 /** The windows of a row. `from`: the day's first instant. */
-export function windowsOf(row: DayRow, from: number, spans: readonly FlowSpan[]): PlanWindow[] {
-  const gain = gains(row, from, spans);
-  return worthwhile(gain).map(([a, b]) => windowOf(row, gain, from, a, b, spans));
+export function windowsOf(
+  row: DayRow,
+  from: number,
+  spans: readonly FlowSpan[],
+  due: readonly DueMovement[],
+): PlanWindow[] {
+  const gain = gains(row, from, spans, due);
+  return worthwhile(gain).map(([a, b]) => windowOf(row, gain, from, a, b, spans, due));
 }
 
 /** A stretch of a row as a window, steps `a` to `b` (excluded) of the day. */
@@ -73,6 +91,7 @@ export function windowOf(
   a: number,
   b: number,
   spans: readonly FlowSpan[],
+  due: readonly DueMovement[],
 ): PlanWindow {
   const { view, spot, light } = row;
   const track = new SunTrack(spot.position);
@@ -97,6 +116,7 @@ export function windowOf(
     row,
     from: from + a * stepMs,
     to: from + b * stepMs,
+    due: due.filter(({ instant }) => instant >= from + a * stepMs && instant < from + b * stepMs),
     worth,
     peak: at,
     best: readRow(view, spot.position, at),

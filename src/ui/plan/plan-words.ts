@@ -40,6 +40,17 @@ export function windowReason(
   return parts.join('; ');
 }
 
+/** What is due in a window: "14:25 A320 LO123 (starred), 15:10 B738", many of them cut short. */
+export function dueWords(due: PlanWindow['due'], format: Formats): string {
+  const told = due.slice(0, 6).map(({ movement: { time, type, flight, starred } }) => {
+    const what = [format.clock(time), type, flight].filter(Boolean).join(' ');
+    return starred ? `${what} (starred)` : what;
+  });
+  return due.length > told.length
+    ? `${told.join(', ')} and ${due.length - told.length} more`
+    : told.join(', ');
+}
+
 /** The factors behind it: "light 0.97, reach 1.00, aspect 1.00, sight 1.00, haze 0.98". */
 export const factorWords = ({ light, reach, aspect, sight, haze }: Score): string =>
   Object.entries({ light, reach, aspect, sight, haze })

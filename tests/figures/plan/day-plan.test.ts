@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { dayPlan, moveTime, planRows, windFor } from '../../../src/figures/plan/day-plan';
 import { otherFlows, type FlowSpan } from '../../../src/figures/plan/flow-spans';
 import { insteadOf } from '../../../src/figures/plan/instead';
+import { dueOn } from '../../../src/figures/movements/due-on';
 import { spotFigures, outlookOf } from '../../../src/figures/spot-figures';
 import { inUse } from '../../../src/figures/traffic/in-use';
 import { readContents, type Contents } from '../../../src/survey/contents';
@@ -132,6 +133,37 @@ describe('the plan of a day at the sample site', () => {
       else expect(from).toBeGreaterThanOrEqual(turn - step);
     }
     expect(windows.some((w) => w.ends === 'flow')).toBe(true);
+  });
+});
+
+describe('what is due', () => {
+  const lists = (...movements: readonly object[]) =>
+    readContents({ ...survey, sunside: { ...survey.sunside, movements: movements as never } });
+  const plan = (contents: Contents) => {
+    const flow = inUse(contents, 0);
+    const spans = [{ ...day, arrivals: flow.arrivals, departures: flow.departures }];
+    const due = dueOn(contents.movements, '2026-06-21', zone);
+    return dayPlan(contents, planRows(contents, spans, day), spans, day, due);
+  };
+  const movement = { id: 'm1', time: '09:30', use: 'departure', type: 'A320', runway: '', starred: true };
+
+  test('[F268] stands in the windows of its path, and makes them worth more', () => {
+    const [without, listed] = [plan(lists()), plan(lists(movement))];
+    const of = (p: ReturnType<typeof plan>, name: string) =>
+      p.windows.filter((w) => w.row.spot.name === 'Car park, top deck' && w.row.path.name === name);
+    const [before, after] = [of(without, '25 departure')[0], of(listed, '25 departure')[0]];
+    expect(after?.due.map(({ movement: m }) => m.id)).toEqual(['m1']);
+    // Twenty minutes count four times instead of once, at no more than 1 each.
+    expect((after?.worth ?? 0) - (before?.worth ?? 0)).toBeGreaterThan(0.5);
+    expect((after?.worth ?? 0) - (before?.worth ?? 0)).toBeLessThanOrEqual(1.25);
+    expect(of(listed, '25 arrival')[0]?.worth).toBe(of(without, '25 arrival')[0]?.worth);
+  });
+
+  test('[F269] is nothing for an end that is not its own', () => {
+    const other = plan(lists({ ...movement, runway: '07' }));
+    expect(other.windows.every(({ due }) => due.length === 0)).toBe(true);
+    const own = plan(lists({ ...movement, runway: '25' }));
+    expect(own.windows.some(({ due }) => due.length === 1)).toBe(true);
   });
 });
 
