@@ -99,4 +99,4 @@ export const parkingMinutes = 8;
 /** m beyond a runway's end at which one can get round it. CP. */
 export const roundRunwayEnd = 400;
 /** mm from which and up to which people carry lenses: what needs more is no frame to plan for. CP. */
-export const goodFrameLens = [20, 1280] as const;
+export const goodFrameLens = [20, 800] as const;

@@ -1,5 +1,6 @@
 import { bringInCity } from './bring-in.bench.ts';
 import { dragSpot } from './drag-spot.bench.ts';
+import { frames } from './frame.bench';
 import { inBrowser } from './in-browser.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
 import { viewshed } from './viewshed.bench.ts';
@@ -9,6 +10,7 @@ import { yearOfLight } from './year-of-light.bench.ts';
 dragSpot();
 openLargeSurvey();
 yearOfLight();
+frames();
 await viewshed();
 await bringInCity();
 await inBrowser();

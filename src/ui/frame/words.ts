@@ -14,7 +14,8 @@ export const skyChoices = [
 /** "1/500 s", "0.4 s", "2 s". */
 export function shutterWords(seconds: number): string {
   if (seconds >= 0.3) return `${decimal(seconds, seconds >= 3 ? 0 : 1)} s`;
-  return `1/${decimal(1 / seconds, 0)} s`;
+  // As engraved: no thousands set apart, no more figures than a dial has.
+  return `1/${Number((1 / seconds).toPrecision(3))} s`;
 }
 /** "f/7.1", "f/11". */
 export const apertureWords = (aperture: number): string => `f/${decimal(aperture, aperture >= 10 ? 0 : 1)}`;
