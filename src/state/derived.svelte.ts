@@ -111,12 +111,13 @@ export class Derived {
 
   /** The moment that is shown where only one is. */
   readonly #shownInstant = $derived.by(() => (this.#view.moment === 'a' ? this.instantA : this.instantB));
-  /** The survey's wind at that moment, null where it tells none. */
   readonly #weather = $derived.by(() => this.contents.weather);
+  /** The survey's wind at that moment, null where it tells none. */
   readonly wind = $derived.by(() => {
     const weather = this.#weather;
     return weather && windAt(weather, this.#shownInstant);
   });
+
   #lastGround: FlowContents | null = null;
   /** What the flow hangs on besides the wind: the same object until that changes, so that dragging a spot works out no flow. */
   readonly flowGround = $derived.by((): FlowContents => {
