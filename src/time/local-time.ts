@@ -96,3 +96,7 @@ export function minuteOfDay(instant: number, zone: string): number {
   const { hour, minute } = zoned(instant, zone);
   return hour * 60 + minute;
 }
+
+/** ms by which the clock of a zone is ahead of UTC at an instant. */
+export const offsetMs = (instant: number, zone: string): number =>
+  zoned(instant, zone).offsetNanoseconds / 1e6;

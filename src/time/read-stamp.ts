@@ -1,4 +1,4 @@
-import { dateAt, minuteOfDay } from './local-time';
+import { offsetMs } from './local-time';
 
 /** A date and time of the wall clock as a table has it. */
 export interface Stamp {
@@ -97,11 +97,12 @@ const dayMs = 86_400_000;
 
 /**
  * Month (0 to 11) and hour of the clock in a zone, as month * 24 + hour, for a hundred thousand instants: the zone is
- * asked twice a day of UTC, and by the instant only where its clocks change or its offset is no whole hour.
+ * asked once a day of UTC, and by the instant only where its clocks change.
  */
 export class MonthHours {
   readonly #zone: string;
-  readonly #days = new Map<number, number | null>();
+  /** Offset at the beginning of each day of UTC. */
+  readonly #offsets = new Map<number, number>();
 
   constructor(zone: string) {
     this.#zone = zone;
@@ -109,19 +110,17 @@ export class MonthHours {
 
   at(instant: number): number {
     const day = Math.floor(instant / dayMs);
-    let offset = this.#days.get(day);
-    if (offset === undefined) {
-      const [a, b] = [this.#offset(day * dayMs), this.#offset((day + 1) * dayMs)];
-      offset = a === b ? a : null;
-      this.#days.set(day, offset);
-    }
-    const local = new Date(instant + (offset ?? this.#offset(instant)));
+    const offset = this.#atDay(day);
+    const changes = offset !== this.#atDay(day + 1);
+    const local = new Date(instant + (changes ? offsetMs(instant, this.#zone) : offset));
     return local.getUTCMonth() * 24 + local.getUTCHours();
   }
 
-  #offset(instant: number): number {
-    const [year = 0, month = 1, date = 1] = dateAt(instant, this.#zone).split('-').map(Number);
-    const local = Date.UTC(year, month - 1, date) + minuteOfDay(instant, this.#zone) * 60_000;
-    return Math.round((local - instant) / 60_000) * 60_000;
+  #atDay(day: number): number {
+    const known = this.#offsets.get(day);
+    if (known !== undefined) return known;
+    const offset = offsetMs(day * dayMs, this.#zone);
+    this.#offsets.set(day, offset);
+    return offset;
   }
 }

@@ -106,7 +106,7 @@ describe('wind and flow on the sample site', () => {
     await view.getByLabel('Speeds are in').selectOption('kt');
     await view.getByRole('button', { name: 'Read the table' }).click();
     await view.getByText('2,000 observations').waitFor();
-    expect(await view.getByText(/1 rows could not be read/).count()).toBe(1);
+    expect(await view.getByText(/1 rows left out, 0 repeated/).count()).toBe(1);
     expect(await view.getByRole('button', { name: '25 arrivals' }).innerText()).toContain('75 %');
     await view.getByRole('button', { name: '07 arrivals' }).click();
     expect(await view.getByRole('img').getAttribute('aria-label')).toMatch(/Jan: 26 % to 26 %/);

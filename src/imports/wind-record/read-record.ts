@@ -42,7 +42,7 @@ const withoutComments = (text: string) =>
   text.replace(/^\ufeff/, '').replace(/^(?:[ \t]*(?:#|\/\/)[^\n]*(?:\n|$))+/, '');
 const shownLeft = 100;
 /** Characters that are read in one go: a few milliseconds. */
-const chunk = 64_000;
+const chunk = 16_000;
 
 /** Looks at the head of a table; null for one without rows. */
 export function planRecord(text: string): RecordPlan | null {
