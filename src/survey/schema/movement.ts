@@ -28,6 +28,9 @@ export const movementFields = {
 export type Movement = Read<typeof movementFields>;
 const schema = v.object(movementFields);
 
+/** A busy week of a large airfield; more would stall the page. The rest stays in the file. */
+const mostMovements = 2000;
+
 /** An entry makes sense only as a whole: one that does not fit is set aside with its path. */
 export function readMovements(value: unknown, aside: (reason: string) => void): readonly Movement[] {
   if (value === undefined || value === null) return [];
@@ -36,7 +39,9 @@ export function readMovements(value: unknown, aside: (reason: string) => void): 
     return [];
   }
   const seen = new Set<string>();
-  return (value as unknown[]).flatMap((given, i) => {
+  if (value.length > mostMovements)
+    aside(`sunside.movements: ${value.length} movements; the first ${mostMovements} are read`);
+  return (value as unknown[]).slice(0, mostMovements).flatMap((given, i) => {
     const read = v.safeParse(schema, isObject(given) ? given : {});
     if (!read.success) {
       const issue = read.issues[0];

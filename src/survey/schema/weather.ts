@@ -46,11 +46,16 @@ export interface Weather extends Read<typeof weatherFields> {
   readonly winds: readonly WeatherWind[];
 }
 
+/** No forecast has more. */
+const mostWinds = 200;
+
 /** Null where the survey says nothing of a wind. */
 export function readWeatherMember(value: unknown, doubt: (reason: string) => void): Weather | null {
   if (value === undefined || value === null) return null;
   const given = isObject(value) ? value['winds'] : undefined;
   const list: readonly unknown[] = Array.isArray(given) ? (given as readonly unknown[]) : [];
-  const winds = list.map((w, i) => readFields(windFields, w, `sunside.weather.winds.${i}`, doubt));
+  const winds = list
+    .slice(0, mostWinds)
+    .map((w, i) => readFields(windFields, w, `sunside.weather.winds.${i}`, doubt));
   return winds.length === 0 ? null : { ...readFields(weatherFields, value, 'sunside.weather', doubt), winds };
 }

@@ -37,7 +37,7 @@ export interface WindRecord extends Read<typeof recordFields> {
 }
 
 const lists = v.pipe(
-  v.array(v.array(v.pipe(v.number(), v.integer(), v.minValue(0)))),
+  v.array(v.pipe(v.array(v.pipe(v.number(), v.integer(), v.minValue(0))), v.maxLength(2 * cells))),
   v.length(monthHours),
   v.check(
     (all) => all.every((list) => list.length % 2 === 0 && list.every((n, i) => i % 2 === 1 || n < cells)),
