@@ -11,6 +11,9 @@ const corners = [
   [18.1963, 50.9315],
 ] as const;
 
+const selectLayBy = (page: Page) =>
+  page.getByRole('complementary', { name: 'What the survey contains' }).getByText('Mill Lane lay-by').click();
+
 describe('what stands in the way', () => {
   let opened: Opened;
   let page: Page;
@@ -21,7 +24,7 @@ describe('what stands in the way', () => {
   afterAll(() => opened.context.close());
 
   it('[B160] a building that is drawn hides part of a path: the card says how much, and by what', async () => {
-    await page.getByRole('button', { name: /Mill Lane lay-by/ }).click();
+    await selectLayBy(page);
     const right = page.getByRole('complementary', { name: 'What is selected' });
     await expect.poll(() => right.innerText()).toContain('From the terrain.');
     await page.getByRole('button', { name: 'Building', exact: true }).click();
@@ -30,23 +33,27 @@ describe('what stands in the way', () => {
       await page.mouse.click(x, y);
     }
     await page.keyboard.press('Enter');
-    await expect.poll(() => right.innerText()).toContain('Building 1');
+    await expect.poll(() => right.innerText()).toContain('Obstacle');
     await right.getByLabel(/^Height/).fill('30');
     await right.getByLabel(/^Height/).press('Enter');
-    await page.getByRole('button', { name: /Mill Lane lay-by/ }).click();
-    await expect.poll(() => right.innerText()).toMatch(/\d+% of it in sight, from .* Hidden by Building 1/);
+    await selectLayBy(page);
+    await expect
+      .poll(() => right.innerText())
+      .toMatch(/\d+\s?% of it in sight, from .* Hidden by Building 1/);
   });
 
   it('[B161] shows the line of sight from the side, and follows it along the path by keyboard', async () => {
-    await page.getByRole('button', { name: 'Sight line', exact: true }).first().click();
+    const card = page.locator('section').filter({ hasText: 'Hidden by Building 1' }).last();
+    await card.getByRole('button', { name: 'Sight line', exact: true }).click();
     const dock = page.getByRole('region', { name: 'Sight line from the side' });
     await dock.waitFor();
     const slider = dock.getByRole('slider');
     const said = () => dock.getByRole('status').innerText();
     await slider.focus();
     let hidden = '';
-    for (let i = 0; i < 60 && !/^Hidden by Building 1/.test(hidden); i++) {
-      await page.keyboard.press('ArrowRight');
+    // The best point is in sight, beside what is hidden: to one side or the other.
+    for (let i = 0; i < 120 && !/^Hidden by Building 1/.test(hidden); i++) {
+      await page.keyboard.press(i < 40 ? 'ArrowLeft' : 'ArrowRight');
       hidden = await said();
     }
     expect(hidden).toMatch(/^Hidden by Building 1, \d+ m from you\..*(higher would clear it|move aside)/);
