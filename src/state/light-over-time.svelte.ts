@@ -56,8 +56,9 @@ export class LightOverTime {
   readonly year = $derived.by((): YearLight | null => {
     const { chosen } = this;
     if (this.#view.dragging !== null && this.#lastYear) return this.#lastYear;
-    const { contents, date, timeZone } = this.#derived;
-    return (this.#lastYear = chosen && yearLight(contents, chosen.spot, chosen.path, date, timeZone));
+    const { contents, date, timeZone, terrain } = this.#derived;
+    return (this.#lastYear =
+      chosen && yearLight(contents, chosen.spot, chosen.path, date, timeZone, terrain));
   });
 
   /** Rows that can be chosen for the year, in the survey's order. */

@@ -23,7 +23,7 @@ export class DayMovements {
   /** While something is dragged the last figures stand: each movement looks from every spot. */
   readonly figures = $derived.by((): readonly MovementFigures[] => {
     if (this.#view.dragging !== null && this.#last) return this.#last;
-    const looks = new MovementLooks(this.#derived.contents, this.#derived.inUse, null);
+    const looks = new MovementLooks(this.#derived.contents, this.#derived.inUse, this.#derived.terrain);
     return (this.#last = this.due.map(({ movement, instant }) => looks.figures(movement, instant)));
   });
 }

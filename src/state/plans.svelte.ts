@@ -51,7 +51,12 @@ export class Plans {
   );
   readonly #others = $derived.by(() => otherFlows(this.#derived.contents, this.#derived.inUse));
   readonly #rows = $derived.by(() =>
-    planRows(this.#derived.contents, [...this.spans, ...this.#others], this.#derived.day),
+    planRows(
+      this.#derived.contents,
+      [...this.spans, ...this.#others],
+      this.#derived.day,
+      this.#derived.terrain,
+    ),
   );
 
   readonly today = $derived.by(() =>
@@ -69,7 +74,9 @@ export class Plans {
   });
 
   /** The windows that were chosen, those of other days included, in order of time. */
-  readonly taken = $derived.by((): readonly TakenAlong[] => takenAlong(this.#derived.contents));
+  readonly taken = $derived.by((): readonly TakenAlong[] =>
+    takenAlong(this.#derived.contents, this.#derived.terrain),
+  );
 
   /** Where to go under another flow while one would stay somewhere; null when nothing is worth it then. */
   insteadOf(stay: PlanStay, { plan }: TurnedPlan): Instead | null {

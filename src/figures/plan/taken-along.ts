@@ -2,6 +2,7 @@ import type { Contents } from '../../survey/contents';
 import type { ChosenWindow } from '../../survey/schema/plan';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { parseInstant } from '../../time/local-time';
+import type { ElevationGrid } from '../sight/terrain';
 import { outlookOf, stillViewsOf } from '../spot-figures';
 import { pathsOf } from '../traffic/paths';
 import { readRow, type RowReading } from '../when/light-row';
@@ -20,7 +21,7 @@ export interface TakenAlong {
 }
 
 /** The windows of the plan in order of time; what is no stretch of time is passed over. */
-export function takenAlong(contents: Contents): TakenAlong[] {
+export function takenAlong(contents: Contents, terrain: ElevationGrid | null = null): TakenAlong[] {
   const paths = pathsOf(contents, () => true);
   return contents.plan.chosen
     .flatMap((chosen): TakenAlong[] => {
@@ -29,7 +30,7 @@ export function takenAlong(contents: Contents): TakenAlong[] {
       const spot = contents.spots.find(({ id }) => id === chosen.spot) ?? null;
       const path = paths.find(({ ref }) => ref.path === chosen.path);
       const middle = (from + to) / 2;
-      const [view] = spot && path ? stillViewsOf(spot, [path], outlookOf(contents), middle) : [];
+      const [view] = spot && path ? stillViewsOf(spot, [path], outlookOf(contents, terrain), middle) : [];
       const reading = view && spot ? readRow(view, spot.position, middle) : null;
       return [{ chosen, from, to, spot, pathName: path?.name ?? chosen.path, reading }];
     })
