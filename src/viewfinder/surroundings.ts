@@ -29,6 +29,11 @@ export class Surroundings {
   readonly #materials: Material[] = [];
   readonly #textures: CanvasTexture[] = [];
   readonly #fences: { readonly material: MeshLambertMaterial; texture: CanvasTexture }[] = [];
+  readonly #trees: {
+    readonly id: string;
+    readonly material: MeshLambertMaterial;
+    readonly meshes: readonly Mesh[];
+  }[] = [];
   #contrast = -1;
 
   constructor(scenery: Scenery) {
@@ -68,6 +73,17 @@ export class Surroundings {
     }
   }
 
+  /** Trees out of leaf are seen through. */
+  season(bare: readonly string[]): void {
+    for (const { id, material, meshes } of this.#trees) {
+      const leafless = bare.includes(id);
+      if (material.transparent === leafless) continue;
+      Object.assign(material, { transparent: leafless, opacity: leafless ? 0.3 : 1, depthWrite: !leafless });
+      material.needsUpdate = true;
+      for (const mesh of meshes) mesh.renderOrder = leafless ? order.fence : order.standing;
+    }
+  }
+
   #material(
     options: ConstructorParameters<typeof MeshLambertMaterial>[0],
     depth: boolean,
@@ -104,13 +120,15 @@ export class Surroundings {
     }
     const leaf = block.sight === 'leaf';
     const material = this.#material(
-      { color: leaf ? 0x55663a : 0xb0a898, flatShading: true, side: DoubleSide },
+      { color: leaf ? 0x5b6c3d : 0xb0a898, flatShading: true, side: DoubleSide },
       true,
     );
-    this.#add(walls(block, leaf), material, order.standing);
-    if (!block.closed) return;
-    const roof = this.#material({ color: leaf ? 0x66783f : 0x8d8578, side: DoubleSide }, true);
-    this.#add(flat(block.top), roof, order.standing);
+    const meshes = [this.#add(walls(block, leaf), material, order.standing)];
+    if (block.closed) {
+      const roof = leaf ? material : this.#material({ color: 0x8d8578, side: DoubleSide }, true);
+      meshes.push(this.#add(flat(block.top), roof, order.standing));
+    }
+    if (leaf) this.#trees.push({ id: block.id, material, meshes });
   }
 
   dispose(): void {

@@ -195,7 +195,7 @@ export class Viewfinder {
     this.#setLight(picture);
   }
 
-  #setSurroundings({ scenery, lens }: Picture): void {
+  #setSurroundings({ scenery, lens, bare }: Picture): void {
     if (this.#surroundings?.of !== scenery) {
       if (this.#surroundings) {
         this.#scene.remove(this.#surroundings.drawn.group);
@@ -205,6 +205,7 @@ export class Viewfinder {
       this.#surroundings = { of: scenery, drawn };
       this.#scene.add(drawn.group);
     }
+    this.#surroundings.drawn.season(bare);
     this.#surroundings.drawn.focus(lens.focalLength, lens.aperture);
   }
 

@@ -191,6 +191,13 @@ describe('the viewfinder agrees with the figures', () => {
     expect(part.sight).toBeLessThan(1);
     expect(part.share).toBeGreaterThan(0);
     expect(part.share).toBeLessThan(1);
+    // Trees hide in summer only.
+    expect(await seen(wall(30, 6, 'leaf'))).toEqual({ share: 0, sight: 0 });
+    const winter = await measure({
+      survey: parked(270, wall(30, 6, 'leaf')),
+      at: Date.parse('2026-01-20T12:00:00Z'),
+    });
+    expect(winter.measured.visible).toBe(winter.measured.all);
     // Behind the aircraft a wall hides nothing.
     expect(await seen(wall(300, 30))).toEqual({ share: 1, sight: 1 });
   });

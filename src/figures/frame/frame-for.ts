@@ -9,6 +9,8 @@ import type { Pinned } from '../optics/settings';
 import { settingsCard, type SettingsCard } from '../optics/settings-card';
 import { inspectPath, type Outlook } from '../spot-figures';
 import { groundUnder } from '../sight/ground';
+import { monthsInLeaf } from '../sight/surroundings';
+import { isTimeZone, monthAt } from '../../time/local-time';
 import type { Path } from '../traffic/paths';
 import type { Sample } from '../types';
 import { placeFrom, viewPoint } from './from-eye';
@@ -129,9 +131,18 @@ export function frameFor(
       sky: choice.pinned.sky,
       gearDown: gearDown(path, at),
       arc: card.shown.propellerArc,
+      bare: bareTrees(contents, instant),
       groundBelow: groundBelow(path, at, outlook, view),
     },
   };
+}
+
+/** Trees out of leaf, by the month at the airfield, as the sight lines have it. */
+function bareTrees({ obstacles, site }: Contents, instant: number): string[] {
+  const trees = obstacles.filter((obstacle) => obstacle.sight === 'leaf');
+  if (trees.length === 0) return [];
+  const month = monthAt(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
+  return trees.filter((tree) => !monthsInLeaf(tree, site.reference).includes(month)).map(({ id }) => id);
 }
 
 /** Of half an aircraft the camera looks at the middle of that half. */

@@ -23,6 +23,8 @@ export interface Picture {
   readonly gearDown: boolean;
   /** Degrees that a blade sweeps while the shutter is open; null: it stands still. */
   readonly arc: number | null;
+  /** Ids of the trees that stand bare in this month: they hide nothing. */
+  readonly bare: readonly string[];
   /** m from the eye up to the ground under the aircraft. */
   readonly groundBelow: number;
 }
