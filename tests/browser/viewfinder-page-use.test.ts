@@ -1,0 +1,79 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { closeBrowser, openPage } from './page';
+
+let page: Page;
+let complaints: readonly string[] = [];
+beforeAll(async () => {
+  ({ page, complaints } = await openPage({ map: false }));
+  await page.getByText('Orchard Path, east end').first().click();
+  await page.getByRole('button', { name: 'Through the viewfinder' }).first().click();
+  await page.getByRole('dialog').locator('canvas').nth(1).waitFor();
+});
+afterAll(closeBrowser);
+
+const picture = (letter: string) => page.getByRole('img', { name: /away, at/ }).filter({ hasText: letter });
+/** How many colours a picture has: an empty canvas has one. */
+const colours = () =>
+  page
+    .locator('dialog canvas')
+    .first()
+    .evaluate((canvas) => {
+      const { width, height } = canvas as HTMLCanvasElement;
+      const pixels =
+        (canvas as HTMLCanvasElement).getContext('2d')?.getImageData(0, 0, width, height).data ?? [];
+      const seen = new Set<number>();
+      for (let i = 0; i < pixels.length; i += 400)
+        seen.add((pixels[i] ?? 0) * 65_536 + (pixels[i + 1] ?? 0) * 256 + (pixels[i + 2] ?? 0));
+      return seen.size;
+    });
+const focalLabel = () => page.getByLabel(/would fill/);
+
+describe('the viewfinder on the page', () => {
+  test('[B240] shows both moments, in a picture and in words', async () => {
+    await expect.poll(colours).toBeGreaterThan(20);
+    expect(await picture('A 08:00').getAttribute('aria-label')).toMatch(
+      /^A320 .*, \d+ m away, at \d+ mm as large as wanted; /,
+    );
+    expect(await page.getByRole('region', { name: /^Settings at/ }).count()).toBe(2);
+  });
+
+  test('[B241] by keyboard: + zooms, an arrow looks aside, 0 looks back', async () => {
+    const before = Number(await focalLabel().inputValue());
+    await picture('A 08:00').focus();
+    await page.keyboard.press('+');
+    await expect.poll(async () => Number(await focalLabel().inputValue())).toBeGreaterThan(before);
+    await page.keyboard.press('ArrowRight');
+    const back = page.getByRole('button', { name: 'Back to the aircraft' });
+    await back.waitFor();
+    await page.keyboard.press('0');
+    await back.waitFor({ state: 'detached' });
+  });
+
+  test('[B242] a pinned shutter stays, and the sky changes the rest', async () => {
+    await page
+      .getByRole('button', { name: /^Pin Shutter/ })
+      .first()
+      .click();
+    const card = page.getByRole('region', { name: 'Settings at A 08:00' });
+    const shutter = async () => /1\/\d+ s/.exec(await card.innerText())?.[0];
+    const before = await shutter();
+    await page.getByLabel('Sky').selectOption('heavy');
+    expect(await shutter()).toBe(before);
+    await expect.poll(() => card.innerText()).toMatch(/3 less for the sky/);
+  });
+
+  test('[B243] is saved as a PNG of both moments', async () => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as PNG' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(/^viewfinder-\d{4}-\d\d-\d\d\.png$/);
+    const bytes = readFileSync(await download.path());
+    expect([...bytes.subarray(1, 4)].map((b) => String.fromCharCode(b)).join('')).toBe('PNG');
+    // Wider than two to one: two pictures side by side.
+    expect(bytes.readUInt32BE(16) / bytes.readUInt32BE(20)).toBeGreaterThan(2);
+    expect(complaints).toEqual([]);
+  });
+});
