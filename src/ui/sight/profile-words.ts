@@ -12,10 +12,11 @@ export function profileWords(
   obstacles: Named,
   format: Formats,
 ): string {
+  // Ground far below a flying aircraft is nothing to speak of.
   const clear =
-    leastVisible === null
+    leastVisible === null || wheels - leastVisible > 5
       ? 'Nothing is in the way.'
-      : `Everything from ${format.fine(Math.max(0, wheels - leastVisible))} below the wheels up shows.`;
+      : `What is lower by more than ${format.fine(Math.max(0, wheels - leastVisible))} is hidden.`;
   if (!first) return `In sight, ${format.length(distance)} away. ${clear}`;
   const by = hiderWords(first.by, obstacles);
   const state = score.sight === 0 ? 'Hidden' : 'Partly hidden';
