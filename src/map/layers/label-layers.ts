@@ -1,6 +1,6 @@
 import { fonts, paper, type LayerPiece } from '../../../styles/map-style';
 import { numerals, turned } from './numeral-layers';
-import { always, inked, label, layer } from './piece';
+import { inked, label, layer } from './piece';
 
 const stationImage = (selected: string) => [
   'case',
