@@ -166,7 +166,7 @@ export type Verdict =
       readonly verdict: 'too-short';
       /** Share of the frame's width that is kept after cropping, 0 to 1. */
       readonly crop: number;
-      /** Pixels left across the longer of the subject's projected extents. */
+      /** Pixels left across the subject, or fewer where its height is what fills the frame (overhead, nose-on). */
       readonly pixelsAcross: number;
     }
   | {

@@ -39,7 +39,9 @@ export function verdictWords(verdict: Verdict, fill: number): string {
     case 'fits':
       return verdict.extender === null ? 'fits' : `fits with the ${verdict.extender}× extender`;
     case 'too-short':
-      return `too short: crop to ${share(verdict.crop)}, ${pixels(verdict.pixelsAcross)} across`;
+      // A shortfall that no crop would show.
+      if (verdict.crop >= 0.995) return 'fits, just';
+      return `too short: crop to ${share(verdict.crop)}, up to ${pixels(verdict.pixelsAcross)} across`;
     case 'too-long':
       return verdict.cutOff > 0
         ? `too long: cuts off ${share(verdict.cutOff)}`

@@ -21,7 +21,13 @@ describe('verdicts', () => {
   });
   it('say what a lens that is too short leaves', () => {
     const words = verdictWords({ lens, verdict: 'too-short', crop: 0.621, pixelsAcross: 2980 }, 0.8);
-    expect(words).toBe('too short: crop to 62 %, 2,980 px across');
+    expect(words).toBe('too short: crop to 62 %, up to 2,980 px across');
+  });
+  it('do not ask for a crop to the whole', () => {
+    const just = (crop: number) =>
+      verdictWords({ lens, verdict: 'too-short', crop, pixelsAcross: 4790 }, 0.8);
+    expect([just(0.999), just(0.995)]).toEqual(['fits, just', 'fits, just']);
+    expect(just(0.994)).toBe('too short: crop to 99 %, up to 4,790 px across');
   });
   it('say what a lens that is too long cuts off, or that it only fills more than wanted', () => {
     expect(verdictWords({ lens, verdict: 'too-long', cutOff: 0.117 }, 0.8)).toBe('too long: cuts off 12 %');
