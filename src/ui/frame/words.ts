@@ -1,6 +1,6 @@
 import type { SettingsCard, Warning } from '../../figures/optics/settings-card';
 import type { Sample } from '../../figures/types';
-import { decimal, focal, pixels } from '../../units/format';
+import { decimal, focal, pixels, share } from '../../units/format';
 import type { Formats } from '../formats';
 import { aspectWords, lightNotes, lightWords } from '../spot/words';
 
@@ -94,10 +94,16 @@ export function warningWords(warning: Warning): string {
   }
 }
 
+/** s: what takes longer across the frame is far away, and its seconds help nobody. */
+const longAcross = 60;
+
 /** Pan rate in words: "13.8°/s, 0.4 s across the frame". */
 export function panWords({ shown }: SettingsCard): string {
   if (shown.panRate < 0.005 || shown.secondsAcross === null) return 'It hardly moves across the frame.';
-  return `Pan at ${decimal(shown.panRate, 1)}° a second; held still, it is across the frame in ${decimal(shown.secondsAcross, 1)} s.`;
+  const pan = `Pan at ${decimal(shown.panRate, 1)}° a second`;
+  if (shown.secondsAcross > longAcross)
+    return shown.panRate < 0.05 ? 'It hardly moves across the frame.' : `${pan}.`;
+  return `${pan}; held still, it is across the frame in ${decimal(shown.secondsAcross, 1)} s.`;
 }
 export function blurWords({ shown: { blurStill, blurPanned, slowest } }: SettingsCard): string {
   if (slowest.still === null || slowest.panned === null) return 'Nothing moves: any shutter will do.';
@@ -117,8 +123,8 @@ export function pictureWords(
   const size =
     sample.focalLength === null
       ? 'closer than any lens can frame'
-      : crop < 1
-        ? `smaller than wanted: crop to ${decimal(crop * 100, 0)} % of the width`
+      : crop < 0.995
+        ? `smaller than wanted: crop to ${share(crop)} of the width`
         : focalLength > sample.focalLength * 1.02
           ? 'larger than wanted'
           : 'as large as wanted';

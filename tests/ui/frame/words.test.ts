@@ -1,0 +1,42 @@
+import { expect, it } from 'vitest';
+import { destination } from '../../../src/figures/geometry/earth';
+import { nothingPinned } from '../../../src/figures/optics/settings';
+import { settingsCard } from '../../../src/figures/optics/settings-card';
+import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
+import { readPreferences } from '../../../src/state/preferences.svelte';
+import { formatsFor } from '../../../src/ui/formats';
+import { panWords, pictureWords } from '../../../src/ui/frame/words';
+import { contentsOf, plainKit, plainSubject, spotFeature } from '../../support/contents';
+import { oneSamplePath } from '../../support/one-sample';
+
+const format = formatsFor(readPreferences(null));
+const spot = [8.56, 47.45] as const;
+
+/** What passes `away` m north of a spot, flying east. */
+function passing(away: number, speed = 60) {
+  const contents = contentsOf([spotFeature('s', spot, { ground: 0, eyeHeight: 1.7 })], {
+    subjects: [plainSubject],
+    kit: plainKit,
+  });
+  const [standing] = contents.spots;
+  const lens = contents.kit.lenses[1];
+  if (!standing || !lens) throw new Error('expected a spot and a lens');
+  const path = oneSamplePath(destination(spot, 0, away), 30, 90, { speed });
+  const sample = inspectPath(standing, path, 0, outlookOf(contents), Date.parse('2026-06-21T08:00:00Z'));
+  return { sample, card: settingsCard(sample, 40, { ...contents, lens }, nothingPinned) };
+}
+
+it('says how fast to pan, and the seconds across the frame only while they help', () => {
+  expect(panWords(passing(300).card)).toMatch(/^Pan at [\d.]+° a second; held still, .* in [\d.]+ s\.$/);
+  expect(panWords(passing(80_000).card)).toBe('It hardly moves across the frame.');
+  const slow = passing(200, 0.5).card;
+  expect(panWords({ ...slow, shown: { ...slow.shown, secondsAcross: 75 } })).toBe('Pan at 0.1° a second.');
+});
+
+it('never asks for a crop to nothing, nor to the whole', () => {
+  const { sample, card } = passing(2000);
+  const words = (crop: number) => pictureWords('Subject', sample, card, crop, format);
+  expect(words(0.003)).toContain('crop to under 1 % of the width');
+  expect(words(0.4)).toContain('crop to 40 % of the width');
+  expect(words(0.998)).not.toContain('crop');
+});
