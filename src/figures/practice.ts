@@ -71,6 +71,8 @@ export const leafSeason: { readonly north: readonly number[]; readonly south: re
 export const drawnHeight = { block: 8, line: 2.5 } as const;
 /** m from a mesh fence within which a lens at its widest aperture blurs the wires away. CP. */
 export const meshWithin = 0.5;
+/** m from a mesh fence within which one can step up to it and hold the lens to its wires. CP. */
+export const meshBeside = 5;
 /** What cameras and lenses can be set to: f-numbers, shutters in s, ISO. CP. */
 export const cameraRange = { aperture: [1, 32], shutter: [1 / 8000, 30], iso: [100, 25_600] } as const;
 /** ISO above which noise tells, and f-number above which diffraction does. CP. */

@@ -6,6 +6,7 @@ import { sunAt } from '../figures/light/sun';
 import { sunTimes } from '../figures/light/sun-times';
 import { meshWithin } from '../figures/practice';
 import { groundAt } from '../figures/sight/ground';
+import { meshAhead, type MeshAhead } from '../figures/sight/mesh-ahead';
 import { sightProfile } from '../figures/sight/profile';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { monthsInLeaf } from '../figures/sight/surroundings';
@@ -198,6 +199,13 @@ export class Derived {
     return groundAt(at, runways, fieldElevation, around?.terrain ?? null).elevation;
   }
   readonly meshWithin = meshWithin;
+
+  /** How far from the selected spot the mesh fences are that one looks through. */
+  meshesAhead(through: readonly string[]): MeshAhead[] {
+    const spot = this.selectedSpot?.spot;
+    const fences = this.contents.obstacles.filter(({ id }) => through.includes(id));
+    return spot ? fences.map((fence) => meshAhead(spot.position, fence)) : [];
+  }
 
   /** What a spot is good for, and the path to wait at. */
   summary({ a, b }: { readonly a: SpotFigures; readonly b: SpotFigures }): SpotSummary {

@@ -1,3 +1,4 @@
+import type { MeshAhead } from '../../figures/sight/mesh-ahead';
 import type { HiddenStretch, PathFromSpot, PathKind } from '../../figures/types';
 import { share } from '../../units/format';
 import type { Formats } from '../formats';
@@ -34,4 +35,24 @@ export function hiders(
   const lengths = new Map<string, number>();
   for (const { by, first, last } of hidden) lengths.set(by, (lengths.get(by) ?? 0) + last - first + 1);
   return [...lengths].sort(([, a], [, b]) => b - a).map(([by]) => hiderWords(by, obstacles));
+}
+
+/** The fences that are looked through: where the lens can be held to one, how; else how far off it stands. `within`: m. */
+export function meshWords(
+  meshes: readonly MeshAhead[],
+  within: number,
+  obstacles: Parameters<typeof hiderWords>[1],
+  format: Formats,
+): string {
+  const beside = meshes.filter((mesh) => mesh.beside).map(({ id }) => hiderWords(id, obstacles));
+  const off = meshes
+    .filter((mesh) => !mesh.beside)
+    .map(({ id, distance }) => `${hiderWords(id, obstacles)}, ${format.length(distance)} away`);
+  const sentences = [];
+  if (beside.length > 0)
+    sentences.push(
+      `Through ${beside.join(', ')}: hold the lens within ${format.fine(within)} of the mesh, at its widest aperture.`,
+    );
+  if (off.length > 0) sentences.push(`Seen through ${off.join('; ')}.`);
+  return sentences.join(' ');
 }
