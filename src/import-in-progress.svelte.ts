@@ -80,13 +80,16 @@ export class ImportInProgress implements ImportUnderWay {
     document.perform(`bring in ${this.files.join(', ')}`, (s) =>
       bringIn(s, { features, credits: proposal.credits, site: proposal.site }),
     );
-    const more = document.survey.features.length - before.features.length;
+    const after = document.survey;
+    const more = after.features.length - before.features.length;
     this.close();
-    if (document.survey === before) view.notice = 'Nothing has changed: all of it was there already.';
+    if (after === before) view.notice = 'Nothing has changed: all of it was there already.';
     else
       view.offer(
         `${more === 1 ? 'One thing is' : `${more} things are`} new in this survey. Check what came in against the ground before you rely on it.`,
         [{ label: 'Undo', run: () => document.undo() }],
+        // Only while bringing in is the last step: else "Undo" would take back another one.
+        { holds: (survey) => survey === after, then: null },
       );
   }
 

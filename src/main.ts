@@ -42,7 +42,10 @@ async function start(target: HTMLElement): Promise<void> {
   const view = new View();
   const survey = new SurveyDocument(
     { id: 'empty', survey: newSurvey({}), problems: [], readOnly: false },
-    () => keeping.saving.changed(),
+    () => {
+      keeping.saving.changed();
+      view.surveyChanged(survey.survey);
+    },
   );
   const terrain = new Terrain();
   const derived = new Derived(survey, view, now, terrain);

@@ -1,4 +1,4 @@
-import type { Position } from '../survey/document';
+import type { Position, Survey } from '../survey/document';
 import type { VertexRef } from '../survey/edits/vertices';
 
 /** What the pointer does on the map: select and drag, or draw one of these. */
@@ -49,6 +49,16 @@ export interface NoticeAction {
   readonly run: () => void;
 }
 
+/** How long a notice is worth reading. */
+export interface NoticeLife {
+  /** Asked after every change of the survey: false withdraws the notice. */
+  readonly holds: (survey: Survey) => boolean;
+  /** What is still to be said then, or null. */
+  readonly then: string | null;
+}
+
+const untilDismissed: NoticeLife = { holds: () => true, then: null };
+
 /** Where the user looks and what is chosen: nothing of it is in the survey, nothing of it is undone. */
 export class View {
   /** The selected feature. */
@@ -79,22 +89,31 @@ export class View {
   yearOf = $state.raw<{ readonly spot: string; readonly path: string } | null>(null);
   /** Grows with every move of the camera: what is placed by screen position is placed anew. */
   cameraTick = $state.raw(0);
-  #notice = $state.raw<{ readonly text: string; readonly actions: readonly NoticeAction[] } | null>(null);
+  #notice = $state.raw<{
+    readonly text: string;
+    readonly actions: readonly NoticeAction[];
+    readonly life: NoticeLife;
+  } | null>(null);
 
   /** One quiet line for the user, or null. */
   get notice(): string | null {
     return this.#notice?.text ?? null;
   }
   set notice(text: string | null) {
-    this.#notice = text === null ? null : { text, actions: [] };
+    this.#notice = text === null ? null : { text, actions: [], life: untilDismissed };
   }
   /** What the notice offers to do about it. */
   get noticeActions(): readonly NoticeAction[] {
     return this.#notice?.actions ?? [];
   }
   /** A notice that can be answered: "deleted" with "Undo". */
-  offer(text: string, actions: readonly NoticeAction[]): void {
-    this.#notice = { text, actions };
+  offer(text: string, actions: readonly NoticeAction[], life = untilDismissed): void {
+    this.#notice = { text, actions, life };
+  }
+  /** The survey has changed, forwards or back: a notice that it has overtaken goes. */
+  surveyChanged(survey: Survey): void {
+    const { life } = this.#notice ?? {};
+    if (life && !life.holds(survey)) this.notice = life.then;
   }
 
   select(id: string | null): void {
