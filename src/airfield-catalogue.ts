@@ -57,6 +57,7 @@ export class AirfieldCatalogue implements Airfields {
     await this.#files.start(
       lightWorthSeeing(survey, position, timeZone),
       `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
+      { holds: hasNoRunway, then: guessed ? guessedZone : null },
     );
   }
 }
@@ -68,6 +69,9 @@ function lightWorthSeeing(survey: Survey, position: Position, timeZone: string):
   if (afterSunrise === null || beforeSunset === null) return survey;
   return setMoments(survey, { a: clockAt(afterSunrise, timeZone), b: clockAt(beforeSunset, timeZone) });
 }
+
+const hasNoRunway = ({ features }: Survey): boolean =>
+  !features.some(({ properties }) => properties?.['kind'] === 'runway');
 
 const guessedZone =
   'The time zone is guessed from the longitude: set it in the site panel, where nothing is selected.';

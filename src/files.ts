@@ -1,6 +1,6 @@
 import type { OpenSurvey } from './open-survey';
 import type { Saving } from './state/saving.svelte';
-import type { View } from './state/view.svelte';
+import type { NoticeLife, View } from './state/view.svelte';
 import { pickFile } from './storage/files';
 import type { Survey } from './survey/document';
 import { saveSurvey } from './survey/save';
@@ -58,8 +58,8 @@ export class SurveyFiles implements Files {
     return this.#open.openSample();
   }
 
-  async start(survey: Survey, notice: string | null): Promise<void> {
-    await this.#open.show(saveSurvey(survey), { changed: true, notice });
+  async start(survey: Survey, notice: string | null, life?: NoticeLife): Promise<void> {
+    await this.#open.show(saveSurvey(survey), { changed: true, notice, ...(life ? { life } : {}) });
   }
 
   save(): Promise<void> {

@@ -2,7 +2,7 @@ import { isLong, readSurvey } from './opening';
 import type { OpeningRequest } from './opening-messages';
 import type { SurveyDocument } from './state/document.svelte';
 import type { Saving } from './state/saving.svelte';
-import type { View } from './state/view.svelte';
+import type { NoticeLife, View } from './state/view.svelte';
 import type { Autosave } from './storage/autosave';
 import { saveFile } from './storage/files';
 import type { StoredSurvey } from './storage/records';
@@ -96,14 +96,18 @@ export class OpenSurvey {
    * Shows the survey in a text or file, under a new key, once what is open is safe; when it is none the open survey
    * stays, and the notice says why. `changed`: it is to be kept at once, not with the first edit.
    */
-  async show(source: OpeningRequest, { name, handle, changed, notice }: ShowOptions = {}): Promise<void> {
+  async show(
+    source: OpeningRequest,
+    { name, handle, changed, notice, life }: ShowOptions = {},
+  ): Promise<void> {
     const opened = await this.#read(source, name ?? 'The survey');
     if (!opened) return;
     await this.leave(() => {
       this.#put(opened, newRecord(), 0);
       this.#handle = handle ?? null;
       if (changed && !this.#document.readOnly) this.#saving.changed();
-      if (notice !== undefined) this.#view.notice = notice;
+      if (notice === null) this.#view.notice = null;
+      else if (notice !== undefined) this.#view.offer(notice, [], life);
     });
   }
 
@@ -190,6 +194,7 @@ export interface ShowOptions {
   readonly changed?: true;
   /** Said once it is shown, in place of what is odd about it. */
   readonly notice?: string | null;
+  readonly life?: NoticeLife;
 }
 
 /** What of a file could not be used, in a sentence; null when all of it could. */

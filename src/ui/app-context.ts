@@ -7,7 +7,7 @@ import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { Terrain } from '../state/terrain.svelte';
-import type { View } from '../state/view.svelte';
+import type { NoticeLife, View } from '../state/view.svelte';
 import type { Position, Survey } from '../survey/document';
 import type { ListEntries, ListName } from '../survey/kit-lists';
 import type { SpeedUnit } from '../units/speed';
@@ -23,8 +23,8 @@ export interface Files {
   openFile(file: File): Promise<void>;
   /** Saves to a file: by the browser's file access, or as a download. */
   save(): Promise<void>;
-  /** Starts a survey that was just made (from the catalogue, or empty). */
-  start(survey: Survey, notice: string | null): Promise<void>;
+  /** Starts a survey that was just made (from the catalogue, or empty). `life`: how long the notice stands. */
+  start(survey: Survey, notice: string | null, life?: NoticeLife): Promise<void>;
   /** Opens the invented sample site. */
   openSample(): Promise<void>;
   /** "saved 18:30", "saving ...", or what went wrong. */
