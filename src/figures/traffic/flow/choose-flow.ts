@@ -153,9 +153,20 @@ function mostHeadwind({ ends, configurations }: FlowRules, wind: Wind, skipped: 
   return {
     ...refs(chosen),
     configuration: null,
-    reason: [headwindWords(chosen, headwind, wind, ends), ...unnamed(configurations, skipped)].join('; '),
+    reason: [
+      ...noneHolds(configurations, chosen, wind),
+      headwindWords(chosen, headwind, wind, ends),
+      ...unnamed(configurations, skipped),
+    ].join('; '),
   };
 }
+
+/** Ends that the survey's own limits speak against must not be read as recommended. */
+const noneHolds = (configurations: readonly Configuration[], chosen: Ends, { from }: Wind): string[] => {
+  if (configurations.length === 0) return [];
+  if (from === null || uses.every((use) => chosen[use].length === 0)) return ['No configuration holds'];
+  return ['No configuration is within its limits: the ends named are by headwind alone, to be checked'];
+};
 
 const unnamed = (configurations: readonly Configuration[], skipped: string[]): string[] =>
   configurations.length === 0 ? ['the survey names no flow configurations'] : skipped;

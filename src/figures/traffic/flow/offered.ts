@@ -40,16 +40,18 @@ export function flowEnds(contents: Pick<Contents, 'runways' | 'site' | 'subject'
   );
 }
 
+const metres = (m: number): string => `${String(Math.round(m)).replace(/\B(?=(\d{3})+$)/g, ',')} m`;
+
 /** An end takes off over its whole length and lands on what lies beyond its landing threshold. */
 function against(runway: Runway, end: EndIndex, subject: Subject, length: number, displaced: number) {
   const name = endName(runway, end);
   if (runway.ends[end].closed) return { arrivals: `${name} is closed`, departures: `${name} is closed` };
-  const enough = (run: number, there: number) =>
+  const enough = (use: Use, run: number, there: number) =>
     run <= there
       ? null
-      : `${name} is too short for ${subject.name || subject.key} (${Math.round(there)} m of ${Math.round(run)} m)`;
+      : `${name} is too short for ${subject.name || subject.key} ${use} (${metres(there)} of ${metres(run)})`;
   return {
-    arrivals: enough(subject.landingRun, length - displaced),
-    departures: enough(subject.groundRun, length),
+    arrivals: enough('arrivals', subject.landingRun, length - displaced),
+    departures: enough('departures', subject.groundRun, length),
   };
 }

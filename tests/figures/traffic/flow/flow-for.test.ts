@@ -67,7 +67,11 @@ describe('flow without configurations', () => {
     // Ground run 1500 m, landing run 900 m, on 1600 m of which 14 lands on 650 m only.
     const short = strip('cross', 140, 1600, [{ designator: '14', displaced: 950 }, { designator: '32' }]);
     expect(flow('14015KT', [short])).toMatchObject({ arrivals: ['cross1'], departures: ['cross0'] });
-    expect(flow('14015KT', [short]).reason).toMatch(/14 is too short for Plain \(650 m of 900 m\)/);
+    expect(flow('14015KT', [short]).reason).toMatch(/14 is too short for Plain arrivals \(650 m of 900 m\)/);
+    const long = { subjects: [{ ...plainSubject, groundRun: 1700 }] };
+    const reason = flow('14015KT', [cross], long).reason;
+    expect(reason).toMatch(/14 is too short for Plain departures \(1,600 m of 1,700 m\)/);
+    expect(reason).not.toMatch(/Plain arrivals/);
     const stub = strip('stub', 72, 800, [{ designator: '07' }, { designator: '25' }]);
     expect(flow('24015KT', [stub])).toMatchObject(both());
     expect(flow('24015KT', [])).toMatchObject({
@@ -100,6 +104,9 @@ describe('flow by configurations', () => {
     const gusty = flow('16212G22KT', [main], sunside);
     // Neither holds: what is left is the headwind, and that is a tie.
     expect(gusty).toMatchObject({ ...both('main0', 'main1'), configuration: null });
+    expect(gusty.reason).toMatch(
+      /^No configuration is within its limits: the ends named are by headwind alone, to be checked; Most headwind/,
+    );
     expect(gusty.reason).toMatch(/25 has 22 kt of crosswind in the gusts, more than 15 kt/);
   });
 
