@@ -127,9 +127,9 @@ describe('movements on the sample site', () => {
     await page.getByRole('button', { name: 'Movements', exact: true }).click();
     const view = page.getByRole('region', { name: 'Movements' });
     const line = view.getByLabel('Movement: time, a or d');
-    await line.fill('1125 a A320 LO123 Gdansk r25');
+    await line.fill('1125 a A320 ZZ123 Oskin r25');
     await line.press('Enter');
-    const row = view.getByRole('row', { name: /arrival A320 LO123 Gdansk 25 as listed/ });
+    const row = view.getByRole('row', { name: /arrival A320 ZZ123 Oskin 25 as listed/ });
     await row.waitFor();
     expect(await row.innerText()).toMatch(/(front|side)-lit/);
     expect(await line.inputValue()).toBe('');
@@ -147,13 +147,13 @@ describe('movements on the sample site', () => {
     await view
       .getByLabel('Paste a list')
       .fill(
-        'Time\tA/D\tType\tFlight\n11:25\tarr\tA320\tLO123\n13:10\tdep\tB77L\tQR1\nsoon\tarr\tA320\t\n00:10\tarr\tA320\tLO9',
+        'Time\tA/D\tType\tFlight\n11:25\tarr\tA320\tZZ123\n13:10\tdep\tB77L\tZZ1\nsoon\tarr\tA320\t\n00:10\tarr\tA320\tZZ9',
       );
     await view.getByText('The list passes midnight at row 5').waitFor();
     await view.getByText('1 rows are left out').waitFor();
     expect(await view.getByLabel('No subject is called B77L').inputValue()).toBe('any-wide-body');
     await view.getByRole('button', { name: 'Add 2 movements' }).click();
-    await view.getByRole('row', { name: /departure B77L QR1 as Wide-body jet/ }).waitFor();
+    await view.getByRole('row', { name: /departure B77L ZZ1 as Wide-body jet/ }).waitFor();
     await view.getByText('1 more on other days').waitFor();
     const saved = page.waitForEvent('download');
     await view.getByRole('button', { name: 'Save as table' }).click();

@@ -21,7 +21,7 @@ const example =
   'Type time, a or d, and type: 1425 a A320, then flight and place if you like, r25 for the runway.';
 
 /**
- * A movement as typed in one line: "1425 a A320 LO123 Gdansk r25 *". The time is by the airfield's clock; a star marks
+ * A movement as typed in one line: "1425 a A320 ZZ123 Oskin r25 *". The time is by the airfield's clock; a star marks
  * one that is wanted.
  */
 export function readTypedMovement(text: string, date: string | null): TypedMovement {

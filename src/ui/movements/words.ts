@@ -7,6 +7,6 @@ export const endFromWords: Readonly<Record<EndFrom, string>> = {
   none: '',
 };
 
-/** "14:25 arrival A320 LO123". */
+/** "14:25 arrival A320 ZZ123". */
 export const movementTitle = ({ movement }: Pick<MovementFigures, 'movement'>): string =>
   [movement.time, movement.use, movement.type, movement.flight].filter(Boolean).join(' ');

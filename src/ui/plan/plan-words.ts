@@ -40,7 +40,7 @@ export function windowReason(
   return parts.join('; ');
 }
 
-/** What is due in a window: "14:25 A320 LO123 (starred), 15:10 B738", many of them cut short. */
+/** What is due in a window: "14:25 A320 ZZ123 (starred), 15:10 B738", many of them cut short. */
 export function dueWords(due: PlanWindow['due'], format: Formats): string {
   const told = due.slice(0, 6).map(({ movement: { time, type, flight, starred } }) => {
     const what = [format.clock(time), type, flight].filter(Boolean).join(' ');

@@ -14,9 +14,9 @@ const short = (reading: ReturnType<typeof read>) =>
 describe('movements typed in a line', () => {
   test.each([
     ['1425 a A320', '14:25 arrival A320   '],
-    ['14:25 dep b738 LO123 Gdansk r7', '14:25 departure B738 LO123 Gdansk 07'],
+    ['14:25 dep b738 ZZ123 Oskin r7', '14:25 departure B738 ZZ123 Oskin 07'],
     ['2:25pm landing C172 SP-ABC rwy25', '14:25 arrival C172 SP-ABC  25'],
-    ['0005 d AT76 New York', '00:05 departure AT76  New York '],
+    ['0005 d AT76 New Pallin', '00:05 departure AT76  New Pallin '],
     ['0905 a r25L *', '09:05 arrival    25L'],
   ])('[I108] %s', (line, words) => {
     const typed = readTypedMovement(line, day);
@@ -42,24 +42,24 @@ describe('lists of movements', () => {
     const reading = read(
       [
         'Flight,Type,From,To,Time (local),Rwy',
-        'LO123,A320,Gdansk,EPTO,14:25,25',
-        'LO124,A320,EPTO,Gdansk,15:10,',
-        'LO125,A320,Gdansk,Krakow,16:10,',
+        'ZZ123,A320,Oskin,EPTO,14:25,25',
+        'ZZ124,A320,EPTO,Oskin,15:10,',
+        'ZZ125,A320,Oskin,Pallin,16:10,',
       ].join('\n'),
     );
     expect(short(reading)).toEqual([
-      '2026-06-21 14:25 arrival A320 LO123 Gdansk 25',
-      '2026-06-21 15:10 departure A320 LO124 Gdansk ',
+      '2026-06-21 14:25 arrival A320 ZZ123 Oskin 25',
+      '2026-06-21 15:10 departure A320 ZZ124 Oskin ',
     ]);
     expect(reading.left).toEqual([{ row: 4, reason: 'it says neither arrival nor departure' }]);
     expect(read('Time,Type\n14:25,A320', { use: 'arrival' }).movements).toHaveLength(1);
   });
 
   test('[I111] a list without names, lined up with blanks or tabs: columns by what stands in them', () => {
-    const lines = ['14:25   arr   A320   LO123   Gdansk', '14:40   dep   B738   FR77    New York'];
+    const lines = ['14:25   arr   A320   ZZ123   Oskin', '14:40   dep   B738   ZZ77    New Pallin'];
     expect(short(read(lines.join('\n')))).toEqual([
-      '2026-06-21 14:25 arrival A320 LO123 Gdansk ',
-      '2026-06-21 14:40 departure B738 FR77 New York ',
+      '2026-06-21 14:25 arrival A320 ZZ123 Oskin ',
+      '2026-06-21 14:40 departure B738 ZZ77 New Pallin ',
     ]);
     expect(short(read(lines.join('\n').replaceAll(/ {2,}/g, '\t')))).toHaveLength(2);
   });
