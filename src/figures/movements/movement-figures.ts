@@ -61,7 +61,7 @@ export class MovementLooks {
   readonly #paths = new Map<string, Path | null>();
   readonly #standing: ReadonlyMap<string, ReturnType<typeof standingOf>>;
 
-  /** `inUse`: the ends chosen, for moments of which the survey tells no wind. */
+  /** `inUse`: the ends chosen, for moments of which the survey tells no wind, or whose wind the ends do not follow. */
   constructor(
     contents: Contents,
     inUse: Readonly<Record<'arrivals' | 'departures', readonly EndRef[]>>,
@@ -103,7 +103,8 @@ export class MovementLooks {
       if (refs.length > 0) return { refs, from: 'given' };
     }
     const use = movement.use === 'arrival' ? 'arrivals' : 'departures';
-    const wind = weather && windAt(weather, instant);
+    // As the plan does: a wind that the ends in use do not follow is not asked.
+    const wind = weather?.follow ? windAt(weather, instant) : null;
     const refs = wind ? flowFor({ ...this.#contents, subject }, wind.wind, instant)[use] : this.#inUse[use];
     return { refs, from: refs.length === 0 ? 'none' : wind ? 'wind' : 'in-use' };
   }

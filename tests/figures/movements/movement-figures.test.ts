@@ -82,14 +82,16 @@ describe('movements with their figures', () => {
       { direction: 270, speedKt: 15, to: '2026-06-21T10:00:00Z' },
       { direction: 90, speedKt: 15, from: '2026-06-21T10:00:00Z' },
     ];
-    const flow = { flow: {}, weather: { winds } };
-    const byWind = figures(
-      [movement({ id: 'a', time: '11:00' }), movement({ id: 'b', time: '13:00' })],
-      flow,
-    );
+    const two = [movement({ id: 'a', time: '11:00' }), movement({ id: 'b', time: '13:00' })];
+    const byWind = figures(two, { flow: {}, weather: { winds, follow: true } });
     expect(byWind.map((f) => [f.ends, f.endFrom])).toEqual([
       [['27'], 'wind'],
       [['09'], 'wind'],
+    ]);
+    const notFollowed = figures(two, { weather: { winds } });
+    expect(notFollowed.map((f) => [f.ends, f.endFrom])).toEqual([
+      [['09'], 'in-use'],
+      [['09'], 'in-use'],
     ]);
   });
 
