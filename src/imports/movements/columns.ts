@@ -49,6 +49,19 @@ export function columnsByName(headings: readonly string[]): Mapping | null {
   return found.time === null && found.use === null ? null : found;
 }
 
+/** Names of a column that holds places of departure alone. */
+const fromOnly = /^(from|origin|orig|dep airport|adep|departed from|von)$/;
+
+/** What the rows are of a list that tells only where from, or only where to; null where that decides nothing. */
+export function useByPlaces(
+  headings: readonly string[],
+  { use, from, to }: Mapping,
+): 'arrival' | 'departure' | null {
+  if (use !== null || (from === null) === (to === null)) return null;
+  if (from === null) return 'departure';
+  return fromOnly.test(plain(headings[from] ?? '')) ? 'arrival' : null;
+}
+
 /** Which column is what by what stands in it, for lists without names: each role takes the first column that mostly fits. */
 export function columnsByContent(rows: readonly (readonly string[])[]): Mapping {
   const width = Math.max(0, ...rows.map((r) => r.length));

@@ -2,14 +2,19 @@ import { movementKey, type Movement } from '../../survey/schema/movement';
 import { clockAt, dateAt, datePlus } from '../../time/local-time';
 import { readClock, readStamp, stampInUtc, type DateOrder } from '../../time/read-stamp';
 import { readCsv } from '../tables/csv';
-import { columnsByContent, columnsByName, type Mapping } from './columns';
+import { columnsByContent, columnsByName, useByPlaces, type Mapping } from './columns';
+import { readTypedLines } from './typed-lines';
 import { clockOf, useOf } from './typed-movement';
 
 /** How a list is read: guessed, shown to the user, and mended by them. */
 export interface ListPlan {
   /** Names of the columns; numbers where the list has none. */
   readonly headings: readonly string[];
-  readonly rows: readonly { readonly row: number; readonly cells: readonly string[] }[];
+  readonly rows: readonly {
+    readonly row: number;
+    readonly cells: readonly string[];
+    readonly starred?: boolean;
+  }[];
   readonly mapping: Mapping;
   /** Times without an offset of their own. */
   readonly clock: 'site' | 'utc';
@@ -28,27 +33,33 @@ export interface ListReading {
 }
 
 /** Lists copied from a page have tabs, or columns lined up with blanks. */
-const tabbed = (text: string): string =>
-  /[\t;|,]/.test(text.split(/\r?\n/).find((line) => line.trim() !== '') ?? '')
-    ? text
-    : text.replace(/[^\S\n]{2,}/g, '\t');
+const tabbed = (text: string): string => (isParted(text) ? text : text.replace(/[^\S\n]{2,}/g, '\t'));
+
+/** Whether anything parts the cells of the first row. */
+const isParted = (text: string): boolean =>
+  /[\t;|,]/.test(text.split(/\r?\n/).find((line) => line.trim() !== '') ?? '');
 
 /** Looks at a list; null for one in which there is nothing. `date`: the day that is being looked at. */
 export function planList(text: string, date: string): ListPlan | null {
-  const { rows } = readCsv(tabbed(text.trim()));
+  const table = tabbed(text.trim());
+  const typed = isParted(table) ? null : readTypedLines(text.trim());
+  if (typed) return { ...typed, clock: 'site', order: 'dmy', use: null, date };
+  const { rows } = readCsv(table);
   const [first, ...rest] = rows;
   if (!first) return null;
   const named = columnsByName(first.cells);
   const width = Math.max(...rows.map((r) => r.cells.length));
   const numbered = Array.from({ length: width }, (_, i) => `column ${i + 1}`);
   const heading = first.cells[named?.time ?? -1] ?? '';
+  const headings = named ? first.cells : numbered;
+  const mapping = named ?? columnsByContent(rows.map((r) => r.cells));
   return {
-    headings: named ? first.cells : numbered,
+    headings,
     rows: named ? rest : rows,
-    mapping: named ?? columnsByContent(rows.map((r) => r.cells)),
+    mapping,
     clock: /utc|gmt|\bz\b/i.test(heading) ? 'utc' : 'site',
     order: 'dmy',
-    use: null,
+    use: useByPlaces(headings, mapping),
     date,
   };
 }
@@ -73,19 +84,21 @@ export function readList(
   const left: { row: number; reason: string }[] = [];
   const remarks: string[] = [];
   const keys = new Set(present.map(movementKey));
-  let [daysOn, before, repeated] = [0, -1, 0];
-  for (const { row, cells } of plan.rows) {
+  let [daysOn, before, repeated, byPlaces] = [0, -1, 0, 0];
+  for (const { row, cells, starred = false } of plan.rows) {
     const at = (index: number | null) => (index === null ? '' : (cells[index] ?? '').trim());
     const when = readWhen(at(plan.mapping.time), at(plan.mapping.date), plan);
     if (typeof when === 'string') {
       left.push({ row, reason: when });
       continue;
     }
-    const use = readUse(at(plan.mapping.use), at(plan.mapping.from), at(plan.mapping.to), home) ?? plan.use;
+    const said = readUse(at(plan.mapping.use), at(plan.mapping.from), at(plan.mapping.to), home);
+    const use = said ?? plan.use;
     if (use === null) {
       left.push({ row, reason: 'it says neither arrival nor departure' });
       continue;
     }
+    if (said === null && use === useByPlaces(plan.headings, plan.mapping)) byPlaces++;
     // More than half a day back is the next day; a few minutes are a list that is not quite in order.
     if (when.date === null && before - when.minute > 720) {
       daysOn++;
@@ -107,7 +120,7 @@ export function readList(
       runway: at(plan.mapping.runway)
         .replace(/^\D+(?=\d)/, '')
         .toUpperCase(),
-      starred: false,
+      starred,
     };
     const key = movementKey(movement);
     if (keys.has(key)) repeated++;
@@ -116,6 +129,12 @@ export function readList(
       movements.push(movement);
     }
   }
+  if (byPlaces > 0)
+    remarks.push(
+      plan.use === 'arrival'
+        ? 'The list tells only where from: its rows are taken as arrivals.'
+        : 'The list tells only where to: its rows are taken as departures.',
+    );
   if (repeated > 0) remarks.push(`${repeated} that are there already, or twice in the list, are left out.`);
   if (movements.some((m) => m.date === null)) remarks.push('Movements without a date are due every day.');
   return { movements, left, remarks };

@@ -6,7 +6,11 @@ export type NewMovement = Omit<Movement, 'id'>;
 /** How a list of movements will be read: guessed, to be mended by the user. Columns by index. */
 export interface MovementPlan {
   readonly headings: readonly string[];
-  readonly rows: readonly { readonly row: number; readonly cells: readonly string[] }[];
+  readonly rows: readonly {
+    readonly row: number;
+    readonly cells: readonly string[];
+    readonly starred?: boolean;
+  }[];
   readonly mapping: Readonly<
     Record<'time' | 'date' | 'use' | 'type' | 'flight' | 'from' | 'to' | 'runway', number | null>
   >;

@@ -112,4 +112,33 @@ describe('lists of movements', () => {
     expect(planList('  \n ', day)).toBe(null);
     expect(read('a,b\nc,d').movements).toEqual([]);
   });
+
+  test('[I121] lines as they are typed one by one: star and zone kept, one that does not fit is said', () => {
+    const reading = read('1425 a A320 ZZ123 Oskin r25 *\n\n1510Z dep B738\n1600 A320\nnothing at all');
+    expect(short(reading)).toEqual([
+      '2026-06-21 14:25 arrival A320 ZZ123 Oskin 25',
+      '2026-06-21 17:10 departure B738   ',
+    ]);
+    expect(reading.movements.map((m) => m.starred)).toEqual([true, false]);
+    expect(reading.left.map((l) => `${l.row} ${l.reason}`)).toEqual([
+      '4 it says neither arrival nor departure',
+      '5 "nothing at all" is no time of day',
+    ]);
+    expect(short(read('1425 a A320\n1600 B738 ZZ1', { use: 'departure' }))).toEqual([
+      '2026-06-21 14:25 arrival A320   ',
+      '2026-06-21 16:00 departure B738 ZZ1  ',
+    ]);
+  });
+
+  test('[I122] a list with only From holds arrivals, with only To departures, and that is said', () => {
+    const from = read('Time,Type,From\n14:25,A320,Oskin\n15:00,A320,EPTO');
+    // The airfield itself in From is a departure all the same.
+    expect(from.movements.map((m) => m.use)).toEqual(['arrival', 'departure']);
+    expect(from.remarks).toEqual(['The list tells only where from: its rows are taken as arrivals.']);
+    const to = read('Time,Type,To\n14:25,A320,Oskin');
+    expect([to.movements[0]?.use, to.movements[0]?.place]).toEqual(['departure', 'Oskin']);
+    expect(to.remarks).toEqual(['The list tells only where to: its rows are taken as departures.']);
+    expect(read('Time,Type,Place\n14:25,A320,Oskin').movements).toEqual([]);
+    expect(read('Time,Type,From\n14:25,A320,Oskin', { use: null }).left).toHaveLength(1);
+  });
 });
