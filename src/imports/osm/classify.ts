@@ -56,6 +56,13 @@ const roads = [
 const ways = ['footway', 'path', 'cycleway', 'pedestrian', 'steps', 'track', 'bridleway'];
 const greens = ['park', 'common', 'playground', 'dog_park', 'recreation_ground', 'village_green'];
 
+/** A tree on its own, which maps have as a point: without a crown's width there is nothing to draw. */
+export const isTree = (tags: Tags): boolean => tags['natural'] === 'tree';
+export const treesLeftOut = [
+  'single trees',
+  'a point has no width: draw those that stand in the way as obstacles',
+] as const;
+
 /** Whether a survey could have any use for it: the rest is not even put together. */
 export const isWanted = (tags: Tags): boolean =>
   (tags['building'] ?? 'no') !== 'no' ||

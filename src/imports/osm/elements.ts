@@ -28,6 +28,8 @@ export interface OsmRelation {
 export interface OsmData {
   readonly ways: ReadonlyMap<string, OsmWay>;
   readonly relations: readonly OsmRelation[];
+  /** How many nodes are trees on their own. */
+  readonly trees: number;
   readonly remarks: readonly string[];
 }
 

@@ -1,5 +1,6 @@
 import { Tally } from '../bring-in/tally';
 import type { LeftOut } from '../bring-in/types';
+import { treesLeftOut } from './classify';
 import { isClosed, type Mapped, type OsmData, type OsmRelation, type OsmWay, type Tags } from './elements';
 import { joinRings, withHoles } from './rings';
 import { hasTags, memberPositions } from './ways-of-nodes';
@@ -19,6 +20,7 @@ export function mappedThings(
   asArea: (tags: Tags) => boolean,
 ) {
   const tally = new Tally();
+  if (data.trees > 0) tally.add(...treesLeftOut, data.trees);
   const things: Mapped[] = [];
   /** Ways whose tags stand for a relation's area, or say the same as it. */
   const spoken = new Set<string>();

@@ -2,7 +2,7 @@ import { printOf } from '../../survey/brought-in';
 import type { Position } from '../../survey/document';
 import { readShape } from '../../survey/geometry';
 import { isObject, type Json, type JsonObject } from '../../survey/json';
-import { isArea, isWanted } from './classify';
+import { isArea, isTree, isWanted, treesLeftOut } from './classify';
 import { isClosed, type Mapped, type Tags } from './elements';
 import type { MappedThings } from './mapped';
 import { tagsOf } from './overpass';
@@ -17,6 +17,7 @@ export function readOsmGeoJson(features: readonly Json[]): MappedThings {
     const { geometry } = feature;
     const properties = isObject(feature['properties']) ? feature['properties'] : {};
     const tags = tagsOf(isObject(properties['tags']) ? properties['tags'] : properties);
+    if (isTree(tags) && isObject(geometry) && geometry['type'] === 'Point') tally.add(...treesLeftOut);
     if (!isWanted(tags) || !isObject(geometry)) continue;
     const id = idOf(feature, properties) ?? `shape/${printOf(geometry)}`;
     const parts = partsOf(geometry);

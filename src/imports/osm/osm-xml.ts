@@ -1,5 +1,6 @@
 import sax from 'sax';
 import type { Position } from '../../survey/document';
+import { isTree } from './classify';
 import { isPlace, type OsmMember, type OsmReading, type OsmRelation } from './elements';
 import { waysOfNodes, type RawWay } from './ways-of-nodes';
 
@@ -33,6 +34,7 @@ export async function readOsmXml(pieces: AsyncIterable<string>): Promise<OsmRead
   const nodes = new Map<number, Position>();
   const ways: RawWay[] = [];
   const relations: OsmRelation[] = [];
+  let trees = 0;
   let open: Open | null = null;
   let root: string | null = null;
   let broken: string | null = null;
@@ -86,6 +88,8 @@ export async function readOsmXml(pieces: AsyncIterable<string>): Promise<OsmRead
         return;
       case 'tag':
         if (open) open.tags[at('k') ?? ''] = at('v') ?? '';
+        // Of a node: nothing else of its tags is of use.
+        else if (isTree({ [at('k') ?? '']: at('v') ?? '' })) trees++;
     }
   };
   reader.onclosetag = (name) => {
@@ -117,5 +121,5 @@ export async function readOsmXml(pieces: AsyncIterable<string>): Promise<OsmRead
           `The file breaks off or is damaged. ${String(broken)} What stands before it comes in.`,
           ...data.remarks,
         ];
-  return { ok: true, data: { ...data, remarks } };
+  return { ok: true, data: { ...data, trees, remarks } };
 }

@@ -1,5 +1,6 @@
 import type { Position } from '../../survey/document';
 import { isObject, shown, type Json, type JsonObject } from '../../survey/json';
+import { isTree } from './classify';
 import { isPlace, type OsmMember, type OsmReading, type OsmRelation, type Tags } from './elements';
 import { waysOfNodes, type RawWay } from './ways-of-nodes';
 
@@ -11,6 +12,7 @@ export function readOverpass(value: JsonObject): OsmReading {
   const nodes = new Map<number, Position>();
   const ways: RawWay[] = [];
   const relations: OsmRelation[] = [];
+  let trees = 0;
   for (const element of elements as readonly Json[]) {
     if (!isObject(element)) continue;
     const id = Number(element['id']);
@@ -19,6 +21,7 @@ export function readOverpass(value: JsonObject): OsmReading {
       case 'node': {
         const at = placeOf(element);
         if (at) nodes.set(id, at);
+        if (isTree(tagsOf(element['tags']))) trees++;
         break;
       }
       case 'way': {
@@ -43,7 +46,7 @@ export function readOverpass(value: JsonObject): OsmReading {
   // The server's word that it broke off: out of time, out of memory.
   const broken =
     typeof remark === 'string' ? [`The server that made this file says: ${remark.slice(0, 200)}`] : [];
-  return { ok: true, data: { ...data, remarks: [...broken, ...data.remarks] } };
+  return { ok: true, data: { ...data, trees, remarks: [...broken, ...data.remarks] } };
 }
 
 function placeOf(value: Json | undefined): Position | null {

@@ -14,7 +14,7 @@ export function waysOfNodes(
   nodes: ReadonlyMap<number, Position>,
   raw: readonly RawWay[],
   relations: readonly OsmRelation[],
-): OsmData {
+): Omit<OsmData, 'trees'> {
   const ways = new Map<string, OsmWay>();
   for (const { id, tags, nodes: refs, geometry } of raw) {
     const all = geometry ?? refs.map((ref) => nodes.get(ref) ?? null);

@@ -20,6 +20,7 @@ async function proposed(
   return proposalOf(sources, around, { ...answers, ...with_ });
 }
 const geom = JSON.stringify(overpassGeom());
+const overpassGeomElements = () => (overpassGeom() as { elements: unknown[] }).elements;
 const counted = ({ candidates }: Proposal) => {
   const counts: Record<string, number> = {};
   for (const { group } of candidates) counts[group] = (counts[group] ?? 0) + 1;
@@ -64,6 +65,37 @@ describe('an extract of OpenStreetMap', () => {
       expect(wound(find(inline, candidate.source.slice(4)))).toEqual(wound(candidate));
     // All but the building that this form has no relation for.
     expect(geojson.candidates.length).toBe(inline.candidates.length - 1);
+  });
+
+  it('[I18] counts single trees among what is left out, with the reason, in every form', async () => {
+    const place = { lat: 50.93, lon: 18.17 };
+    const tree = { natural: 'tree' };
+    const json = { elements: [1, 2].map((id) => ({ type: 'node', id, ...place, tags: tree })) };
+    const xml = '<node id="1" lat="50.93" lon="18.17"><tag k="natural" v="tree"/></node>';
+    const point = {
+      type: 'Feature',
+      id: 'node/1',
+      properties: tree,
+      geometry: { type: 'Point', coordinates: [18.17, 50.93] },
+    };
+    const converted = osmGeoJson() as { type: string; features: unknown[] };
+    const forms: [string, string][] = [
+      ['a.json', JSON.stringify({ version: 0.6, elements: [...overpassGeomElements(), ...json.elements] })],
+      ['b.osm', osmXml().replace('</osm>', `${xml}${xml.replace('"1"', '"2"')}</osm>`)],
+      [
+        'c.geojson',
+        JSON.stringify({
+          ...converted,
+          features: [...converted.features, point, { ...point, id: 'node/2' }],
+        }),
+      ],
+    ];
+    for (const [name, text] of forms)
+      expect((await proposed(name, text)).leftOut, name).toContainEqual({
+        what: 'single trees',
+        reason: 'a point has no width: draw those that stand in the way as obstacles',
+        count: 2,
+      });
   });
 
   it('[I2] makes one runway of its pieces, names its ends by their direction, and measures the displaced threshold', async () => {
