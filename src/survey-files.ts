@@ -2,8 +2,9 @@ import { archiveMediaType } from './storage/archive';
 import type { FileKind } from './storage/files';
 import type { SurveyFacts } from './storage/records';
 import { readContents } from './survey/contents';
-import type { Survey } from './survey/document';
+import type { Position, Survey } from './survey/document';
 import { surveyExtension, surveyMediaType } from './survey/save';
+import { formatCoordinates } from './units/coordinates';
 
 export const surveyFile: FileKind = {
   mediaType: surveyMediaType,
@@ -27,10 +28,16 @@ export function fileName(name: string): string {
   return `${plain.slice(0, 60).toLowerCase() || 'survey'}${surveyExtension}`;
 }
 
+/** To about 100 m. */
+const roughly = ([lng, lat]: Position): string =>
+  formatCoordinates([Number(lng.toFixed(3)), Number(lat.toFixed(3))], 'decimal');
+
 /** What the list says of a survey. */
 export function factsOf(survey: Survey): SurveyFacts {
   const { site, moments, spots } = readContents(survey);
-  return { place: site.icao ?? '', date: moments.date, spots: spots.length };
+  // Without a name or a code nothing else would tell it from the next one.
+  const whereItIs = site.name === '' && site.reference ? roughly(site.reference) : '';
+  return { place: site.icao || whereItIs, date: moments.date, spots: spots.length };
 }
 
 export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

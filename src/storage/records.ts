@@ -9,7 +9,7 @@ export interface StoredSurvey {
 
 /** What a list says of a survey besides its name. Kept as it is handed over, never interpreted here. */
 export interface SurveyFacts {
-  /** The airfield's code, "" for none. */
+  /** The airfield's code; for a survey without a name and a code its coordinates; "" for neither. */
   readonly place: string;
   /** The day that was planned, ISO 8601; null for none. */
   readonly date: string | null;

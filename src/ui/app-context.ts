@@ -44,7 +44,7 @@ export interface KeptSurvey {
   readonly changed: number;
   /** Length of its text. */
   readonly size: number;
-  /** The airfield's code ("" for none), the planned day (ISO 8601, null for none); null where nothing is known. */
+  /** The airfield's code, or coordinates where there is no name either ("" for neither), the planned day (ISO 8601, null for none); null where nothing is known. */
   readonly facts: { readonly place: string; readonly date: string | null; readonly spots: number } | null;
 }
 
