@@ -1,6 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import type { Obstacle } from '../../survey/schema/places';
 import { length } from '../../units/format';
+import { amongWords } from '../../units/plain-text';
 import { metric, type MapUnits } from '../units';
 import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
 import { labelOf } from './label';
@@ -44,7 +45,7 @@ function obstacleFeature(
   { id, name, height, sight, rings, line: edge }: Obstacle,
   { lengths }: MapUnits,
 ): OverlayFeature {
-  const label = `${name === '' ? '' : `${labelOf(name)}, `}${length(height, lengths)} high`;
+  const label = `${name === '' ? '' : `${amongWords(labelOf(name))}, `}${length(height, lengths)} high`;
   const properties = { id, label, sight: sight ?? 'solid' };
   return rings.length > 0
     ? polygon(rings, { part: 'obstacle', ...properties })

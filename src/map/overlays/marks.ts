@@ -1,6 +1,7 @@
 import type { SpotFigures } from '../../figures/types';
 import type { Path } from '../../figures/traffic/paths';
 import { length } from '../../units/format';
+import { amongWords } from '../../units/plain-text';
 import { degreesPerPixel } from '../screen';
 import { metric, type MapUnits } from '../units';
 import { point, type OverlayFeature, type PointFeature } from './features';
@@ -56,6 +57,6 @@ export function inspectedMark(
   const position = pathLine(path).positions[i];
   if (!position) return [];
   const height = length(path.samples.height[i] as number, lengths);
-  const label = `${labelOf(path.name)}, ${stationText(path.samples.station[i] as number, 100, lengths)}\nheight ${height}`;
+  const label = `${amongWords(labelOf(path.name))}, ${stationText(path.samples.station[i] as number, 100, lengths)}\nheight ${height}`;
   return [point(position, { part: 'inspected', label })];
 }

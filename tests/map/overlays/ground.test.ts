@@ -46,4 +46,15 @@ describe('the ground', () => {
       expect(of(part)[0]?.properties['id'], part).toMatch(/^(rw|stand|alpha|fence|marsh)$/);
     expect(of('obstacle-line')[0]?.properties['label']).toBe('2 m high');
   });
+
+  test('[X19] a name that runs from right to left turns none of the words and figures behind it', () => {
+    const named = (name: string) => {
+      const obstacles = contents.obstacles.map((obstacle) => ({ ...obstacle, name, height: 12 }));
+      const labels = groundOverlay({ ...contents, obstacles }).features.map((f) => f.properties['label']);
+      return labels.filter((label) => String(label).endsWith('high'))[0];
+    };
+    expect(named('\u05d1\u05d9\u05ea 7')).toBe('\u2068\u05d1\u05d9\u05ea 7\u2069, 12 m high');
+    expect(named('\u0645\u0628\u0646\u0649')).toBe('\u2068\u0645\u0628\u0646\u0649\u2069, 12 m high');
+    expect(named('Hangar 7')).toBe('Hangar 7, 12 m high');
+  });
 });
