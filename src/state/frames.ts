@@ -2,11 +2,15 @@ import { framed, frameFor, type Frame, type FrameChoice } from '../figures/frame
 import { circleOfConfusion } from '../figures/optics/depth-of-field';
 import { rangesOf } from '../figures/optics/reach';
 import type { SettingsCard } from '../figures/optics/settings-card';
+import { apertures, isos, shutters } from '../figures/optics/third-stops';
 import type { Path } from '../figures/traffic/paths';
 import type { Sample } from '../figures/types';
 import type { Lens } from '../survey/schema/kit';
 import type { Derived } from './derived.svelte';
 import type { View } from './view.svelte';
+
+/** The f-numbers, shutters (s) and ISO values that cameras offer. */
+export const offered = { aperture: apertures, shutter: shutters, iso: isos } as const;
 
 /** Settings for one sample. */
 export interface CardAt {

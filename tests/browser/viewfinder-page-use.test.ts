@@ -51,17 +51,22 @@ describe('the viewfinder on the page', () => {
     await back.waitFor({ state: 'detached' });
   });
 
-  test('[B242] a pinned shutter stays, and the sky changes the rest', async () => {
+  test('[B242] a pinned shutter is chosen for both moments and stays while the sky changes the rest', async () => {
     await page
       .getByRole('button', { name: /^Pin Shutter/ })
       .first()
       .click();
     const card = page.getByRole('region', { name: 'Settings at A 08:00' });
-    const shutter = async () => /1\/\d+ s/.exec(await card.innerText())?.[0];
-    const before = await shutter();
+    const shutter = page.getByRole('combobox', { name: 'Shutter for A and B' });
+    await shutter.last().selectOption('1/400 s');
     await page.getByLabel('Sky').selectOption('heavy');
-    expect(await shutter()).toBe(before);
     await expect.poll(() => card.innerText()).toMatch(/3 less for the sky/);
+    expect(await shutter.evaluateAll((all) => all.map((s) => (s as HTMLSelectElement).value))).toEqual([
+      '0.0025',
+      '0.0025',
+    ]);
+    await page.getByRole('button', { name: 'Unpin Shutter' }).first().click();
+    await shutter.first().waitFor({ state: 'detached' });
   });
 
   test('[B243] is saved as a PNG of both moments', async () => {

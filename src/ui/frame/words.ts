@@ -13,12 +13,12 @@ export const skyChoices = [
 
 /** "1/500 s", "0.4 s", "2 s". */
 export function shutterWords(seconds: number): string {
-  if (seconds >= 0.3) return `${decimal(seconds, seconds >= 3 ? 0 : 1)} s`;
+  if (seconds >= 0.3) return `${Number(seconds.toPrecision(2))} s`;
   // As engraved: no thousands set apart, no more figures than a dial has.
   return `1/${Number((1 / seconds).toPrecision(3))} s`;
 }
-/** "f/7.1", "f/11". */
-export const apertureWords = (aperture: number): string => `f/${decimal(aperture, aperture >= 10 ? 0 : 1)}`;
+/** "f/7.1", "f/8", "f/11". */
+export const apertureWords = (aperture: number): string => `f/${Number(aperture.toPrecision(2))}`;
 export const isoWords = (iso: number): string => `ISO ${decimal(iso, 0)}`;
 
 /** Why each of the three values is what it is. */
@@ -29,7 +29,7 @@ export function reasons({ exact, shown, lowestIso, iso }: SettingsCard, format: 
       ? `sharp from ${format.length(near)} to infinity`
       : `sharp from ${format.length(near)} to ${format.length(far)}`;
   const aperture = {
-    pinned: `pinned; ${depth}`,
+    pinned: `pinned for A and B; ${depth}`,
     exposure: `follows from shutter and ISO; ${depth}`,
     depth: `covers nose to tail: ${depth}`,
     widest: `as wide as this lens opens here; ${depth}`,
@@ -38,7 +38,7 @@ export function reasons({ exact, shown, lowestIso, iso }: SettingsCard, format: 
   const blades = exact.blades;
   const arc = decimal(shown.propellerArc ?? 0, 0);
   const shutter = {
-    pinned: 'pinned',
+    pinned: 'pinned for A and B',
     exposure: 'follows from f-number and ISO',
     blades: blades ? `no faster, or the blades freeze: ${arc}° of arc at ${decimal(blades.rpm, 0)} rpm` : '',
     blur: `keeps a panned aircraft within ${pixels(Math.max(1, Math.round(shown.blurPanned)))}`,
@@ -53,7 +53,7 @@ export function reasons({ exact, shown, lowestIso, iso }: SettingsCard, format: 
       lowestIso && exact.shutterFrom === 'practice'
         ? `faster than the common start: there is light enough at ${isoWords(iso)}`
         : shutter,
-    iso: exact.isoFrom === 'pinned' ? 'pinned' : following,
+    iso: exact.isoFrom === 'pinned' ? 'pinned for A and B' : following,
   };
 }
 

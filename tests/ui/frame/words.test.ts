@@ -1,11 +1,11 @@
 import { expect, it } from 'vitest';
 import { destination } from '../../../src/figures/geometry/earth';
-import { nothingPinned } from '../../../src/figures/optics/settings';
+import { nothingPinned, type Pinned } from '../../../src/figures/optics/settings';
 import { settingsCard } from '../../../src/figures/optics/settings-card';
 import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { formatsFor } from '../../../src/ui/formats';
-import { panWords, pictureWords } from '../../../src/ui/frame/words';
+import { apertureWords, panWords, pictureWords, reasons, shutterWords } from '../../../src/ui/frame/words';
 import { contentsOf, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { oneSamplePath } from '../../support/one-sample';
 
@@ -13,7 +13,7 @@ const format = formatsFor(readPreferences(null));
 const spot = [8.56, 47.45] as const;
 
 /** What passes `away` m north of a spot, flying east. */
-function passing(away: number, speed = 60) {
+function passing(away: number, speed = 60, pinned: Partial<Pinned> = {}) {
   const contents = contentsOf([spotFeature('s', spot, { ground: 0, eyeHeight: 1.7 })], {
     subjects: [plainSubject],
     kit: plainKit,
@@ -23,7 +23,7 @@ function passing(away: number, speed = 60) {
   if (!standing || !lens) throw new Error('expected a spot and a lens');
   const path = oneSamplePath(destination(spot, 0, away), 30, 90, { speed });
   const sample = inspectPath(standing, path, 0, outlookOf(contents), Date.parse('2026-06-21T08:00:00Z'));
-  return { sample, card: settingsCard(sample, 40, { ...contents, lens }, nothingPinned) };
+  return { sample, card: settingsCard(sample, 40, { ...contents, lens }, { ...nothingPinned, ...pinned }) };
 }
 
 it('says how fast to pan, and the seconds across the frame only while they help', () => {
@@ -39,4 +39,23 @@ it('never asks for a crop to nothing, nor to the whole', () => {
   expect(words(0.003)).toContain('crop to under 1 % of the width');
   expect(words(0.4)).toContain('crop to 40 % of the width');
   expect(words(0.998)).not.toContain('crop');
+});
+
+it('says values as cameras engrave them', () => {
+  expect([1.8, 4, 7.1, 8, 11].map(apertureWords)).toEqual(['f/1.8', 'f/4', 'f/7.1', 'f/8', 'f/11']);
+  expect([1 / 1250, 1 / 4, 0.3, 2, 3.2, 30].map(shutterWords)).toEqual([
+    '1/1250 s',
+    '1/4 s',
+    '0.3 s',
+    '2 s',
+    '3.2 s',
+    '30 s',
+  ]);
+});
+
+it('says that a pinned value counts for both moments', () => {
+  const why = reasons(passing(300, 60, { aperture: 8, iso: 100 }).card, format);
+  expect(why.aperture).toMatch(/^pinned for A and B; sharp from/);
+  expect(why.iso).toBe('pinned for A and B');
+  expect(why.shutter).toBe('follows from f-number and ISO');
 });
