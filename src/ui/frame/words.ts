@@ -137,3 +137,16 @@ export function pictureWords(
         : '';
   return `${name} ${view}, ${format.length(sample.slantRange)} away, at ${focal(focalLength)} ${size}; ${light}.${hidden}`;
 }
+
+/** Of which moment the point of a path is the best that the pictures show; empty elsewhere. Indices of samples. */
+export function bestPointWords(
+  at: number,
+  best: { readonly a: number; readonly b: number },
+  pictures: number,
+): string {
+  const here = pictures > 1 ? 'Both at' : 'At';
+  if (best.a === best.b) return at === best.a ? `${here} the best point, the same for A and B.` : '';
+  if (at !== best.a && at !== best.b) return '';
+  const of = at === best.a ? 'A' : 'B';
+  return `${here} the best point of ${of}; that of ${of === 'A' ? 'B' : 'A'} is another.`;
+}

@@ -5,7 +5,14 @@ import { settingsCard } from '../../../src/figures/optics/settings-card';
 import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { formatsFor } from '../../../src/ui/formats';
-import { apertureWords, panWords, pictureWords, reasons, shutterWords } from '../../../src/ui/frame/words';
+import {
+  apertureWords,
+  bestPointWords,
+  panWords,
+  pictureWords,
+  reasons,
+  shutterWords,
+} from '../../../src/ui/frame/words';
 import { contentsOf, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { oneSamplePath } from '../../support/one-sample';
 
@@ -58,4 +65,13 @@ it('says that a pinned value counts for both moments', () => {
   expect(why.aperture).toMatch(/^pinned for A and B; sharp from/);
   expect(why.iso).toBe('pinned for A and B');
   expect(why.shutter).toBe('follows from f-number and ISO');
+});
+
+it('says whose best point both pictures show', () => {
+  const best = { a: 40, b: 12 };
+  expect(bestPointWords(40, best, 2)).toBe('Both at the best point of A; that of B is another.');
+  expect(bestPointWords(12, best, 1)).toBe('At the best point of B; that of A is another.');
+  expect(bestPointWords(12.5, best, 2)).toBe('');
+  expect(bestPointWords(12, { a: 12, b: 12 }, 2)).toBe('Both at the best point, the same for A and B.');
+  expect(bestPointWords(13, { a: 12, b: 12 }, 2)).toBe('');
 });
