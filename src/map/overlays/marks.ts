@@ -2,12 +2,12 @@ import type { SpotFigures } from '../../figures/types';
 import type { Path } from '../../figures/traffic/paths';
 import { length } from '../../units/format';
 import { amongWords } from '../../units/plain-text';
+import { stationInWords } from '../../units/station';
 import { degreesPerPixel } from '../screen';
 import { metric, type MapUnits } from '../units';
 import { point, type OverlayFeature, type PointFeature } from './features';
 import { labelOf } from './label';
 import { pathLine, sampleAtStation } from './path-line';
-import { stationText } from './ticks';
 
 /** Where on each path the selected spot sees it best, at A and at B, and where it comes closest. */
 export function marksOf(
@@ -57,6 +57,7 @@ export function inspectedMark(
   const position = pathLine(path).positions[i];
   if (!position) return [];
   const height = length(path.samples.height[i] as number, lengths);
-  const label = `${amongWords(labelOf(path.name))}, ${stationText(path.samples.station[i] as number, 100, lengths)}\nheight ${height}`;
+  const station = stationInWords(path.ref.kind, path.samples.station[i] as number, (m) => length(m, lengths));
+  const label = `${amongWords(labelOf(path.name))}\n${station}\nheight ${height}`;
   return [point(position, { part: 'inspected', label })];
 }

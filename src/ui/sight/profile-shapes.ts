@@ -1,7 +1,7 @@
 import type { SightProfile } from '../../figures/sight/profile';
 
 /** The picture's box in its own units; it is stretched to the panel's width. */
-export const box = { width: 800, height: 170, left: 12, right: 12, top: 26, bottom: 18 } as const;
+export const box = { width: 800, height: 180, left: 12, right: 12, top: 26, bottom: 28 } as const;
 
 export interface ProfileShapes {
   readonly x: (at: number) => number;

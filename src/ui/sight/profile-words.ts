@@ -17,7 +17,7 @@ export function profileWords(
     leastVisible === null || wheels - leastVisible > 5
       ? 'Nothing is in the way.'
       : `What is lower by more than ${format.fine(Math.max(0, wheels - leastVisible))} is hidden.`;
-  if (!first) return `In sight, ${format.length(distance)} away. ${clear}`;
+  if (!first) return `In sight, ${format.length(distance)} away over the ground. ${clear}`;
   const by = hiderWords(first.by, obstacles);
   const state = score.sight === 0 ? 'Hidden' : 'Partly hidden';
   const lowest =

@@ -3,6 +3,7 @@ import { groundLine } from '../../../src/figures/geometry/earth';
 import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
 import type { Path } from '../../../src/figures/traffic/paths';
 import type { OverlayFeature } from '../../../src/map/overlays/features';
+import { inspectedMark } from '../../../src/map/overlays/marks';
 import { courseAt, nearestSample, pathLine, sampleAtStation } from '../../../src/map/overlays/path-line';
 import { pathsOverlay } from '../../../src/map/overlays/paths';
 import { metric } from '../../../src/map/units';
@@ -152,5 +153,15 @@ describe('ticks', () => {
       '1.5 km',
       '4 km',
     ]);
+  });
+});
+
+describe('the inspected point', () => {
+  const said = (path: Path, station: number) =>
+    inspectedMark([path], { path: path.ref.path, station })[0]?.properties['label'];
+  test('stands where the panels say, in their words', () => {
+    expect(said(arrival, 1500)).toMatch(/\n1,500 m before the threshold\nheight [\d,]+ m$/);
+    expect(said(arrival, -500)).toMatch(/\n500 m beyond the threshold\nheight /);
+    expect(said(departure, 1000)).toMatch(/\n1,000 m from the start\nheight /);
   });
 });
