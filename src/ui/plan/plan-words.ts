@@ -2,7 +2,8 @@ import type { MoveTime } from '../../figures/plan/move-time';
 import type { PlanWindow, WindowEnd } from '../../figures/plan/windows';
 import type { Score, Verdict } from '../../figures/types';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
-import { factor, focalRange, share } from '../../units/format';
+import { decimal, factor, focalRange, share } from '../../units/format';
+import { parseNumber } from '../../units/number';
 import type { Formats } from '../formats';
 import { lightWords, verdictWords } from '../spot/words';
 
@@ -33,11 +34,36 @@ export function windowReason(
   const parts = [[light, endWords[ends]].filter(Boolean).join(' ')];
   if (focal)
     parts.push(`${focalRange(focal.shortest, focal.longest)}, best at ${format.length(best.slantRange)}`);
-  if (take) parts.push(`${take.lens.name} ${verdictWords(take, fill)}`);
+  if (take) parts.push(`${take.lens.name} ${lensWords(take, focal, fill)}`);
   if (score.sight < 0.995) parts.push(`${share(score.sight)} in sight`);
   if (score.haze < 0.95)
     parts.push(`heat haze takes ${share(1 - score.haze)}: long range over warm ground at high sun`);
   return parts.join('; ');
+}
+
+/** What a lens makes of the best picture; said to be only that where the window's focal lengths go beyond what it covers. */
+export function lensWords(take: Verdict, focal: PlanWindow['focal'], fill: number): string {
+  const words = verdictWords(take, fill);
+  if (take.verdict !== 'fits' || !focal) return words;
+  const { shortest, longest } = take.lens;
+  const times = take.extender ?? 1;
+  // To the millimetre: what is not seen in the printed range is not beyond it.
+  const beyond =
+    Math.round(focal.shortest) < Math.round(shortest * times) ||
+    Math.round(focal.longest) > Math.round(longest * times);
+  return beyond ? `${words} at the best point` : words;
+}
+
+/** Minutes of a way as typed, null for the estimate; or why they are refused. `kept`: minutes that count until then. */
+export function typedMinutes(
+  text: string,
+  kept: number,
+): { readonly minutes: number | null } | { readonly reason: string } {
+  if (text.trim() === '') return { minutes: null };
+  const minutes = parseNumber(text);
+  if (minutes !== null && minutes >= 0 && minutes <= 600) return { minutes };
+  const given = minutes === null ? `"${text.trim()}"` : decimal(minutes, Number.isInteger(minutes) ? 0 : 1);
+  return { reason: `${given} is not taken: type 0 to 600 minutes. Until then ${kept} min count.` };
 }
 
 /** What is due in a window: "14:25 A320 ZZ123 (starred), 15:10 B738", many of them cut short. */
