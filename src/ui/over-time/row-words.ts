@@ -22,6 +22,15 @@ export function rowWords({ runs, light: { light } }: DayRow, day: Day, clock: Cl
   return told.map((run) => `${runName(run)} ${at(run.from)} to ${at(run.to)}`).join(', ');
 }
 
+/** Why no path has a row, and what to do about it. */
+export function nothingWords(outOfReach: number, hidden: number): string {
+  if (hidden > 0 && outOfReach === 0)
+    return 'Every path is hidden behind what is drawn: move the spot or raise the eye.';
+  if (hidden > 0)
+    return `Of the paths ${outOfReach} are out of the kit’s reach and ${hidden} hidden behind what is drawn: move the spot, raise the eye or choose a longer lens.`;
+  return 'No path is within reach of the kit from a spot where one may stand. Move a spot closer, or choose a longer lens.';
+}
+
 /** What the best picture is at an instant: "front-lit, score 0.83, 400 mm at 620 m". */
 export function readingWords(
   { light, glare, score, focalLength, slantRange }: RowReading,
