@@ -32,12 +32,31 @@ export function shortWind({ from, speedKt, gustKt }: Wind): string {
   return `${direction}/${Math.round(speedKt)}${gustKt === null ? '' : `G${Math.round(gustKt)}`}`;
 }
 
+/** What the direction of a wind is told from and where; a wind without direction has no north. */
+export const windNote = (
+  { from }: Pick<Wind, 'from'>,
+  { magnetic, station }: { readonly magnetic: boolean; readonly station: string | null },
+): string =>
+  [from !== null && (magnetic ? 'true, from the magnetic direction you typed' : 'true'), station]
+    .filter(Boolean)
+    .join(', ');
+
+/** Along and across an end: "15 kt head" and "3 kt left"; a calm is just that, a variable wind neither. */
+export function endWindWords(
+  { speedKt }: Pick<Wind, 'speedKt'>,
+  components: WindComponents | null,
+  format: Printed,
+): readonly [along: string, across: string] {
+  if (speedKt === 0) return ['calm', ''];
+  return components ? [headWords(components, format), crossWords(components, format)] : ['–', '–'];
+}
+
 /** "15 kt head" or "3 kt tail". */
-export const headWords = ({ headwindKt }: WindComponents, format: Printed): string =>
+const headWords = ({ headwindKt }: WindComponents, format: Printed): string =>
   `${knots(format, Math.abs(headwindKt))} ${headwindKt < -0.5 ? 'tail' : 'head'}`;
 
 /** "3 kt from the left". */
-export function crossWords({ crosswindKt }: WindComponents, format: Printed): string {
+function crossWords({ crosswindKt }: WindComponents, format: Printed): string {
   const speed = knots(format, Math.abs(crosswindKt));
   return Math.abs(crosswindKt) < 0.5 ? speed : `${speed} ${crosswindKt > 0 ? 'right' : 'left'}`;
 }
