@@ -153,7 +153,9 @@ describe('movements on the sample site', () => {
     await view.getByText('1 rows are left out').waitFor();
     expect(await view.getByLabel('No subject is called B77L').inputValue()).toBe('any-wide-body');
     await view.getByRole('button', { name: 'Add 2 movements' }).click();
-    await view.getByRole('row', { name: /departure B77L ZZ1 as Wide-body jet/ }).waitFor();
+    await view
+      .getByRole('row', { name: /departure B77L ZZ1 B77L is not in the list: figures for Wide-body jet/ })
+      .waitFor();
     await view.getByText('1 more on other days').waitFor();
     const saved = page.waitForEvent('download');
     await view.getByRole('button', { name: 'Save as table' }).click();
