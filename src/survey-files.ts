@@ -28,6 +28,9 @@ export function fileName(name: string): string {
   return `${plain.slice(0, 60).toLowerCase() || 'survey'}${surveyExtension}`;
 }
 
+/** An empty survey that names no place has its reference at 0, 0. */
+const isSomewhere = ([lng, lat]: Position): boolean => lng !== 0 || lat !== 0;
+
 /** To about 100 m. */
 const roughly = ([lng, lat]: Position): string =>
   formatCoordinates([Number(lng.toFixed(3)), Number(lat.toFixed(3))], 'decimal');
@@ -36,7 +39,7 @@ const roughly = ([lng, lat]: Position): string =>
 export function factsOf(survey: Survey): SurveyFacts {
   const { site, moments, spots } = readContents(survey);
   // Without a name or a code nothing else would tell it from the next one.
-  const whereItIs = site.name === '' && site.reference ? roughly(site.reference) : '';
+  const whereItIs = site.name === '' && isSomewhere(site.reference) ? roughly(site.reference) : '';
   return { place: site.icao || whereItIs, date: moments.date, spots: spots.length };
 }
 
