@@ -24,6 +24,7 @@ import {
   type FlowContents,
 } from '../figures/traffic/flow/flow-for';
 import { flowHours } from '../figures/traffic/flow/flow-hours';
+import { shortEnds } from '../figures/traffic/flow/short-ends';
 import { turningOf } from '../figures/traffic/flow/turning';
 import { inUse, type EndsInUse } from '../figures/traffic/in-use';
 import { windAt } from '../figures/traffic/wind/wind-at';
@@ -150,6 +151,8 @@ export class Derived {
     const name = configuration === null ? '' : (this.contents.configurations[configuration]?.name ?? '');
     return { arrivals, departures, stated: true, name, byWind: true };
   });
+  /** Ends in use that are too short for the subject. */
+  readonly shortEnds = $derived.by(() => shortEnds(this.flowGround, this.inUse));
   readonly #wanted = $derived.by(() => {
     const { arrivals, departures } = this.inUse;
     const { circuits, everyEnd, onTheGround } = this.#view.paths;

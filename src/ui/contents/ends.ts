@@ -1,3 +1,4 @@
+import type { ShortEnd } from '../../figures/traffic/flow/short-ends';
 import type { EndRef } from '../../survey/schema/site';
 
 const same = (a: EndRef, b: EndRef) => a.runway === b.runway && a.end === b.end;
@@ -38,4 +39,14 @@ export function endsInWords({ arrivals, departures }: Ends, ends: readonly Named
   const [landing, leaving] = [names(arrivals), names(departures)];
   if (landing === leaving) return `${landing} for arrivals and departures`;
   return `${landing} for arrivals, ${leaving} for departures`;
+}
+
+/** "07 has 549 m for landing, A320 needs 1,700 m: the figures stand all the same." */
+export function shortEndWords(
+  { name, use, thereM, neededM }: ShortEnd,
+  subject: string,
+  length: (m: number) => string,
+): string {
+  const run = use === 'arrivals' ? 'landing' : 'the take-off run';
+  return `${name} has ${length(thereM)} for ${run}, ${subject} needs ${length(neededM)}: the figures stand all the same.`;
 }

@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { configurationOf, endsInWords, oppositeEnds, toggledEnd } from '../../../src/ui/contents/ends';
+import {
+  configurationOf,
+  endsInWords,
+  oppositeEnds,
+  shortEndWords,
+  toggledEnd,
+} from '../../../src/ui/contents/ends';
 
 const list = [
   { runway: 'main', end: 0 },
@@ -33,6 +39,15 @@ test('the ends in use in words', () => {
   expect(endsInWords({ arrivals: [main], departures: [] }, ends)).toBe(
     '25 for arrivals, none for departures',
   );
+});
+
+test('[F229] an end that is too short for the subject', () => {
+  const length = (m: number) => `${m} m`;
+  const short = { use: 'arrivals', name: '07', thereM: 549, neededM: 1700 } as const;
+  expect(shortEndWords(short, 'A320', length)).toBe(
+    '07 has 549 m for landing, A320 needs 1700 m: the figures stand all the same.',
+  );
+  expect(shortEndWords({ ...short, use: 'departures' }, 'A320', length)).toMatch(/for the take-off run/);
 });
 
 describe('a flow that the survey knows by name', () => {

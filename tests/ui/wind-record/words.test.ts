@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { yearWords } from '../../../src/ui/wind-record/words';
 
-test('[F229] a year of hours: grouped digits, and how many months it is of where some have no data', () => {
+test('[F251] a year of hours: grouped digits, and how many months it is of where some have no data', () => {
   const months = (hours: number, none: number) => [
     ...Array<number>(12 - none).fill(hours),
     ...Array<null>(none).fill(null),

@@ -3,7 +3,7 @@ import type { EndIndex, Runway } from '../../../survey/schema/runway';
 import type { EndRef } from '../../../survey/schema/site';
 import type { Subject } from '../../../survey/schema/subject';
 import { endName, fieldElevation } from '../paths';
-import { endGeometry } from '../runway-geometry';
+import { endGeometry, type EndGeometry } from '../runway-geometry';
 
 export type Use = 'arrivals' | 'departures';
 
@@ -26,14 +26,13 @@ export function flowEnds(contents: Pick<Contents, 'runways' | 'site' | 'subject'
     ([0, 1] as const).flatMap((end) => {
       const geometry = endGeometry(runway, end, elevation);
       if (!geometry) return [];
-      const { bearing, length, displaced } = geometry;
       return [
         {
           ref: { runway: runway.id, end },
           runway,
           name: endName(runway, end),
-          bearingDeg: bearing,
-          against: against(runway, end, contents.subject, length, displaced),
+          bearingDeg: geometry.bearing,
+          against: against(runway, end, contents.subject, geometry),
         },
       ];
     }),
@@ -42,16 +41,25 @@ export function flowEnds(contents: Pick<Contents, 'runways' | 'site' | 'subject'
 
 const metres = (m: number): string => `${String(Math.round(m)).replace(/\B(?=(\d{3})+$)/g, ',')} m`;
 
-/** An end takes off over its whole length and lands on what lies beyond its landing threshold. */
-function against(runway: Runway, end: EndIndex, subject: Subject, length: number, displaced: number) {
+/**
+ * m that an end has for the subject's run, and that the run takes: it takes off over its whole length and lands on what
+ * lies beyond its landing threshold.
+ */
+export const runsAt = (
+  { length, displaced }: Pick<EndGeometry, 'length' | 'displaced'>,
+  subject: Subject,
+): Readonly<Record<Use, { readonly thereM: number; readonly neededM: number }>> => ({
+  arrivals: { thereM: length - displaced, neededM: subject.landingRun },
+  departures: { thereM: length, neededM: subject.groundRun },
+});
+
+function against(runway: Runway, end: EndIndex, subject: Subject, geometry: EndGeometry) {
   const name = endName(runway, end);
   if (runway.ends[end].closed) return { arrivals: `${name} is closed`, departures: `${name} is closed` };
-  const enough = (use: Use, run: number, there: number) =>
-    run <= there
+  const runs = runsAt(geometry, subject);
+  const enough = (use: Use) =>
+    runs[use].neededM <= runs[use].thereM
       ? null
-      : `${name} is too short for ${subject.name || subject.key} ${use} (${metres(there)} of ${metres(run)})`;
-  return {
-    arrivals: enough('arrivals', subject.landingRun, length - displaced),
-    departures: enough('departures', subject.groundRun, length),
-  };
+      : `${name} is too short for ${subject.name || subject.key} ${use} (${metres(runs[use].thereM)} of ${metres(runs[use].neededM)})`;
+  return { arrivals: enough('arrivals'), departures: enough('departures') };
 }
