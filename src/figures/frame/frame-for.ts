@@ -14,6 +14,7 @@ import { isTimeZone, monthAt } from '../../time/local-time';
 import type { Path } from '../traffic/paths';
 import type { Sample } from '../types';
 import { placeFrom, viewPoint } from './from-eye';
+import { endsHidden, type EndsHidden } from './ends-hidden';
 import { cameraOn, poseAt } from './pose';
 import type { Picture } from './picture';
 import { sceneryRound, type Scenery } from './scenery';
@@ -35,6 +36,7 @@ export interface Frame {
   readonly needed: number | null;
   /** Share of the frame's width that is left when the subject is cropped to the wanted fill; 1 when the lens reaches. */
   readonly crop: number;
+  readonly ends: EndsHidden;
 }
 
 /** A body held upright has its long side up. */
@@ -114,6 +116,7 @@ export function frameFor(
     card,
     needed,
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
+    ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant),
     picture: {
       scenery: sceneryOf(spot, ground, contents, outlook.fieldElevation),
       subject,

@@ -1,7 +1,9 @@
+import type { Frame } from '../../figures/frame/frame-for';
 import type { SettingsCard, Warning } from '../../figures/optics/settings-card';
 import type { Sample } from '../../figures/types';
 import { decimal, focal, pixels, share } from '../../units/format';
 import type { Formats } from '../formats';
+import { hiderWords } from '../spot/sight-words';
 import { aspectWords, lightNotes, lightWords } from '../spot/words';
 
 export const skyChoices = [
@@ -110,12 +112,21 @@ export function blurWords({ shown: { blurStill, blurPanned, slowest } }: Setting
   return `Held still it blurs by ${pixels(Math.round(blurStill))}, followed by about ${pixels(Math.round(blurPanned))}. Slowest for your limit: ${shutterWords(slowest.still)} held still, ${shutterWords(slowest.panned)} followed.`;
 }
 
+/** " Its nose is hidden behind Building 1." */
+function endWords({ nose, tail }: Frame['ends'], obstacles: Parameters<typeof hiderWords>[1]): string {
+  const behind = (end: string, by: string | null) =>
+    by === null ? [] : [`${end} is hidden behind ${hiderWords(by, obstacles)}`];
+  const said = [...behind('nose', nose), ...behind('tail', tail)].join(', its ');
+  return said && ` Its ${said}.`;
+}
+
 /** What a picture shows, for those who do not see it, and under it for those who do. */
 export function pictureWords(
   name: string,
   sample: Sample,
   card: SettingsCard,
-  crop: number,
+  { crop, ends }: Pick<Frame, 'crop' | 'ends'>,
+  obstacles: Parameters<typeof hiderWords>[1],
   format: Formats,
 ): string {
   const { focalLength } = card.exact;
@@ -129,12 +140,11 @@ export function pictureWords(
           ? 'larger than wanted'
           : 'as large as wanted';
   const light = [lightWords[sample.light], ...lightNotes(sample)].join(', ');
+  const { sight } = sample.score;
   const hidden =
-    sample.score.sight === 0
+    sight === 0
       ? ' Something hides it.'
-      : sample.score.sight < 1
-        ? ' Part of it is hidden.'
-        : '';
+      : endWords(ends, obstacles) || (sight < 1 ? ' Part of it is hidden.' : '');
   return `${name} ${view}, ${format.length(sample.slantRange)} away, at ${focal(focalLength)} ${size}; ${light}.${hidden}`;
 }
 

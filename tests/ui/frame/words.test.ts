@@ -19,6 +19,8 @@ import { oneSamplePath } from '../../support/one-sample';
 const format = formatsFor(readPreferences(null));
 const spot = [8.56, 47.45] as const;
 
+const inSight = { nose: null, tail: null };
+
 /** What passes `away` m north of a spot, flying east. */
 function passing(away: number, speed = 60, pinned: Partial<Pinned> = {}) {
   const contents = contentsOf([spotFeature('s', spot, { ground: 0, eyeHeight: 1.7 })], {
@@ -42,7 +44,7 @@ it('says how fast to pan, and the seconds across the frame only while they help'
 
 it('never asks for a crop to nothing, nor to the whole', () => {
   const { sample, card } = passing(2000);
-  const words = (crop: number) => pictureWords('Subject', sample, card, crop, format);
+  const words = (crop: number) => pictureWords('Subject', sample, card, { crop, ends: inSight }, [], format);
   expect(words(0.003)).toContain('crop to under 1 % of the width');
   expect(words(0.4)).toContain('crop to 40 % of the width');
   expect(words(0.998)).not.toContain('crop');
@@ -74,4 +76,25 @@ it('says whose best point both pictures show', () => {
   expect(bestPointWords(12.5, best, 2)).toBe('');
   expect(bestPointWords(12, { a: 12, b: 12 }, 2)).toBe('Both at the best point, the same for A and B.');
   expect(bestPointWords(13, { a: 12, b: 12 }, 2)).toBe('');
+});
+
+it('says which end is hidden, and behind what', () => {
+  const { sample, card } = passing(300);
+  const hangar = [{ id: 'h', name: 'Hangar 3' }];
+  const words = (ends: { nose: string | null; tail: string | null }, sight = 1) =>
+    pictureWords(
+      'Subject',
+      { ...sample, score: { ...sample.score, sight } },
+      card,
+      { crop: 1, ends },
+      hangar,
+      format,
+    ).replace(/.*; [^.]*\./, '');
+  expect(words(inSight)).toBe('');
+  expect(words({ nose: 'h', tail: null })).toBe(' Its nose is hidden behind Hangar 3.');
+  expect(words({ nose: 'h', tail: 'terrain' })).toBe(
+    ' Its nose is hidden behind Hangar 3, its tail is hidden behind the ground.',
+  );
+  expect(words(inSight, 2 / 3)).toBe(' Part of it is hidden.');
+  expect(words({ nose: 'h', tail: 'h' }, 0)).toBe(' Something hides it.');
 });
