@@ -60,6 +60,6 @@ function against(runway: Runway, end: EndIndex, subject: Subject, geometry: EndG
   const enough = (use: Use) =>
     runs[use].neededM <= runs[use].thereM
       ? null
-      : `${name} is too short for ${subject.name || subject.key} ${use} (${metres(runs[use].thereM)} of ${metres(runs[use].neededM)})`;
+      : `${name} is too short for ${use} of ${subject.name || subject.key} (${metres(runs[use].thereM)} of ${metres(runs[use].neededM)})`;
   return { arrivals: enough('arrivals'), departures: enough('departures') };
 }
