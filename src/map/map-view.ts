@@ -1,7 +1,8 @@
 import * as maplibre from 'maplibre-gl';
 import 'maplibre-gl/dist/maplibre-gl.css';
 import workerUrl from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
-import { inLook, paper, type LayerPiece, type Look } from '../../styles/map-style';
+import { inLook, type LayerPiece, type Look } from '../../styles/map-style';
+import { reliefPaint } from '../../styles/relief-paint';
 import type { BaseGround, BaseReport } from '../state/base-maps/ground';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Position } from '../survey/document';
@@ -11,6 +12,7 @@ import { imageNames, imageOf, imageScale } from './images';
 import { fontFaces } from './fonts';
 import { mapLayers, slots } from './layers';
 import { reliefBounds, reliefSize, reliefTile } from './relief';
+import { steepened } from './steepened';
 import {
   sourceNames,
   type Bounds,
@@ -151,7 +153,7 @@ export class MapView implements MapSurface {
     if (map.getSource('relief')) map.removeSource('relief');
     const grid = this.#relief;
     if (!grid) return;
-    shadedGrid = { grid, turn: shadedGrid.turn + 1 };
+    shadedGrid = { grid: steepened(grid), turn: shadedGrid.turn + 1 };
     map.addSource('relief', {
       type: 'raster-dem',
       // Another grid has other addresses: the library keeps tiles by them.
@@ -166,12 +168,7 @@ export class MapView implements MapSurface {
         id: 'relief',
         type: 'hillshade',
         source: 'relief',
-        paint: {
-          'hillshade-exaggeration': 0.55,
-          'hillshade-shadow-color': inLook(paper.softInk, this.#look),
-          'hillshade-highlight-color': inLook(paper.sheet, this.#look),
-          'hillshade-accent-color': inLook(paper.softInk, this.#look),
-        },
+        paint: reliefPaint[this.#look],
       },
       slots.relief,
     );
@@ -268,6 +265,9 @@ export class MapView implements MapSurface {
           map.setPaintProperty(id, property as 'line-color', now as string);
       }
     }
+    if (map.getLayer('relief'))
+      for (const [property, value] of Object.entries(reliefPaint[look]))
+        map.setPaintProperty('relief', property as 'hillshade-shadow-color', value as string);
     for (const name of imageNames) {
       const shown = imagePrefix + name;
       const image = map.hasImage(shown) ? imageOf(name, look) : null;
