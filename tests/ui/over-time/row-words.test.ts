@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { nothingWords } from '../../../src/ui/over-time/row-words';
 
-it('[F251] says of a day without rows whether the paths are hidden or out of reach', () => {
+it('[F253] says of a day without rows whether the paths are hidden or out of reach', () => {
   expect(nothingWords(0, 4)).toBe(
     'Every path is hidden behind what is drawn: move the spot or raise the eye.',
   );
