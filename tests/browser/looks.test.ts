@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
+import { osmXml } from '../imports/fixtures/extract';
 import { closeBrowser, openPage } from './page';
 
 afterAll(closeBrowser);
@@ -58,9 +59,22 @@ const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.getByText('Add a map of your own').click();
     await button(page, 'Add').click();
   },
+  'the heights of the ground': async (page) => {
+    await page.keyboard.press('Escape');
+    if (!(await button(page, 'Heights of the ground').isVisible())) return;
+    await button(page, 'Heights of the ground').click();
+    await page.getByRole('dialog').waitFor();
+  },
+  'what a map brings in': async (page) => {
+    await page.keyboard.press('Escape');
+    await drop(page, 'field.osm', osmXml());
+    await page.getByLabel('What is left out').waitFor();
+  },
   '.foot: the light of the day': inFoot('Light today'),
   '.foot: the light of the year': inFoot('Year'),
   '.foot: the wind record': inFoot('Wind record'),
+  '.foot: the movements': inFoot('Movements'),
+  '.foot: the plan': inFoot('Plan'),
   '.foot: the moments again': inFoot('Moments'),
   '.right: a runway': inList(/^07\/25/),
   '.right: an obstacle': inList(/^West hangar|high$/),
@@ -86,6 +100,56 @@ const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await tab(page, 1);
   },
 };
+
+/** Drops a file on the page. */
+const drop = (page: Page, name: string, text: string) =>
+  page.evaluate(
+    ([called, content]) => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File([content], called));
+      window.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+    },
+    [name, text] as const,
+  );
+
+/**
+ * Waits until the screen is whole: no part of the program under way, nothing that says so, and two frames in which
+ * nothing of the page changed. What moves while axe measures has its colours taken for those of what it covers.
+ */
+async function settled(page: Page, scripts: ReadonlySet<unknown>): Promise<void> {
+  do {
+    await page.evaluate(
+      () =>
+        new Promise<void>((done) => {
+          let quiet = 0;
+          const watch = new MutationObserver(() => (quiet = 0));
+          watch.observe(document.body, {
+            subtree: true,
+            childList: true,
+            attributes: true,
+            characterData: true,
+          });
+          const frame = () => {
+            const waiting = document.querySelector('.loading, progress') !== null;
+            quiet = waiting || document.getAnimations().length > 0 ? 0 : quiet + 1;
+            if (quiet <= 2) return void requestAnimationFrame(frame);
+            watch.disconnect();
+            done();
+          };
+          requestAnimationFrame(frame);
+        }),
+    );
+  } while (scripts.size > 0);
+}
+
+/** The scripts on their way to a page: a part of the program that is asked for when it is first looked at. */
+function scriptsUnderWay(page: Page): ReadonlySet<unknown> {
+  const scripts = new Set<unknown>();
+  page.on('request', (request) => request.resourceType() === 'script' && scripts.add(request));
+  page.on('requestfinished', (request) => scripts.delete(request));
+  page.on('requestfailed', (request) => scripts.delete(request));
+  return scripts;
+}
 
 interface Axe {
   run(
@@ -127,11 +191,13 @@ function violations(page: Page, part: string | null): Promise<string[]> {
 
 async function broken(page: Page): Promise<string[]> {
   await page.evaluate(axeSource);
+  const scripts = scriptsUnderWay(page);
   const all: string[] = [];
   for (const [screen, open] of Object.entries(screens)) {
     // A dialog of the screen before is closed first.
     if (await page.getByRole('dialog').isVisible()) await page.keyboard.press('Escape');
     await open(page);
+    await settled(page, scripts);
     const part = (await page.getByRole('dialog').isVisible())
       ? 'dialog[open]'
       : (/^(\.\w+):/.exec(screen)?.[1] ?? null);
