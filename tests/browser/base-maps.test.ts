@@ -65,7 +65,7 @@ async function choose(name: string) {
 async function colourBeside(): Promise<readonly number[]> {
   const box = await map().boundingBox();
   if (!box) throw new Error('expected the map on the page');
-  const at = { x: Math.round(box.x + box.width - 30), y: Math.round(box.y + box.height * 0.64) };
+  const at = { x: Math.round(box.x + box.width - 30), y: Math.round(box.y + box.height * 0.76) };
   const picture = await page.screenshot({ clip: { ...at, width: 2, height: 2 } });
   return decodePng(picture)[0]?.[0]?.slice(0, 3) ?? [];
 }
