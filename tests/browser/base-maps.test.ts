@@ -69,7 +69,7 @@ async function colourBeside(): Promise<readonly number[]> {
   const picture = await page.screenshot({ clip: { ...at, width: 2, height: 2 } });
   return decodePng(picture)[0]?.[0]?.slice(0, 3) ?? [];
 }
-/** The relief of the sample site shades what lies under it; the colours differ by far more. */
+/** The relief of the sample site may shade what lies under it; the colours differ by far more. */
 const near = (a: readonly number[], b: readonly number[], by = 40) =>
   a.length === 3 && a.every((value, i) => Math.abs(value - (b[i] ?? NaN)) <= by);
 const shows = (colour: readonly number[]) =>
