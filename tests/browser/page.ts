@@ -15,23 +15,32 @@ export interface OpenOptions {
   readonly touch?: boolean;
   /** False leaves the map out, for what does not depend on it: drawing in software takes most of a test's time. */
   readonly map?: boolean;
+  /** For the viewfinder without the map; else as `map`. */
+  readonly webgl?: boolean;
   /** Hears every request that the page makes. */
   readonly onRequest?: (url: string) => void;
 }
 
-let browser: Promise<Browser> | null = null;
+const browsers = new Map<boolean, Promise<Browser>>();
 
-/** One browser a test file; every page in a profile of its own. */
+/** The browser of a test file, with WebGL or, at a fraction of the cost, without. */
+function browserWith(webgl: boolean): Promise<Browser> {
+  const known = browsers.get(webgl) ?? launchChromium({ webgl });
+  browsers.set(webgl, known);
+  return known;
+}
+
+/** Every page in a profile of its own. */
 export async function openPage({
   width = 1280,
   height = 800,
   touch = false,
   map = true,
+  webgl = map,
   onRequest,
 }: OpenOptions = {}): Promise<Opened> {
-  browser ??= launchChromium();
   const context = await (
-    await browser
+    await browserWith(webgl)
   ).newContext({
     viewport: { width, height },
     hasTouch: touch,
@@ -74,8 +83,8 @@ export async function leaveMapOut(context: BrowserContext): Promise<void> {
 }
 
 export async function closeBrowser(): Promise<void> {
-  await (await browser)?.close();
-  browser = null;
+  for (const browser of browsers.values()) await (await browser).close();
+  browsers.clear();
 }
 
 const mapSelector = '[data-ready="true"]';

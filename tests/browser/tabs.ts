@@ -17,7 +17,7 @@ export interface Profile {
  * and drawing it in software takes most of a test's time.
  */
 export async function openProfile({ width = 1280, height = 800 } = {}): Promise<Profile> {
-  browser ??= launchChromium();
+  browser ??= launchChromium({ webgl: false });
   const context = await (
     await browser
   ).newContext({

@@ -6,7 +6,7 @@ import { closeBrowser, openPage } from './page';
 let page: Page;
 let complaints: readonly string[] = [];
 beforeAll(async () => {
-  ({ page, complaints } = await openPage({ map: false }));
+  ({ page, complaints } = await openPage({ map: false, webgl: true }));
   await page.getByText('Orchard Path, east end').first().click();
   await page.getByRole('button', { name: 'Through the viewfinder' }).first().click();
   await page.getByRole('dialog').locator('canvas').nth(1).waitFor();

@@ -12,12 +12,12 @@ const places = [
 export const chromiumPath = (): string | null =>
   [process.env['CHROMIUM'] ?? '', ...places].find((path) => path !== '' && existsSync(path)) ?? null;
 
-/** Software rendering, and none of the browser's own errands on the network. */
-export const chromiumArgs = [
+/** WebGL drawn in software. */
+const drawing = ['--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
+
+/** None of the browser's own errands on the network. */
+const quiet = [
   '--no-sandbox',
-  '--use-gl=angle',
-  '--use-angle=swiftshader',
-  '--enable-unsafe-swiftshader',
   '--disable-background-networking',
   '--no-first-run',
   '--disable-component-update',
@@ -25,9 +25,12 @@ export const chromiumArgs = [
   '--disable-quic',
 ];
 
-export function launchChromium(): Promise<Browser> {
+export const chromiumArgs = [...drawing, ...quiet];
+
+/** Without WebGL a page is put together at a fraction of the cost. */
+export function launchChromium({ webgl = true } = {}): Promise<Browser> {
   const executablePath = chromiumPath();
   if (!executablePath)
     throw new Error('expected Chromium on this machine; npm test looks for it in its pretest step');
-  return chromium.launch({ executablePath, args: chromiumArgs });
+  return chromium.launch({ executablePath, args: webgl ? chromiumArgs : ['--disable-gpu', ...quiet] });
 }
