@@ -12,6 +12,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          // Modules are read once a worker: pure functions keep nothing between files that a test could see.
+          isolate: false,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
           // Generous: a busy machine is no failure. Nothing here waits for a clock.

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, mapReady, openPage } from './page';
+import { closeBrowser, openPage } from './page';
 
 afterAll(closeBrowser);
 
@@ -65,12 +65,12 @@ describe('keeping a survey', () => {
   });
 
   it('[B41] is there again after a reload, as it was left', async () => {
-    const { page, context } = await openPage();
+    const { page, context } = await openPage({ map: false });
     await name(page).fill('Left like this');
     await name(page).press('Enter');
     await expect.poll(() => page.locator('body').innerText()).toContain('Kept on this device');
     await page.reload();
-    await mapReady(page);
+    await name(page).waitFor();
     await expect.poll(() => name(page).inputValue()).toBe('Left like this');
     await context.close();
   });

@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { osmXml } from '../imports/fixtures/extract';
+import { thorough } from '../support/thorough';
 import { closeBrowser, openPage } from './page';
 
 afterAll(closeBrowser);
@@ -220,24 +221,33 @@ async function broken(page: Page, worn: readonly string[], names = Object.keys(s
 
 describe('every screen in every look', () => {
   it('[B120] has nothing that axe finds broken, at 1280 px', { timeout: 150_000 }, async () => {
-    for (const map of [false, true]) {
-      const { page, context, complaints } = await openPage({ map, webgl: true });
-      expect(await (map ? broken(page, firstLook, onTheMap) : broken(page, looks))).toEqual([]);
-      expect(complaints).toEqual([]);
-      await context.close();
-    }
-  });
-
-  it('[B121] has nothing that axe finds broken, on a phone of 360 px', { timeout: 150_000 }, async () => {
-    const { page, context, complaints } = await openPage({
-      width: 360,
-      height: 740,
-      touch: true,
-      map: false,
-      webgl: true,
-    });
-    expect(await broken(page, firstLook)).toEqual([]);
+    const { page, context, complaints } = await openPage({ map: false, webgl: true });
+    expect(await broken(page, looks)).toEqual([]);
     expect(complaints).toEqual([]);
     await context.close();
   });
+
+  it.skipIf(!thorough)('[B120] nor on the map (npm run thorough)', { timeout: 150_000 }, async () => {
+    const { page, context, complaints } = await openPage();
+    expect(await broken(page, firstLook, onTheMap)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it.skipIf(!thorough)(
+    '[B121] nor on a phone of 360 px (npm run thorough)',
+    { timeout: 150_000 },
+    async () => {
+      const { page, context, complaints } = await openPage({
+        width: 360,
+        height: 740,
+        touch: true,
+        map: false,
+        webgl: true,
+      });
+      expect(await broken(page, firstLook)).toEqual([]);
+      expect(complaints).toEqual([]);
+      await context.close();
+    },
+  );
 });
