@@ -1,6 +1,12 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
 
+/** What replaces globals of the browser has its modules to itself. */
+const apart = [
+  'tests/*.test.ts',
+  ...['map', 'soak', 'state', 'storage'].map((room) => `tests/${room}/**/*.test.ts`),
+];
+
 export default defineConfig({
   test: {
     // Two files at a time, pages among them: a page waits more than it computes.
@@ -15,10 +21,14 @@ export default defineConfig({
           // Modules are read once a worker: pure functions keep nothing between files that a test could see.
           isolate: false,
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**'],
+          exclude: ['tests/browser/**', ...apart],
           // Generous: a busy machine is no failure. Nothing here waits for a clock.
           testTimeout: 60_000,
         },
+      },
+      {
+        plugins: [svelte()],
+        test: { name: 'apart', environment: 'node', include: apart, testTimeout: 60_000 },
       },
       {
         test: {

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openHostile, watchLongTasks } from '../soak/open-hostile';
 import { hostileNames, manyFeatures, surveyOf } from '../support/hostile';
+import { thorough } from '../support/thorough';
 import { closeBrowser, openPage, type Opened } from './page';
 
 let opened: Opened;
@@ -12,7 +13,7 @@ beforeAll(async () => {
 });
 afterAll(closeBrowser);
 
-describe('files that are made to hurt', () => {
+describe.skipIf(!thorough)('files that are made to hurt (npm run thorough)', () => {
   it('[B147] names with markup and from right to left are shown as they are, and nothing of them runs', async () => {
     const { page, complaints } = opened;
     const spots = hostileNames.map((name, i) =>
