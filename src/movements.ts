@@ -1,17 +1,13 @@
 import { nearestClass } from './figures/movements/nearest-class';
-import { decodeTable } from './imports/tables/decode';
 import type { Derived } from './state/derived.svelte';
 import type { SurveyDocument } from './state/document.svelte';
-import { pickFile, saveFile, type FileKind } from './storage/files';
+import { saveFile } from './storage/files';
 import { addMovements } from './survey/edits/movements';
+import { pickOne, tableFile, textOfTable } from './table-file';
 import type { MovementFigures } from './figures/movements/movement-figures';
 import type { MovementLists, MovementPlan, MovementReading } from './ui/movements/lists';
 
-const listFile: FileKind = {
-  mediaType: 'text/csv',
-  extensions: ['.csv', '.tsv', '.txt'],
-  description: 'List of movements (CSV)',
-};
+const listFile = tableFile('List of movements (CSV)');
 
 /** Lists of movements: the part of the composition root that knows imports, exports and files. */
 export class SurveyMovements implements MovementLists {
@@ -23,11 +19,11 @@ export class SurveyMovements implements MovementLists {
     this.#derived = derived;
   }
 
-  async pick(): Promise<File | null> {
-    return (await pickFile(listFile))?.file ?? null;
+  pick(): Promise<File | null> {
+    return pickOne(listFile);
   }
-  async textOf(file: File): Promise<string> {
-    return decodeTable(new Uint8Array(await file.arrayBuffer()));
+  textOf(file: File): Promise<string> {
+    return textOfTable(file);
   }
 
   async plan(text: string): Promise<MovementPlan | null> {

@@ -1,16 +1,11 @@
-import { decodeTable } from './imports/tables/decode';
 import type { RecordPlan } from './imports/wind-record/read-record';
 import type { Derived } from './state/derived.svelte';
 import type { SurveyDocument } from './state/document.svelte';
-import { pickFile, type FileKind } from './storage/files';
 import { setWindRecord } from './survey/edits/set-wind-record';
+import { pickOne, tableFile, textOfTable } from './table-file';
 import type { PastWinds, PastWindsPlan, PastWindsRead } from './ui/app-context';
 
-const tableFile: FileKind = {
-  mediaType: 'text/csv',
-  extensions: ['.csv', '.tsv', '.txt'],
-  description: 'Table of past winds (CSV)',
-};
+const windFile = tableFile('Table of past winds (CSV)');
 
 /** Tables of past winds: the part of the composition root that knows imports and files. */
 export class WindHistory implements PastWinds {
@@ -22,13 +17,13 @@ export class WindHistory implements PastWinds {
     this.#derived = derived;
   }
 
-  async pick(): Promise<File | null> {
-    return (await pickFile(tableFile))?.file ?? null;
+  pick(): Promise<File | null> {
+    return pickOne(windFile);
   }
 
   async plan(file: File): Promise<PastWindsPlan | null> {
     const { planRecord } = await import('./imports/wind-record/read-record');
-    const text = decodeTable(new Uint8Array(await file.arrayBuffer()));
+    const text = await textOfTable(file);
     const plan = planRecord(text);
     return plan && { ...plan, name: file.name, text };
   }
