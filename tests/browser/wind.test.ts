@@ -150,7 +150,7 @@ describe('movements on the sample site', () => {
         'Time\tA/D\tType\tFlight\n11:25\tarr\tA320\tZZ123\n13:10\tdep\tB77L\tZZ1\nsoon\tarr\tA320\t\n00:10\tarr\tA320\tZZ9',
       );
     await view.getByText('The list passes midnight at row 5').waitFor();
-    await view.getByText('1 rows are left out').waitFor();
+    await view.getByText('1 row is left out').waitFor();
     expect(await view.getByLabel('No subject is called B77L').inputValue()).toBe('any-wide-body');
     await view.getByRole('button', { name: 'Add 2 movements' }).click();
     await view
