@@ -33,7 +33,7 @@ import { siteFrame } from './sight/site-frame';
 import { seasons, sightFrom, sunBehind, targetsAlong } from './sight/spot-sight';
 import { surroundings, type Surroundings } from './sight/surroundings';
 import { terrainIn, type ElevationGrid } from './sight/terrain';
-import { remembered, rememberedLast } from './remembered';
+import { remembered } from './remembered';
 import { fieldElevation, type Path } from './traffic/paths';
 import type { PathFromSpot, RunwayFromSpot, Sample, Sector, SpotFigures, Sun } from './types';
 import { View, type Eye } from './view';
@@ -52,11 +52,11 @@ export interface Outlook {
   readonly timeZone: string;
 }
 
-const rememberedOutlook = rememberedLast(
+const rememberedOutlook = remembered(
   (
+    subject: Subject,
     runways: readonly Runway[],
     elevation: number,
-    subject: Subject,
     body: Body,
     kit: Kit,
     around: Surroundings | null,
@@ -73,12 +73,12 @@ const rememberedOutlook = rememberedLast(
 
 /**
  * `terrain`: the ground's heights, null where only the runways' are known. The same object as long as nothing of it has
- * changed.
+ * changed, each subject for itself: what is due may be another one.
  */
 export function outlookOf(contents: Contents, terrain: ElevationGrid | null = null): Outlook {
   const { runways, subject, body, kit, site } = contents;
   const around = aroundOf(contents, terrain);
-  return rememberedOutlook(runways, fieldElevation(contents), subject, body, kit, around, site.timeZone);
+  return rememberedOutlook(subject, runways, fieldElevation(contents), body, kit, around, site.timeZone);
 }
 
 function aroundOf(contents: Contents, terrain: ElevationGrid | null): Surroundings | null {
@@ -150,30 +150,7 @@ export function spotFigures(
   }));
 }
 
-const rememberedFigures = remembered(
-  (
-    spot: StandingSpot,
-    paths: readonly Path[],
-    instants: readonly number[],
-    runways: readonly Runway[],
-    subject: Subject,
-    body: Body,
-    kit: Kit,
-    elevation: number,
-    around: Surroundings | null,
-    timeZone: string,
-  ) => {
-    const outlook = {
-      runways,
-      fieldElevation: elevation,
-      framing: framingOf(subject, body, kit.fill),
-      reach: reachOf(kit),
-      around,
-      timeZone,
-    };
-    return spotFigures(spot, paths, outlook, instants);
-  },
-);
+const rememberedFigures = remembered(spotFigures);
 
 /** `spotFigures` of every spot, computed only for those that something has changed for. */
 export function allSpotFigures(
@@ -182,12 +159,8 @@ export function allSpotFigures(
   instants: readonly number[],
   terrain: ElevationGrid | null = null,
 ): SpotFigures[][] {
-  const { spots, runways, subject, body, kit, site } = contents;
-  const elevation = fieldElevation(contents);
-  const around = aroundOf(contents, terrain);
-  return spots.map((spot) =>
-    rememberedFigures(spot, paths, instants, runways, subject, body, kit, elevation, around, site.timeZone),
-  );
+  const outlook = outlookOf(contents, terrain);
+  return contents.spots.map((spot) => rememberedFigures(spot, paths, outlook, instants));
 }
 
 /**
