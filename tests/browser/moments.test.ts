@@ -8,13 +8,16 @@ const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
 const clock = (page: Page, moment: 'A' | 'B') => page.getByLabel(moment, { exact: true });
 const handle = (page: Page, moment: 'A' | 'B') => page.getByRole('slider', { name: `Moment ${moment}` });
 
+/** Takes hold of a handle once it has come to rest: parts of the page that arrive later move it. */
 async function grab(page: Page, moment: 'A' | 'B'): Promise<{ x: number; y: number }> {
-  const box = await handle(page, moment).boundingBox();
+  const grip = handle(page, moment);
+  const { width } = (await grip.boundingBox()) ?? {};
+  if (width === undefined) throw new Error(`expected a handle for moment ${moment}`);
+  await grip.hover({ position: { x: width / 2, y: 8 } });
+  const box = await grip.boundingBox();
   if (!box) throw new Error(`expected a handle for moment ${moment}`);
-  const at = { x: box.x + box.width / 2, y: box.y + 8 };
-  await page.mouse.move(at.x, at.y);
   await page.mouse.down();
-  return at;
+  return { x: box.x + width / 2, y: box.y + 8 };
 }
 
 describe('the bar of the day', () => {
