@@ -72,6 +72,8 @@ export async function openPage({
   await page.goto(inject('baseUrl'));
   if (map) await mapReady(page);
   else await page.getByLabel('Name of the survey').waitFor();
+  // Type that arrives later moves what a test is about to take hold of.
+  await page.evaluate(async () => void (await document.fonts.ready));
   return { page, context, complaints };
 }
 
