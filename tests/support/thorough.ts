@@ -1,2 +1,2 @@
-/** Whether there is time for what does not fit into the four minutes of npm test: npm run thorough. */
+/** Whether the longest browser tests run too: npm run thorough. */
 export const thorough = process.env['THOROUGH'] === '1';
