@@ -4,7 +4,9 @@ import { defineConfig } from 'vitest/config';
 /** What replaces globals of the browser has its modules to itself. */
 const apart = [
   'tests/*.test.ts',
-  ...['map', 'soak', 'state', 'storage'].map((room) => `tests/${room}/**/*.test.ts`),
+  ...['app', 'keeping', 'map', 'services', 'soak', 'state', 'storage'].map(
+    (room) => `tests/${room}/**/*.test.ts`,
+  ),
 ];
 
 export default defineConfig({

@@ -15,7 +15,39 @@ const arrows: Record<string, readonly string[]> = {
   storage: [],
   state: ['survey', 'figures', 'storage'],
   map: ['state', 'figures', 'survey', 'units'],
-  ui: ['state', 'survey', 'figures', 'exports', 'units', 'time', 'map', 'viewfinder'],
+  ports: ['state', 'survey', 'figures', 'exports', 'imports', 'units'],
+  keeping: ['survey', 'state', 'storage', 'units', 'ports'],
+  services: [
+    'ports',
+    'survey',
+    'figures',
+    'units',
+    'time',
+    'imports',
+    'exports',
+    'storage',
+    'state',
+    'map',
+    'keeping',
+    'sweep',
+  ],
+  app: [
+    'ports',
+    'survey',
+    'figures',
+    'units',
+    'time',
+    'imports',
+    'exports',
+    'storage',
+    'state',
+    'map',
+    'keeping',
+    'services',
+    'ui',
+    'sweep',
+  ],
+  ui: ['ports', 'state', 'survey', 'figures', 'exports', 'units', 'time', 'map', 'viewfinder'],
   viewfinder: ['figures', 'survey'],
   cli: ['survey', 'figures', 'time', 'imports', 'units'],
 };
@@ -56,7 +88,7 @@ const imports: Import[] = readdirSync(src, { recursive: true, encoding: 'utf8' }
   .flatMap((file) =>
     [
       ...readFileSync(join(src, file), 'utf8').matchAll(
-        /(import type\s[^;']*?)?\b(?:from|import)\s*\(?\s*'([^']+)'/g,
+        /(import type\s[^;']*?)?\b(?:from|import)\s*\(?\s*'([^'\s]+)'/g,
       ),
     ].map((match) => ({ file, target: match[2] ?? '', typesOnly: match[1] !== undefined })),
   );
@@ -91,6 +123,11 @@ describe('[A1] rooms import along the arrows only', () => {
       ({ file, target, typesOnly }) => file.startsWith('ui/') && target.includes('/figures/') && !typesOnly,
     );
     expect(wrong).toEqual([]);
+  });
+
+  it('keeps the ports free of code: they import types and export types', () => {
+    const code = imports.filter(({ file, typesOnly }) => file.startsWith('ports/') && !typesOnly);
+    expect(code).toEqual([]);
   });
 
   it('keeps each third-party convention behind its one file', () => {

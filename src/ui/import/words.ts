@@ -1,4 +1,4 @@
-import type { AltitudeMeaning, ImportGroup, ImportPreview } from './imports';
+import type { AltitudeMeaning, ImportGroup, ImportPreview } from '../../ports/imports';
 import type { Formats } from '../formats';
 
 const count = (n: number) => n.toLocaleString('en');

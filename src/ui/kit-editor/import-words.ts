@@ -1,5 +1,5 @@
 import type { ListName } from '../../survey/kit-lists';
-import type { TableReading } from '../app-context';
+import type { TableReading } from '../../ports/tables';
 import { countWords } from './words';
 
 /** What a table would bring, in one sentence. */

@@ -1,4 +1,4 @@
-import type { Missing, NewVersion, Program } from '../app-context';
+import type { Missing, NewVersion, Program } from '../../ports/program';
 
 export const newVersionWords: Readonly<Record<NewVersion['why'], string>> = {
   waiting: 'A new version is ready.',

@@ -1,4 +1,4 @@
-import type { AirfieldMatch } from '../app-context';
+import type { AirfieldMatch } from '../../ports/airfields';
 
 /** How much of an airfield is drawn at once, and what is left to draw. */
 export function runwayWords({

@@ -1,6 +1,6 @@
 import { dateAt, datePlus } from '../../time/local-time';
 import { decimal } from '../../units/format';
-import type { KeptList, KeptSurvey } from '../app-context';
+import type { KeptList, KeptSurvey } from '../../ports/kept-surveys';
 import type { Formats } from '../formats';
 
 export const titleOf = ({ name }: Pick<KeptSurvey, 'name'>): string => name || 'Unnamed survey';

@@ -1,0 +1,46 @@
+import { archiveMediaType } from '../storage/archive';
+import type { FileKind } from '../storage/files';
+import type { SurveyFacts } from '../storage/records';
+import { readContents } from '../survey/contents';
+import type { Position, Survey } from '../survey/document';
+import { surveyExtension, surveyMediaType } from '../survey/save';
+import { formatCoordinates } from '../units/coordinates';
+
+export const surveyFile: FileKind = {
+  mediaType: surveyMediaType,
+  extensions: [surveyExtension, '.json'],
+  description: 'Sunside survey (GeoJSON)',
+};
+
+export const archiveFile: FileKind = {
+  mediaType: archiveMediaType,
+  extensions: ['.zip'],
+  description: 'Archive of surveys (zip)',
+};
+
+/** A file name that every system takes, from a survey's name. */
+export function fileName(name: string): string {
+  const plain = name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '');
+  return `${plain.slice(0, 60).toLowerCase() || 'survey'}${surveyExtension}`;
+}
+
+/** An empty survey that names no place has its reference at 0, 0. */
+const isSomewhere = ([lng, lat]: Position): boolean => lng !== 0 || lat !== 0;
+
+/** To about 100 m. */
+const roughly = ([lng, lat]: Position): string =>
+  formatCoordinates([Number(lng.toFixed(3)), Number(lat.toFixed(3))], 'decimal');
+
+/** What the list says of a survey. */
+export function factsOf(survey: Survey): SurveyFacts {
+  const { site, moments, spots } = readContents(survey);
+  // Without a name or a code nothing else would tell it from the next one.
+  const whereItIs = site.name === '' && isSomewhere(site.reference) ? roughly(site.reference) : '';
+  return { place: site.icao || whereItIs, date: moments.date, spots: spots.length };
+}
+
+export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

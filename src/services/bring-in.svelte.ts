@@ -1,0 +1,55 @@
+import { sniff, sniffed, unknownFile } from '../imports/bring-in/sniff';
+import type { ImportNeeds } from './import-in-progress.svelte';
+import { pickFiles, type FileKind } from '../storage/files';
+import { messageOf } from '../keeping/survey-files';
+import type { Imports, ImportUnderWay } from '../ports/imports';
+
+const importFiles: FileKind = {
+  mediaType: '*/*',
+  extensions: ['.osm', '.xml', '.json', '.geojson', '.csv', '.gpx', '.kml', '.txt'],
+  description: 'Maps, tables and flights',
+};
+
+/** The part of the composition root that knows the imports: which files are for them, and their worker. */
+export class ImportDesk implements Imports {
+  underWay = $state.raw<ImportUnderWay | null>(null);
+  readonly #needs: ImportNeeds;
+
+  constructor(needs: ImportNeeds) {
+    this.#needs = needs;
+  }
+
+  async pick(): Promise<void> {
+    try {
+      const files = await pickFiles([importFiles]);
+      if (files.length > 0) await this.#start(files);
+    } catch (error) {
+      this.#needs.view.notice = `The files could not be brought in: ${messageOf(error)}`;
+    }
+  }
+
+  async drop(files: readonly File[]): Promise<void> {
+    const [first] = files;
+    if (!first) return;
+    try {
+      const head = await first.slice(0, sniffed).text();
+      const is = sniff(first.name, head, await first.slice(-sniffed).text());
+      if (is === 'survey' || is === 'archive') return await this.#needs.files.openFile(first);
+      if (is !== 'unknown') return await this.#start(files);
+      this.#needs.view.notice = `${first.name}: ${unknownFile}`;
+    } catch (error) {
+      this.#needs.view.notice = `The file could not be read: ${messageOf(error)}`;
+    }
+  }
+
+  async #start(files: readonly File[]): Promise<void> {
+    if (this.#needs.document.readOnly) {
+      this.#needs.view.notice = 'This survey can be looked at, but nothing can be brought into it here.';
+      return;
+    }
+    this.underWay?.close();
+    // The rest comes only when somebody has something to bring in.
+    const { ImportInProgress } = await import('./import-in-progress.svelte');
+    this.underWay = new ImportInProgress(files, this.#needs, () => (this.underWay = null));
+  }
+}

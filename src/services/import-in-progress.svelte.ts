@@ -1,0 +1,129 @@
+import { previewOf, surroundingsOf } from './import-preview';
+import type { Answers, Proposal } from '../imports/bring-in/types';
+import { ImportWorker } from '../imports/bring-in/client';
+import { practice } from '../imports/practice';
+import type { Derived } from '../state/derived.svelte';
+import type { SurveyDocument } from '../state/document.svelte';
+import type { View } from '../state/view.svelte';
+import type { Position } from '../survey/document';
+import { bringIn } from '../survey/edits/bring-in';
+import { messageOf } from '../keeping/survey-files';
+import type { Airfields } from '../ports/airfields';
+import type { Files } from '../ports/files';
+import type { ImportAnswers, ImportPreview, ImportUnderWay } from '../ports/imports';
+
+export interface ImportNeeds {
+  readonly document: SurveyDocument;
+  readonly view: View;
+  readonly derived: Derived;
+  readonly files: Pick<Files, 'openFile'>;
+  readonly airfields: Pick<Airfields, 'startEmpty'>;
+  readonly now: () => number;
+}
+
+const firstAnswers: ImportAnswers = {
+  radius: practice.radius,
+  buildingHeight: practice.buildingHeight,
+  airfield: null,
+  altitudeMeaning: 'sea-level',
+  qnh: 1013.25,
+  geoid: 0,
+  altitudeUnit: 'ft',
+  tieToRunway: false,
+};
+
+/** Files that are being brought in: read by a worker, previewed, and taken over in one undo step. */
+export class ImportInProgress implements ImportUnderWay {
+  readonly files: readonly string[];
+  progress = $state.raw<number | null>(0);
+  refused = $state.raw<readonly string[]>([]);
+  answers = $state.raw<ImportAnswers>(firstAnswers);
+  preview = $state.raw<ImportPreview | null>(null);
+  #unticked = $state.raw<readonly string[]>([]);
+  #proposal: Proposal | null = null;
+  readonly #worker = new ImportWorker();
+  readonly #needs: ImportNeeds;
+  readonly #done: () => void;
+  /** Counts the questions: an answer to an earlier one is late. */
+  #asked = 0;
+
+  constructor(files: readonly File[], needs: ImportNeeds, done: () => void) {
+    this.files = files.map(({ name }) => name);
+    this.#needs = needs;
+    this.#done = done;
+    void this.#read(files).catch((error: unknown) => {
+      this.progress = null;
+      this.refused = [`The files could not be read: ${messageOf(error)}`];
+    });
+  }
+
+  get ticked(): readonly string[] {
+    const names = this.preview?.groups.map(({ name }) => name) ?? [];
+    return names.filter((name) => !this.#unticked.includes(name));
+  }
+
+  answer(answers: Partial<ImportAnswers>): void {
+    this.answers = { ...this.answers, ...answers };
+    void this.#propose();
+  }
+
+  tick(group: string, on: boolean): void {
+    const others = this.#unticked.filter((name) => name !== group);
+    this.#unticked = on ? others : [...others, group];
+  }
+
+  take(): void {
+    const proposal = this.#proposal;
+    if (!proposal) return;
+    const { document, view } = this.#needs;
+    const features = proposal.candidates.filter(({ group }) => !this.#unticked.includes(group));
+    const before = document.survey;
+    document.perform(`bring in ${this.files.join(', ')}`, (s) =>
+      bringIn(s, { features, credits: proposal.credits, site: proposal.site }),
+    );
+    const after = document.survey;
+    const more = after.features.length - before.features.length;
+    this.close();
+    if (after === before) view.notice = 'Nothing has changed: all of it was there already.';
+    else
+      view.offer(
+        `${more === 1 ? 'One thing is' : `${more} things are`} new in this survey. Check what came in against the ground before you rely on it.`,
+        [{ label: 'Undo', run: () => document.undo() }],
+        // Only while bringing in is the last step: else "Undo" would take back another one.
+        { holds: (survey) => survey === after, then: null },
+      );
+  }
+
+  close(): void {
+    this.#worker.stop();
+    this.#asked++;
+    this.#done();
+  }
+
+  async #read(files: readonly File[]): Promise<void> {
+    const { refused } = await this.#worker.ask('read', { files, now: this.#needs.now() }, (share) => {
+      this.progress = share;
+    });
+    this.refused = refused;
+    await this.#propose();
+  }
+
+  async #propose(): Promise<void> {
+    const asked = ++this.#asked;
+    const { document, derived } = this.#needs;
+    const surroundings = surroundingsOf(document.survey, derived.contents);
+    const answers: Answers = this.answers;
+    const proposal = await this.#worker.ask('propose', { surroundings, answers });
+    if (asked !== this.#asked) return;
+    this.#proposal = proposal;
+    this.preview = previewOf(proposal, document.survey, surroundings, (place) => this.#startAt(place));
+    this.progress = null;
+  }
+
+  /** A new survey at a place, in which the same files are previewed again. */
+  async #startAt(place: Position): Promise<void> {
+    const name = this.#proposal?.placeName ?? '';
+    await this.#needs.airfields.startEmpty(name || 'New survey', place);
+    await this.#propose();
+  }
+}

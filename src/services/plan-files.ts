@@ -1,0 +1,23 @@
+import type { CalendarEntry } from '../exports/calendar';
+import { saveFile, type FileKind } from '../storage/files';
+import type { PlanFiles } from '../ports/plan-files';
+
+const calendarFile: FileKind = {
+  mediaType: 'text/calendar',
+  extensions: ['.ics'],
+  description: 'Calendar (iCalendar)',
+};
+
+/** What of the plan is taken along as files: the part of the composition root that knows exports and files. */
+export class CalendarFiles implements PlanFiles {
+  readonly #now: () => number;
+
+  constructor(now: () => number) {
+    this.#now = now;
+  }
+
+  async save(entries: readonly CalendarEntry[]): Promise<void> {
+    const { calendarText } = await import('../exports/calendar');
+    await saveFile(calendarText(entries, this.#now()), 'plan.ics', calendarFile, null);
+  }
+}

@@ -1,0 +1,35 @@
+import type { Derived } from '../state/derived.svelte';
+import type { SurveyDocument } from '../state/document.svelte';
+import { setWeather } from '../survey/edits/set-weather';
+import type { WeatherReader } from '../ports/weather';
+
+/** Winds that people type or paste: the part of the composition root that loads the reader of reports. */
+export class Weather implements WeatherReader {
+  readonly #document: SurveyDocument;
+  readonly #derived: Derived;
+  readonly #now: () => number;
+
+  constructor(document: SurveyDocument, derived: Derived, now: () => number) {
+    this.#document = document;
+    this.#derived = derived;
+    this.#now = now;
+  }
+
+  async enter(text: string, magnetic: boolean): Promise<string | null> {
+    const id = this.#document.id;
+    const [{ readWeather }, { weatherMember }] = await Promise.all([
+      import('../figures/traffic/wind/read-weather'),
+      import('../figures/traffic/wind/weather-member'),
+    ]);
+    const now = this.#now();
+    const read = readWeather(text, now);
+    if (!read.ok) return read.reason;
+    // Another survey was opened while the reader came over the net.
+    if (this.#document.id !== id) return null;
+    const declination = magnetic ? this.#derived.siteDeclination : null;
+    const weather = weatherMember(text, read.value, declination, now);
+    const follow = this.#derived.contents.weather?.follow ?? false;
+    this.#document.perform('enter the wind', (s) => setWeather(s, { ...weather, follow }));
+    return null;
+  }
+}

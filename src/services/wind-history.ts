@@ -1,0 +1,53 @@
+import type { RecordPlan } from '../imports/wind-record/read-record';
+import type { Derived } from '../state/derived.svelte';
+import type { SurveyDocument } from '../state/document.svelte';
+import { setWindRecord } from '../survey/edits/set-wind-record';
+import { pickOne, tableFile, textOfTable } from './table-file';
+import type { PastWinds, PastWindsPlan, PastWindsRead } from '../ports/past-winds';
+
+const windFile = tableFile('Table of past winds (CSV)');
+
+/** Tables of past winds: the part of the composition root that knows imports and files. */
+export class WindHistory implements PastWinds {
+  readonly #document: SurveyDocument;
+  readonly #derived: Derived;
+
+  constructor(document: SurveyDocument, derived: Derived) {
+    this.#document = document;
+    this.#derived = derived;
+  }
+
+  pick(): Promise<File | null> {
+    return pickOne(windFile);
+  }
+
+  async plan(file: File): Promise<PastWindsPlan | null> {
+    const { planRecord } = await import('../imports/wind-record/read-record');
+    const text = await textOfTable(file);
+    const plan = planRecord(text);
+    return plan && { ...plan, name: file.name, text };
+  }
+
+  async read(plan: PastWindsPlan, progress: (share: number) => void): Promise<PastWindsRead> {
+    const { text, name, unit, ...rest } = plan;
+    if (unit === null) throw new Error('expected a unit of speed');
+    const { readRecord } = await import('../imports/wind-record/read-record');
+    const id = this.#document.id;
+    const steps = readRecord(text, { ...rest, unit } satisfies RecordPlan, this.#derived.timeZone, name);
+    let pause = performance.now();
+    for (;;) {
+      const step = steps.next();
+      if (step.done) {
+        const { record, ...read } = step.value;
+        if (record.observations > 0 && this.#document.id === id)
+          this.#document.perform('bring in a wind record', (s) => setWindRecord(s, record));
+        return { ...read, observations: record.observations };
+      }
+      // The page keeps answering: never longer than a frame in one go.
+      if (performance.now() - pause < 12) continue;
+      progress(step.value);
+      await new Promise((go) => setTimeout(go));
+      pause = performance.now();
+    }
+  }
+}
