@@ -146,11 +146,11 @@ export class OpenSurvey {
     const opened = await this.#read(theirs.text, theirs.name || 'The kept survey');
     // Changed while a long one was read: the next write finds the two states, and the user decides.
     if (!opened || this.#document.survey !== survey) return;
-    const { selected } = this.#view;
+    const { id: selected } = this.#view.selection;
     const handle = this.#handle;
     this.#put(opened, theirs.id, theirs.revision);
     this.#handle = handle;
-    if (this.#document.survey.features.some((f) => f.id === selected)) this.#view.select(selected);
+    if (this.#document.survey.features.some((f) => f.id === selected)) this.#view.selection.select(selected);
   }
 
   async #showStored({ text, id, revision, name }: StoredSurvey): Promise<boolean> {

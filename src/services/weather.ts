@@ -26,7 +26,7 @@ export class Weather implements WeatherReader {
     if (!read.ok) return read.reason;
     // Another survey was opened while the reader came over the net.
     if (this.#document.id !== id) return null;
-    const declination = magnetic ? this.#derived.siteDeclination : null;
+    const declination = magnetic ? this.#derived.airfield.declination : null;
     const weather = weatherMember(text, read.value, declination, now);
     const follow = this.#derived.contents.weather?.follow ?? false;
     this.#document.perform('enter the wind', (s) => setWeather(s, { ...weather, follow }));

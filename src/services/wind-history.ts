@@ -33,7 +33,7 @@ export class WindHistory implements PastWinds {
     if (unit === null) throw new Error('expected a unit of speed');
     const { readRecord } = await import('../imports/wind-record/read-record');
     const id = this.#document.id;
-    const steps = readRecord(text, { ...rest, unit } satisfies RecordPlan, this.#derived.timeZone, name);
+    const steps = readRecord(text, { ...rest, unit } satisfies RecordPlan, this.#derived.day.timeZone, name);
     let pause = performance.now();
     for (;;) {
       const step = steps.next();

@@ -1,6 +1,6 @@
 import type { CalendarEntry } from '../exports/calendar';
 import { saveFile, type FileKind } from '../storage/files';
-import type { PlanFiles } from '../ports/plan-files';
+import type { CalendarFiles } from '../ports/calendar-files';
 
 const calendarFile: FileKind = {
   mediaType: 'text/calendar',
@@ -9,7 +9,7 @@ const calendarFile: FileKind = {
 };
 
 /** What of the plan is taken along as files: the part of the composition root that knows exports and files. */
-export class CalendarFiles implements PlanFiles {
+export class SavedCalendars implements CalendarFiles {
   readonly #now: () => number;
 
   constructor(now: () => number) {

@@ -6,8 +6,9 @@ import { apertures, isos, shutters } from '../figures/optics/third-stops';
 import type { Path } from '../figures/traffic/paths';
 import type { Sample } from '../figures/types';
 import type { Lens } from '../survey/schema/kit';
+import type { Answers } from './answers';
 import type { Derived } from './derived.svelte';
-import type { View } from './view.svelte';
+import type { Viewfinder } from './view.svelte';
 
 /** The f-numbers, shutters (s) and ISO values that cameras offer. */
 export const offered = { aperture: apertures, shutter: shutters, iso: isos } as const;
@@ -19,8 +20,8 @@ export interface CardAt {
   readonly lens: Lens;
 }
 
-/** A frame with what its lens can do. */
-export interface FrameAt extends Frame {
+/** A picture with what its lens can do. */
+export interface PictureAt extends Frame {
   readonly lens: Lens;
   /** mm, extenders included. */
   readonly lensRange: { readonly shortest: number; readonly longest: number };
@@ -30,48 +31,57 @@ export interface FrameAt extends Frame {
  * Settings and pictures from the selected spot: the arrow survey -> figures for what only settings and the viewfinder
  * show, loaded with them.
  */
-export class Frames {
-  readonly #derived: Derived;
-  readonly #view: View;
+export class Pictures {
+  readonly #figures: Pick<Derived, 'contents' | 'day' | 'sights'>;
+  readonly #answers: Pick<Answers, 'lensFor'>;
+  readonly #viewfinder: Pick<Viewfinder, 'camera'>;
 
-  constructor(derived: Derived, view: View) {
-    this.#derived = derived;
-    this.#view = view;
+  constructor(
+    figures: Pick<Derived, 'contents' | 'day' | 'sights'>,
+    answers: Pick<Answers, 'lensFor'>,
+    viewfinder: Pick<Viewfinder, 'camera'>,
+  ) {
+    this.#figures = figures;
+    this.#answers = answers;
+    this.#viewfinder = viewfinder;
   }
 
   /** Settings at a station of a path from the selected spot; null without a spot, path or lens. */
   cardAt(path: string, station: number, instant: number): CardAt | null {
-    const spot = this.#derived.selectedSpot?.spot;
+    const spot = this.#figures.sights.selected?.spot;
     const found = this.path(path);
     if (!spot || !found) return null;
-    const { contents, outlook } = this.#derived;
+    const { contents } = this.#figures;
+    const { outlook } = this.#figures.sights;
     const choose = (choice: FrameChoice) => framed(spot, found, station, contents, outlook, instant, choice);
     return this.#chosen(choose, ({ sample }) => sample.focalLength);
   }
 
   /** What the camera sees at both moments, at a sample of a path or between two; null without a spot, path or lens. */
-  frames(path: string, at: number): { readonly a: FrameAt; readonly b: FrameAt } | null {
-    const selected = this.#derived.selectedSpot;
+  atBoth(path: string, at: number): { readonly a: PictureAt; readonly b: PictureAt } | null {
+    const selected = this.#figures.sights.selected;
     const found = this.path(path);
     if (!selected || !found) return null;
-    const { contents, outlook, instantA, instantB } = this.#derived;
-    const frameAt = (instant: number) => {
+    const { contents } = this.#figures;
+    const { outlook } = this.#figures.sights;
+    const { instantA, instantB } = this.#figures.day;
+    const pictureAt = (instant: number) => {
       const choose = (choice: FrameChoice) =>
         frameFor(selected.spot, selected.a.ground, found, at, contents, outlook, instant, choice);
-      const frame = this.#chosen(choose, ({ needed }) => needed);
-      return frame && { ...frame, lensRange: lensRange(frame.lens) };
+      const picture = this.#chosen(choose, ({ needed }) => needed);
+      return picture && { ...picture, lensRange: lensRange(picture.lens) };
     };
-    const [a, b] = [frameAt(instantA), frameAt(instantB)];
+    const [a, b] = [pictureAt(instantA), pictureAt(instantB)];
     return a && b ? { a, b } : null;
   }
 
   path(path: string): Path | null {
-    return this.#derived.paths.find((p) => p.ref.path === path) ?? null;
+    return this.#figures.sights.paths.find((p) => p.ref.path === path) ?? null;
   }
 
   /** The circle of confusion in mm of the chosen body. */
   get confusion(): number {
-    return circleOfConfusion(this.#derived.contents.body);
+    return circleOfConfusion(this.#figures.contents.body);
   }
 
   /** Asks with the lens that was chosen, else with the one to take for what is needed; then with its extender if it fits so. */
@@ -79,8 +89,8 @@ export class Frames {
     choose: (choice: FrameChoice) => T,
     neededOf: (found: T) => number | null,
   ): (T & { lens: Lens }) | null {
-    const { lenses } = this.#derived.contents.kit;
-    const { lens: key, focalLength, portrait, part, ...pins } = this.#view.camera;
+    const { lenses } = this.#figures.contents.kit;
+    const { lens: key, focalLength, portrait, part, ...pins } = this.#viewfinder.camera;
     const own = lenses.find((lens) => lens.key === key);
     const [first] = lenses;
     if (!first) return null;
@@ -91,7 +101,7 @@ export class Frames {
     });
     const asked = choose(choice(own ?? first, focalLength));
     const needed = neededOf(asked);
-    const lens = own ?? this.#derived.lensFor(needed)?.lens ?? first;
+    const lens = own ?? this.#answers.lensFor(needed)?.lens ?? first;
     const { shortest, longest } = lensRange(lens);
     const wanted = focalLength ?? Math.max(shortest, Math.min(longest, needed ?? shortest));
     return { ...choose(choice(lens, wanted)), lens };
@@ -99,7 +109,7 @@ export class Frames {
 }
 
 /** mm that a lens covers with all its extenders. */
-function lensRange(lens: Lens): FrameAt['lensRange'] {
+function lensRange(lens: Lens): PictureAt['lensRange'] {
   const ranges = rangesOf(lens);
   return {
     shortest: Math.min(...ranges.map((r) => r.shortest)),
