@@ -78,7 +78,7 @@ function mergeFeatures(
   const byId = (survey: Survey | null) => new Map((survey?.features ?? []).map((f) => [f.id, f]));
   const [b, m, t] = [byId(base), byId(mine), byId(theirs)];
   const ids = new Set([...m.keys(), ...t.keys()]);
-  return [...ids].flatMap((id) => {
+  return [...ids].flatMap((id): readonly SurveyFeature[] => {
     const three: Three = { base: b.get(id), mine: m.get(id), theirs: t.get(id) };
     const merged = mergeValues(three, '', askAbout(id));
     // What is merged of features is one: `type`, `id` and the rest are members like any other.
