@@ -64,7 +64,7 @@ function siteOf(
   };
 }
 
-export function runwayProperties(runway: LocatedRunway, airfield: Airfield): JsonObject {
+export function runwayProperties(runway: LocatedRunway, airfield: Pick<Airfield, 'elevation'>): JsonObject {
   const doubts = runwayDoubts(runway, airfield);
   const width = usableWidth(runway);
   return {
