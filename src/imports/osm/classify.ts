@@ -1,6 +1,7 @@
 import type { Kind } from '../../survey/kinds';
 import type { JsonObject } from '../../survey/json';
 import type { Use } from '../../survey/schema/places';
+import { leafSeason } from '../../survey/schema/sights';
 import { practice } from '../practice';
 import type { Group } from '../bring-in/types';
 import type { Tags } from './elements';
@@ -137,7 +138,7 @@ function barrier(tags: Tags, assume: Assumptions): Classified {
 
 function leaves(tags: Tags, { southern }: Assumptions): JsonObject {
   const evergreen = tags['leaf_cycle'] === 'evergreen' || tags['leaf_type'] === 'needleleaved';
-  const months = southern ? practice.leafMonthsSouth : practice.leafMonthsNorth;
+  const months = southern ? leafSeason.south.toSorted((a, b) => a - b) : leafSeason.north;
   return { sight: 'leaf', leafMonths: evergreen ? practice.allMonths : months };
 }
 
