@@ -129,7 +129,8 @@ function building(tags: Tags, isAreaShape: boolean, { buildingHeight }: Assumpti
 function barrier(tags: Tags, assume: Assumptions): Classified {
   const is = tags['barrier'] ?? '';
   if (walls.includes(is)) return obstacle('walls', tags, practice.wallHeight, { sight: 'solid' });
-  if (is === 'hedge') return obstacle('hedges', tags, practice.hedgeHeight, leaves(tags, assume));
+  if (is === 'hedge')
+    return obstacle('hedges', tags, practice.hedgeHeight, { ...leaves(tags, assume), sight: 'hedge' });
   if (is !== 'fence')
     return leftOut('other barriers', 'gates, kerbs, bollards and the like hide no aircraft');
   const closed = closedFences.includes(tags['fence_type'] ?? tags['material'] ?? '');

@@ -21,6 +21,8 @@ export const sights = {
   solid: { inLeaf: 'hides', bare: 'hides', level: true, looks: 'wall', width: 0 },
   mesh: { inLeaf: 'veils', bare: 'veils', level: true, looks: 'wires', width: 0 },
   leaf: { inLeaf: 'hides', bare: 'opens', level: false, looks: 'leaves', width: 0 },
+  // Twigs without leaves veil more than they hide; a clipped field hedge is about a metre across. CP.
+  hedge: { inLeaf: 'hides', bare: 'veils', level: false, looks: 'leaves', width: 1 },
 } as const satisfies Readonly<Record<string, SightRow>>;
 
 export type Sight = keyof typeof sights;
