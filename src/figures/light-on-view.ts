@@ -2,7 +2,7 @@ import { acosDeg, DEG, RAD } from './geometry/angles';
 import { lightClass } from './light/light-class';
 import { sunriseAltitude } from './light/sun';
 import { halfDiagonal, type Framing } from './optics/framing';
-import { farReach, keptWithin, reachFactor, type Reach } from './optics/reach';
+import { farReach, reachFactor, takenWith, type Reach } from './optics/reach';
 import { glareMargin, litFrom, noFlankWithin, undersideFrom } from './practice';
 import { aspectFactor, hazeFactor, lightCeiling, lightFactor } from './score';
 import type { LightClass, Sun } from './types';
@@ -106,7 +106,7 @@ export function glaresInto(
   // Half a frame is under 90 degrees: most samples need no more than this.
   if (sun.geometricAltitude <= sunriseAltitude || cosPhase >= cosNoGlare) return false;
   const fromAxis = 180 - acosDeg(cosPhase);
-  const focal = Number.isNaN(needed) ? reach.shortest : keptWithin(reach, needed);
+  const focal = Number.isNaN(needed) ? reach.shortest : takenWith(reach, needed);
   return focal > 0 && fromAxis < halfDiagonal(focal, framing) + glareMargin;
 }
 

@@ -8,6 +8,9 @@ export const touchdownBand = 300;
 export const noseAttitude = { approach: 3, ground: 0, climb: 8 } as const;
 /** Times the kit's longest focal length up to which a sample is still worth cropping. CP. */
 export const usableCrop = 1.5;
+/** Share of the wanted fill from which a lens is long enough, and share of the frame that still leaves a margin. CP. */
+export const leastFill = 0.75;
+export const fullestFit = 0.95;
 /** Sun altitude in degrees from which the light is called harsh, and from which it is top light. CP. */
 export const harshFrom = 45;
 export const topLitFrom = 60;
