@@ -25,7 +25,7 @@ export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] ' +
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] ' +
   settingsUsage;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */

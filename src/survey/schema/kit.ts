@@ -40,7 +40,7 @@ export const lensFields = {
   ),
 };
 export interface Lens extends Omit<Read<typeof lensFields>, 'widestApertureLong'> {
-  readonly widestApertureLong?: number | null | undefined;
+  readonly widestApertureLong?: number | null;
 }
 
 /** What a lens is expected to be beyond its fields one by one; null when it is. */
