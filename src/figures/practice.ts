@@ -86,8 +86,6 @@ export const leafSeason: { readonly north: readonly number[]; readonly south: re
   north: [4, 5, 6, 7, 8, 9, 10],
   south: [10, 11, 12, 1, 2, 3, 4],
 };
-/** m above ground of an obstacle that was just drawn, until somebody says better: two storeys; a fence or wall. CP. */
-export const drawnHeight = { block: 8, line: 2.5 } as const;
 /** m from a mesh fence within which a lens at its widest aperture blurs the wires away. CP. */
 export const meshWithin = 0.5;
 /** m from a mesh fence within which one can step up to it and hold the lens to its wires. CP. */
