@@ -74,9 +74,11 @@ async function start(target: HTMLElement): Promise<void> {
     new SunsideBaseMaps(new BaseChoice(keptText('sunside-base-maps'), files), files),
     new CalendarFiles(now),
     terrain,
-    new SunsideGroundHeights(terrain, new KeptFiles('sunside-heights'), keptText('sunside-heights'), {
-      url: terrainUrl,
-      near: samplePlan.near,
+    new SunsideGroundHeights({
+      terrain,
+      files: new KeptFiles('sunside-heights'),
+      choice: keptText('sunside-heights'),
+      sample: { url: terrainUrl, near: samplePlan.near },
     }),
     preferences,
     look,

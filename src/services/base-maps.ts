@@ -93,7 +93,11 @@ export class SunsideBaseMaps implements BaseMaps {
   }
 
   land(): Promise<LandOverlay | null> {
-    this.#land ??= loadLand(this.#landUrl).then((areas) => areas && overlayOf(areas));
+    this.#land ??= loadLand(this.#landUrl).then((areas) => {
+      // Not to be had is not for ever: whoever looks that far again asks again.
+      if (!areas) this.#land = null;
+      return areas && overlayOf(areas);
+    });
     return this.#land;
   }
 
@@ -110,7 +114,7 @@ async function troubleWith(ground: BaseGround): Promise<string | null> {
     import('../map/base/base-parts'),
   ]);
   try {
-    await readBase(ground, new AbortController().signal);
+    (await readBase(ground, new AbortController().signal)).close?.();
     return null;
   } catch (error) {
     if (error instanceof UnusableBase) return `This does not work: ${error.message}.`;
