@@ -1,4 +1,4 @@
-import { beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import type { TerrainReading } from '../../src/imports/terrain/read-geotiff';
 import { SunsideGroundHeights } from '../../src/services/ground-heights';
 import { Terrain } from '../../src/state/terrain.svelte';
@@ -74,8 +74,6 @@ const keep = <T>(keeps: readonly T[], i: number) =>
   });
 const yes: Outcome<void> = { ok: true, value: undefined };
 
-// Mocked once before two ask for it at the same time.
-beforeAll(() => import('../../src/imports/terrain/read-geotiff'));
 beforeEach(() => {
   world.picks.length = 0;
   world.readings.length = 0;
@@ -122,11 +120,14 @@ describe('heights from a file', () => {
     ['in order', [0, 1]],
   ])('[F404] of two picked files the second is used and kept, %s', async (_, order) => {
     const { terrain, kept, keeps, pick } = setUp();
-    const picks = [pick('slow.tif'), pick('chosen.tif')];
+    const slow = pick('slow.tif');
+    await reading(0);
+    const chosen = pick('chosen.tif');
+    await reading(1);
     await reading(1);
     for (const i of order) (await reading(i)).answer(good(i === 0 ? 10 : 20));
     (await keep(keeps, 0))(yes);
-    await Promise.all(picks);
+    await Promise.all([slow, chosen]);
     expect(terrain.grid?.north).toBe(20);
     expect([...kept.values()].map((file) => (file as File).name)).toEqual(['chosen.tif']);
   });
@@ -173,7 +174,9 @@ describe('heights from a file', () => {
     (await reading(0)).answer(good(1));
     (await keep(keeps, 0))(yes);
     await picked;
-    const [before, now] = [heights.look(home as Position), heights.look(away as Position)];
+    const before = heights.look(home as Position);
+    await reading(1);
+    const now = heights.look(away as Position);
     (await reading(2)).answer(good(51));
     (await reading(1)).answer(good(47));
     await Promise.all([before, now]);
