@@ -16,6 +16,12 @@ const archiveKind: FileKind = {
   description: 'PMTiles archive of map tiles',
 };
 
+export interface BaseMapNeeds {
+  readonly choice: BaseChoice;
+  readonly files: KeptFiles;
+  readonly landUrl?: string;
+}
+
 /** The part of the composition root that knows base maps: what the user adds, and the files that are kept for it. */
 export class SunsideBaseMaps implements BaseMaps {
   readonly choice: BaseChoice;
@@ -23,7 +29,7 @@ export class SunsideBaseMaps implements BaseMaps {
   readonly #landUrl: string;
   #land: Promise<LandOverlay | null> | null = null;
 
-  constructor(choice: BaseChoice, files: KeptFiles, landUrl = './land.json') {
+  constructor({ choice, files, landUrl = './land.json' }: BaseMapNeeds) {
     this.choice = choice;
     this.#files = files;
     this.#landUrl = landUrl;

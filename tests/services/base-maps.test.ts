@@ -25,7 +25,7 @@ beforeEach(() => {
   let text: string | null = null;
   files = new KeptFiles(`bases-${++runs}`);
   const store = { read: () => text, write: (next: string) => ((text = next), true) };
-  bases = new SunsideBaseMaps(new BaseChoice(store, files), files);
+  bases = new SunsideBaseMaps({ choice: new BaseChoice(store, files), files });
 });
 
 describe('a base map that the user adds', () => {
