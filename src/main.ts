@@ -49,7 +49,7 @@ async function start(target: HTMLElement): Promise<void> {
   );
   const terrain = new Terrain();
   const derived = new Derived({ document: survey, view, now, terrain });
-  const keeping = keepSurveys(survey, derived, view, async () => (await fetch(sampleUrl)).text(), now);
+  const keeping = keepSurveys({ document: survey, view, loadSample: () => textAt(sampleUrl), now });
   const preferences = new Preferences(keptText('sunside-preferences'));
   const look = new Look(preferences, (query) => matchMedia(query));
   wear(look);
@@ -64,22 +64,19 @@ async function start(target: HTMLElement): Promise<void> {
     sources: {
       airfields,
       imports: new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
-      movements: new SurveyMovements(survey, derived),
-      pastWinds: new WindHistory(survey, derived),
+      movements: new SurveyMovements({ document: survey, derived }),
+      pastWinds: new WindHistory({ document: survey, derived }),
       tables: new KitTables(),
-      weather: new Weather(survey, derived, now),
+      weather: new Weather({ document: survey, derived, now }),
     },
     land: {
-      bases: new SunsideBaseMaps(new BaseChoice(keptText('sunside-base-maps'), files), files),
-      heights: new SunsideGroundHeights(
+      bases: new SunsideBaseMaps({ choice: new BaseChoice(keptText('sunside-base-maps'), files), files }),
+      heights: new SunsideGroundHeights({
         terrain,
-        new KeptFiles('sunside-heights'),
-        keptText('sunside-heights'),
-        {
-          url: terrainUrl,
-          near: sampleGroundPlan.near,
-        },
-      ),
+        files: new KeptFiles('sunside-heights'),
+        choice: keptText('sunside-heights'),
+        sample: { url: terrainUrl, near: sampleGroundPlan.near },
+      }),
       terrain,
     },
     reader: { look, preferences },
@@ -88,9 +85,15 @@ async function start(target: HTMLElement): Promise<void> {
     groundPlans: [sampleGroundPlan],
   });
   await keeping.start();
-  mount(Root, { target, props: { handed } });
+  mount(Root, { target, props: { handed, rescue: keeping.rescue } });
   // The first start is not to share its network with what is stored for the next ones.
   if (import.meta.env.PROD) whenLoaded(() => void program.start('./sw.js'));
+}
+
+async function textAt(url: string): Promise<string> {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(`status ${answer.status}`);
+  return answer.text();
 }
 
 function whenLoaded(go: () => void): void {

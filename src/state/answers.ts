@@ -46,7 +46,7 @@ export class Answers {
 
   /** The lens to take for a needed focal length in mm; null without one. */
   lensFor(needed: number | null): Verdict | null {
-    return needed === null ? null : lensToTake(this.verdicts(needed));
+    return needed === null ? null : lensToTake(this.verdicts(needed), this.#figures.contents.kit.fill);
   }
 
   /** What each lens of the kit makes of a needed focal length in mm. */

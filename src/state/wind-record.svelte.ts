@@ -1,4 +1,5 @@
-import { keptViews } from '../figures/spot-figures';
+import { Scratch } from '../figures/scratch';
+import { keptViews } from '../figures/when/still-views';
 import {
   byMonth,
   endShares,
@@ -18,6 +19,8 @@ import type { Hand } from './view.svelte';
 export class WindRecordFigures {
   readonly #figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>;
   readonly #hand: Pick<Hand, 'dragging'>;
+  /** Room to work in, one year at a time. */
+  readonly #scratch = new Scratch();
 
   constructor(figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>, hand: Pick<Hand, 'dragging'>) {
     this.#figures = figures;
@@ -67,14 +70,12 @@ export class WindRecordFigures {
    */
   async expected(spot: StandingSpot, share: EndShare): Promise<readonly (number | null)[]> {
     await new Promise((go) => setTimeout(go));
-    const { contents } = this.#figures;
-    const { date, timeZone } = this.#figures.day;
+    const { contents, terrain } = this.#figures;
+    const { date, timeZone, instantA } = this.#figures.day;
     const path = pathOf(contents, share);
-    const [view] = path
-      ? keptViews(spot, [path], contents, this.#figures.day.instantA, this.#figures.terrain)
-      : [];
+    const [view] = path ? keptViews(spot, [path], contents, instantA, terrain, this.#scratch) : [];
     if (!path || !view?.usable || !view.inSight) return Array<null>(12).fill(null);
-    const year = yearLight(contents, spot, path, date, timeZone);
+    const year = yearLight(contents, spot, path, date, timeZone, terrain, this.#scratch);
     const days = Array<number>(12).fill(0);
     for (const day of year.grid.dates) {
       const month = Number(day.slice(5, 7)) - 1;

@@ -22,7 +22,10 @@ import type { View } from '../state/view.svelte';
 import type { Formats } from './formats';
 
 /** The open survey, to be read and edited. */
-export type Editing = Pick<SurveyDocument, 'id' | 'survey' | 'readOnly' | 'perform' | 'replace' | 'cancel'>;
+export type Editing = Pick<
+  SurveyDocument,
+  'id' | 'survey' | 'readOnly' | 'perform' | 'replace' | 'cancel' | 'choose'
+>;
 /** What was done to it, to be taken back. */
 export type Steps = Pick<SurveyDocument, 'undo' | 'redo' | 'undoLabel' | 'redoLabel'>;
 /** What follows from it, in groups. */

@@ -1,6 +1,10 @@
 import { sightProfile } from '../../figures/sight/profile';
 import type { ElevationGrid } from '../../figures/sight/terrain';
-import { allSpotFigures, focalLengthsAlong, inspectPath, outlookOf } from '../../figures/spot-figures';
+import { allSpotFigures } from '../../figures/spot-figures';
+import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
+import { inspectPath } from '../../figures/spot/inspect-path';
+import { outlookOf } from '../../figures/outlook';
+import { Scratch } from '../../figures/scratch';
 import { pathsOf } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
 import type { Selection, Shown } from '../view.svelte';
@@ -19,6 +23,8 @@ export class Sights {
   readonly #flow: Flow;
   readonly #selection: Selection;
   readonly #shown: Shown;
+  /** Room to work in for all spots, one after the other. */
+  readonly #scratch = new Scratch();
 
   constructor(
     survey: Ground,
@@ -54,7 +60,7 @@ export class Sights {
   readonly spots = $derived.by(() => {
     const { contents, terrain } = this.#survey;
     const { instantA, instantB } = this.#day;
-    const figures = allSpotFigures(contents, this.paths, [instantA, instantB], terrain);
+    const figures = allSpotFigures(contents, this.paths, [instantA, instantB], terrain, this.#scratch);
     return contents.spots.map((spot, i) => {
       const [a, b] = figures[i] ?? [];
       if (!a || !b) throw new Error('expected figures for two moments');
@@ -76,7 +82,8 @@ export class Sights {
     const spot = this.selected?.spot;
     const path = this.paths.find((p) => p.ref.path === inspected?.path);
     if (!inspected || !spot || !path) return null;
-    const at = (instant: number) => inspectPath(spot, path, inspected.station, this.outlook, instant);
+    const at = (instant: number) =>
+      inspectPath(spot, path, inspected.station, this.outlook, instant, this.#scratch);
     return { path, a: at(this.#day.instantA), b: at(this.#day.instantB) };
   });
 
