@@ -25,7 +25,7 @@ export function problemsOf(
     problems.push({
       id: null,
       reason:
-        'The World Magnetic Models at hand cover 2015 to 2029; magnetic bearings of other years are rough.',
+        'The World Magnetic Models at hand cover 2015 to 2029; magnetic bearings are those of the nearest day that they cover.',
       used: true,
     });
   contents.runways.forEach((runway, i) => {
