@@ -9,7 +9,7 @@ import type { ElevationGrid } from '../sight/terrain';
 import { outlookOf, stillViewsOf } from '../spot-figures';
 import { lensToTake } from '../summary/spot-summary';
 import { flowFor } from '../traffic/flow/flow-for';
-import { endName, pathsOf, type Path } from '../traffic/paths';
+import { endName, pathsOf, type Path, type PathFilter } from '../traffic/paths';
 import { windAt } from '../traffic/wind/wind-at';
 import { namesEnd } from './names-end';
 import type { Verdict } from '../types';
@@ -136,7 +136,8 @@ export class MovementLooks {
     let path = this.#paths.get(key);
     if (path === undefined) {
       const contents = { ...this.#contents, subject };
-      path = pathsOf(contents, (k, r, e) => k === use && r === ref.runway && e === ref.end)[0] ?? null;
+      const wanted: PathFilter = (k, r, e) => k === use && r === ref.runway && e === ref.end;
+      path = pathsOf(contents, wanted, this.#terrain)[0] ?? null;
       this.#paths.set(key, path);
     }
     return path;

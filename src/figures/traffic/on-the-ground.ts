@@ -1,4 +1,3 @@
-import type { Position } from '../../survey/document';
 import type { Apron, TaxiRoute } from '../../survey/schema/places';
 import type { Runway } from '../../survey/schema/runway';
 import type { Subject } from '../../survey/schema/subject';
@@ -6,14 +5,11 @@ import { RAD } from '../geometry/angles';
 import { frameAt, groundLine, placed } from '../geometry/earth';
 import { middleOf } from '../geometry/middle-of';
 import { noseAttitude, taxiSpeed } from '../practice';
-import { groundUnder } from '../sight/ground';
+import { groundAt } from '../sight/ground';
+import type { Terrain } from '../sight/terrain';
 import { courseSamples } from './flight-path';
 import { longestFlown } from './runway-geometry';
 import { axesAt, sampled, type PathSamples } from './samples';
-
-/** m above mean sea level of the ground at a position that says nothing of it itself. */
-const groundAt = (position: Position, runways: readonly Runway[], field: number): number =>
-  groundUnder({ ground: null, position }, runways, field).elevation;
 
 /**
  * An aircraft rolling along a taxi route, in the order of its positions or the other way round; stations from where
@@ -25,12 +21,15 @@ export function taxiSamples(
   subject: Subject,
   runways: readonly Runway[],
   field: number,
+  terrain: Terrain | null,
 ): PathSamples | null {
   const way = direction === 'forward' ? line : line.toReversed();
   let length = 0;
   for (const [i, position] of way.entries()) length += groundLine(way[i - 1] ?? position, position).distance;
   if (length > longestFlown) return null;
-  const heights = way.map((position) => groundAt(position, runways, field) + subject.height / 2);
+  const heights = way.map(
+    (position) => groundAt(position, runways, field, terrain).elevation + subject.height / 2,
+  );
   return courseSamples({ line: way, heights }, field, () => ({
     attitude: noseAttitude.ground,
     speed: Math.min(taxiSpeed, subject.approachSpeed),
@@ -46,11 +45,12 @@ export function parkedSamples(
   subject: Subject,
   runways: readonly Runway[],
   field: number,
+  terrain: Terrain | null,
 ): PathSamples | null {
   const position = middleOf(rings[0] ?? []);
   if (!position) return null;
   const frame = frameAt(position);
-  const centreHeight = groundAt(position, runways, field) + subject.height / 2;
+  const centreHeight = groundAt(position, runways, field, terrain).elevation + subject.height / 2;
   const facing = (heading ?? 0) * RAD;
   const samples = sampled(
     [0],
