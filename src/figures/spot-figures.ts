@@ -27,12 +27,13 @@ import {
 import { equivalent35, framingOf, type Framing } from './optics/framing';
 import { reachOf, type Reach } from './optics/reach';
 import { groundUnder } from './sight/ground';
+import { grounded, terrainOf } from './sight/grounded';
 import { inTheWay, openGround, type InTheWay } from './sight/hidden';
 import type { SightLines } from './sight/sight-lines';
 import { siteFrame } from './sight/site-frame';
 import { seasons, sightFrom, sunBehind, targetsAlong } from './sight/spot-sight';
 import { surroundings, type Surroundings } from './sight/surroundings';
-import { terrainIn, type ElevationGrid } from './sight/terrain';
+import type { ElevationGrid } from './sight/terrain';
 import { remembered } from './remembered';
 import { fieldElevation, type Path } from './traffic/paths';
 import type { PathFromSpot, RunwayFromSpot, Sample, Sector, SpotFigures, Sun } from './types';
@@ -76,15 +77,13 @@ const rememberedOutlook = remembered(
  * changed, each subject for itself: what is due may be another one.
  */
 export function outlookOf(contents: Contents, terrain: ElevationGrid | null = null): Outlook {
-  const { runways, subject, body, kit, site } = contents;
-  const around = aroundOf(contents, terrain);
-  return rememberedOutlook(subject, runways, fieldElevation(contents), body, kit, around, site.timeZone);
-}
-
-function aroundOf(contents: Contents, terrain: ElevationGrid | null): Surroundings | null {
-  const frame = siteFrame(contents.site.reference);
-  const ground = terrain && terrainIn(terrain, frame);
-  return surroundings(contents.obstacles, contents.runways, fieldElevation(contents), frame, ground);
+  const { subject, body, kit } = contents;
+  const { runways, site } = grounded(contents, terrain);
+  const elevation = fieldElevation({ runways, site });
+  const frame = siteFrame(site.reference);
+  const ground = terrainOf(contents, terrain);
+  const around = surroundings(contents.obstacles, runways, elevation, frame, ground);
+  return rememberedOutlook(subject, runways, elevation, body, kit, around, site.timeZone);
 }
 
 /** The eye of somebody at a spot. `elevation`: m above mean sea level of the eye. */
@@ -325,6 +324,9 @@ const emptyRun = (from: number) => ({
 const bearingAt = (view: View, i: number): number =>
   wrap360(Math.atan2(view.east[i] as number, view.north[i] as number) * DEG);
 
+/** Arrays have NaN for what is not known. */
+const known = (value: number): number | null => (Number.isNaN(value) ? null : value);
+
 /** Every figure of the sample `i` of the view at hand. */
 function sampleAt(
   path: Path,
@@ -347,7 +349,7 @@ function sampleAt(
     bearing: bearingAt(scratch, i),
     elevation: elevationAt(scratch, i),
     aspect: aspectAt(scratch, i),
-    speed: path.samples.speed[i] as number,
+    speed: known(path.samples.speed[i] as number),
     focalLength,
     focalLength35: focalLength === null ? null : equivalent35(focalLength, framing),
     lightAngle: lightAngleAt(scratch, i, sun),

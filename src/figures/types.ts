@@ -68,8 +68,8 @@ export interface Sample {
   readonly elevation: number;
   /** 0 nose-on, 90 side-on, 180 tail-on; null for a parked aircraft of unknown heading. */
   readonly aspect: number | null;
-  /** m/s along the path. */
-  readonly speed: number;
+  /** m/s along the path; null where nobody knows: a recorded path without times. */
+  readonly speed: number | null;
   /** mm needed on the chosen body, and the 35 mm equivalent by diagonal; null inside the aircraft. */
   readonly focalLength: number | null;
   readonly focalLength35: number | null;

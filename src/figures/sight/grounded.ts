@@ -14,7 +14,13 @@ const onTerrain = remembered((runway: Runway, terrain: Terrain): Runway => {
   const [a, b] = runway.ends;
   if (a.elevation !== null && b.elevation !== null) return runway;
   const heightOf = (end: EndIndex) => runway.ends[end].elevation ?? terrainAt(terrain, runway.line[end]);
-  return { ...runway, ends: [{ ...a, elevation: heightOf(0) }, { ...b, elevation: heightOf(1) }] };
+  return {
+    ...runway,
+    ends: [
+      { ...a, elevation: heightOf(0) },
+      { ...b, elevation: heightOf(1) },
+    ],
+  };
 });
 
 /**
@@ -29,8 +35,7 @@ export function grounded<F extends Field>(contents: F, grid: ElevationGrid | nul
   if (!terrain) return contents;
   const runways = contents.runways.map((runway) => onTerrain(runway, terrain));
   const known = runways.some(({ ends }) => ends.some(({ elevation }) => elevation !== null));
-  const elevation =
-    contents.site.elevation ?? (known ? null : terrainAt(terrain, contents.site.reference));
+  const elevation = contents.site.elevation ?? (known ? null : terrainAt(terrain, contents.site.reference));
   const same = runways.every((runway, i) => runway === contents.runways[i]);
   if (same && elevation === contents.site.elevation) return contents;
   return { ...contents, runways, site: { ...contents.site, elevation } };

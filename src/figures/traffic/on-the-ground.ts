@@ -3,6 +3,7 @@ import type { Runway } from '../../survey/schema/runway';
 import type { Subject } from '../../survey/schema/subject';
 import { RAD } from '../geometry/angles';
 import { frameAt, groundLine, placed } from '../geometry/earth';
+import { inPieces } from '../geometry/in-pieces';
 import { middleOf } from '../geometry/middle-of';
 import { noseAttitude, taxiSpeed } from '../practice';
 import { groundAt } from '../sight/ground';
@@ -10,6 +11,9 @@ import type { Terrain } from '../sight/terrain';
 import { courseSamples } from './flight-path';
 import { longestFlown } from './runway-geometry';
 import { axesAt, sampled, type PathSamples } from './samples';
+
+/** m between places at which a taxi route asks the terrain: finer than any elevation model at hand. */
+const groundStep = 20;
 
 /**
  * An aircraft rolling along a taxi route, in the order of its positions or the other way round; stations from where
@@ -23,10 +27,13 @@ export function taxiSamples(
   field: number,
   terrain: Terrain | null,
 ): PathSamples | null {
-  const way = direction === 'forward' ? line : line.toReversed();
+  const drawn = direction === 'forward' ? line : line.toReversed();
   let length = 0;
-  for (const [i, position] of way.entries()) length += groundLine(way[i - 1] ?? position, position).distance;
+  for (const [i, position] of drawn.entries())
+    length += groundLine(drawn[i - 1] ?? position, position).distance;
   if (length > longestFlown) return null;
+  // The ground between two vertices is the terrain's too, and wheels are on it.
+  const way = terrain ? inPieces(drawn, terrain.frame, groundStep) : drawn;
   const heights = way.map(
     (position) => groundAt(position, runways, field, terrain).elevation + subject.height / 2,
   );

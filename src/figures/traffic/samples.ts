@@ -27,13 +27,13 @@ export interface PathSamples {
   readonly height: Float64Array;
   /** m of horizontal length that the sample stands for. */
   readonly share: Float64Array;
-  /** Ground speed in m/s. */
+  /** Ground speed in m/s, NaN where nobody knows. */
   readonly speed: Float64Array;
   /** False where an aircraft stands and nobody has said which way it faces. */
   readonly headingKnown: boolean;
 }
 
-/** What a path says of one station. `attitude`: degrees; `height`: m above the datum. */
+/** What a path says of one station. `attitude`: degrees; `height`: m above the datum; `speed`: m/s, NaN where nobody knows. */
 export interface SampleState {
   readonly centre: Vec3;
   readonly forward: Vec3;

@@ -1,7 +1,7 @@
 import type { Position } from '../../survey/document';
 
-/** Flights are recorded since there are aircraft, and by clocks that may be wrong. */
-const [earliest, latest] = [Date.UTC(1903, 0, 1), Date.UTC(2200, 0, 1)];
+/** The years that a survey's instants lie in. */
+const [earliest, latest] = [Date.UTC(1900, 0, 1), Date.UTC(2200, 0, 1)];
 
 /** An instant of a recorded flight in ms since 1970; null for none, or one in no year of aviation. */
 export const flownAt = (instant: number | null): number | null =>

@@ -271,4 +271,15 @@ describe('broken tracks', () => {
     const [row] = flights(await proposed('a.csv', table.join('\n')));
     expect(row?.properties).not.toHaveProperty('times');
   });
+
+  it('[I216] some points of which have no time come in without times, and it is said', async () => {
+    const collection = JSON.parse(geojson()) as { features: { properties: { coordTimes: unknown[] } }[] };
+    const times = collection.features[0]?.properties.coordTimes ?? [];
+    times[4] = null;
+    const proposal = await proposed('a.geojson', JSON.stringify(collection));
+    const [flight] = flights(proposal);
+    near(flight?.properties['heights'] as number[], elevations);
+    expect(flight?.properties).not.toHaveProperty('times');
+    expect(proposal.remarks.join(' ')).toContain('its speed stays unknown');
+  });
 });
