@@ -2,7 +2,9 @@ import type { Contents } from '../../survey/contents';
 import type { Lens } from '../../survey/schema/kit';
 import { sunriseAltitude } from '../light/sun';
 import { goodFrameLens, sideLitTo } from '../practice';
-import { spotFigures, type Outlook } from '../spot-figures';
+import { spotFigures } from '../spot-figures';
+import type { Outlook } from '../outlook';
+import { Scratch } from '../scratch';
 import type { Path } from '../traffic/paths';
 import { rangesOf, type FocalRange } from './reach';
 
@@ -53,9 +55,10 @@ export function lensCoverage(
     reach: { ranges: [{ shortest, longest, extender: null }], shortest, longest, usableTo: longest },
   };
   const needed: number[] = [];
+  const scratch = new Scratch();
   for (const spot of contents.spots) {
     if (spot.access.status === 'forbidden') continue;
-    for (const { sun, paths: seen } of spotFigures(spot, paths, everything, instants)) {
+    for (const { sun, paths: seen } of spotFigures(spot, paths, everything, instants, scratch)) {
       if (sun.geometricAltitude < sunriseAltitude) continue;
       for (const run of seen.flatMap((p) => p.sector.runs))
         run.focalLengths.forEach((focal, i) => {

@@ -26,6 +26,7 @@ export function flightPathSamples(path: FlightPath, subject: Subject, datum: num
       slope > 0
         ? (subject.climbAttitude ?? noseAttitude.climb)
         : (subject.approachAttitude ?? noseAttitude.approach),
+    onGround: false,
     speed: speeds ? (speeds[leg] ?? NaN) : slope > 0 ? subject.climbSpeed : subject.approachSpeed,
   }));
 }
@@ -34,7 +35,7 @@ export function flightPathSamples(path: FlightPath, subject: Subject, datum: num
 export function courseSamples(
   { line, heights }: Course,
   datum: number,
-  moving: (slope: number, leg: number) => Pick<SampleState, 'attitude' | 'speed'>,
+  moving: (slope: number, leg: number) => Pick<SampleState, 'attitude' | 'speed' | 'onGround'>,
 ): PathSamples | null {
   const legs = legsOf(line);
   const last = legs.at(-1);

@@ -40,6 +40,7 @@ export function taxiSamples(
   return courseSamples({ line: way, heights }, field, () => ({
     attitude: noseAttitude.ground,
     speed: Math.min(taxiSpeed, subject.approachSpeed),
+    onGround: true,
   }));
 }
 
@@ -68,6 +69,7 @@ export function parkedSamples(
       attitude: noseAttitude.ground,
       height: centreHeight - field,
       speed: 0,
+      onGround: true,
     }),
     heading !== null,
   );

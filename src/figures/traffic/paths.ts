@@ -166,7 +166,8 @@ export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGri
   const { subject, runways } = contents;
   const terrain = terrainOf(contents, grid);
   if (wanted('taxi', null, null))
-    for (const route of contents.taxiRoutes) paths.push(...taxiPaths(route, subject, runways, elevation, terrain));
+    for (const route of contents.taxiRoutes)
+      paths.push(...taxiPaths(route, subject, runways, elevation, terrain));
   if (wanted('parked', null, null))
     for (const apron of contents.aprons) {
       const path = parkedPath(apron, subject, runways, elevation, terrain);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { destination } from '../../../src/figures/geometry/earth';
 import { lensCoverage } from '../../../src/figures/optics/lens-coverage';
-import { outlookOf } from '../../../src/figures/spot-figures';
+import { outlookOf } from '../../../src/figures/outlook';
 import { pathsOf } from '../../../src/figures/traffic/paths';
 import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../../support/contents';
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { circleOfConfusion, depthOfField } from '../../../src/figures/optics/depth-of-field';
 import { lensAt, nothingPinned, settingsFor, type Pinned } from '../../../src/figures/optics/settings';
-import { outlookOf, inspectPath } from '../../../src/figures/spot-figures';
+import { outlookOf } from '../../../src/figures/outlook';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
 import { contentsOf, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { destination } from '../../../src/figures/geometry/earth';
 import { oneSamplePath } from '../../support/one-sample';
@@ -86,6 +87,7 @@ describe('settings for a sample', () => {
     for (const pixels of [1, 2, 5]) {
       const from = sampleOf(300, 75);
       const { slowest } = settings(from, { sharpWithin: pixels });
+      if (!slowest) throw new Error('expected an aircraft of known speed');
       expect(settings(from, { shutter: slowest.still }).blurStill).toBeCloseTo(pixels, 9);
       expect(settings(from, { shutter: slowest.panned }).blurPanned).toBeCloseTo(pixels, 9);
       expect(settings(from, { sharpWithin: pixels }).blurPanned).toBeLessThanOrEqual(pixels + 1e-9);

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { destination } from '../../../src/figures/geometry/earth';
 import { recordedSpeeds } from '../../../src/figures/traffic/recorded-speeds';
 import { nothingPinned, settingsFor } from '../../../src/figures/optics/settings';
-import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
+import { outlookOf } from '../../../src/figures/outlook';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
 import { contentsOf, feature, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { pathNamed } from '../../support/flown';
 
