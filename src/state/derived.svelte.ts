@@ -34,9 +34,9 @@ export class Derived {
     this.#from = from;
     this.day = new Day(this, from.now);
     this.light = new Sunlight(this, this.day);
-    this.airfield = new Airfield(this, this.day);
     this.flow = new Flow(this, this.day, shown);
     this.sights = new Sights(this, this.day, this.flow, { selection, shown });
+    this.airfield = new Airfield(this, this.day, this.sights);
   }
 
   readonly contents: Contents = $derived.by(() => readContents(this.#from.document.survey));

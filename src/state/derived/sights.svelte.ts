@@ -53,7 +53,7 @@ export class Sights {
     };
   });
   /** The paths that are drawn and looked at. */
-  readonly paths = $derived.by(() => pathsOf(this.#survey.contents, this.#wanted));
+  readonly paths = $derived.by(() => pathsOf(this.#survey.contents, this.#wanted, this.#survey.terrain));
   readonly outlook = $derived.by(() => outlookOf(this.#survey.contents, this.#survey.terrain));
 
   /** Figures of every spot at moment A and B, in the survey's order. */
