@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { formatsFor } from '../../../src/ui/formats';
-import { meshWords } from '../../../src/ui/spot/sight-words';
+import { meshWords } from '../../../src/ui/words/sight-words';
 
 const format = formatsFor(readPreferences(null));
 const obstacles = [
