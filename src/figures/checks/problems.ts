@@ -4,6 +4,7 @@ import { isTimeZone } from '../../time/local-time';
 import { hasMagneticModel } from '../geometry/magnetic';
 import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
+import { placeProblems } from './place-checks';
 import { runwayDoubts } from './runway-checks';
 import { spotDoubts } from './spot-checks';
 
@@ -47,6 +48,7 @@ export function problemsOf(
         used: true,
       });
   });
+  problems.push(...placeProblems(contents));
   for (const spot of contents.spots) problems.push(...spotDoubts(spot, contents));
   return problems;
 }
