@@ -1,6 +1,5 @@
 import type { Contents } from '../../survey/contents';
 import type { Problem } from '../../survey/problems';
-import { isTimeZone } from '../../time/local-time';
 import { hasMagneticModel } from '../geometry/magnetic';
 import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
@@ -15,13 +14,6 @@ export function problemsOf(
   instant: number,
 ): Problem[] {
   const problems = [...contents.problems];
-  const { timeZone } = contents.site;
-  if (!isTimeZone(timeZone))
-    problems.push({
-      id: null,
-      reason: `sunside.site.timeZone: there is no time zone "${timeZone}"; UTC is used instead`,
-      used: true,
-    });
   if (!hasMagneticModel(instant))
     problems.push({
       id: null,

@@ -8,10 +8,11 @@ import { sunAt } from '../light/sun';
 import { framingOf, type Hold } from '../optics/framing';
 import type { Pinned } from '../optics/settings';
 import { settingsCard, type SettingsCard } from '../optics/settings-card';
-import { inspectPath, type Outlook } from '../spot-figures';
+import { inspectPath } from '../spot/inspect-path';
+import type { Outlook } from '../outlook';
 import { groundUnder } from '../sight/ground';
 import { monthsInLeaf } from '../sight/surroundings';
-import { isTimeZone, monthAt } from '../../time/local-time';
+import { monthAt } from '../../time/local-time';
 import type { Path } from '../traffic/paths';
 import type { Sample } from '../types';
 import { placeFrom, viewPoint } from './from-eye';
@@ -20,6 +21,7 @@ import { cameraOn, poseAt } from './pose';
 import type { Picture } from './picture';
 import { sceneryRound, type Scenery } from './scenery';
 import { remembered } from '../remembered';
+import { Scratch } from '../scratch';
 
 /** What is looked through, and how. */
 export interface FrameChoice {
@@ -77,10 +79,11 @@ export function framed(
   outlook: Outlook,
   instant: number,
   { lens, hold, pinned }: FrameChoice,
+  scratch: Scratch = new Scratch(),
 ): { readonly sample: Sample; readonly card: SettingsCard } {
   const { subject, body, kit } = contents;
   const framing = framingOf(subject, body, kit.fill, hold);
-  const sample = inspectPath(spot, path, station, { ...outlook, framing }, instant);
+  const sample = inspectPath(spot, path, station, { ...outlook, framing }, instant, scratch);
   const { geometricAltitude } = sunAt(spot.position, instant);
   const card = settingsCard(sample, geometricAltitude, { subject, body: held(body, hold), lens }, pinned);
   return { sample, card };
@@ -99,10 +102,11 @@ export function frameFor(
   outlook: Outlook,
   instant: number,
   choice: FrameChoice,
+  scratch: Scratch = new Scratch(),
 ): Frame {
   const { samples } = path;
   const station = samples.station[Math.round(at)] ?? 0;
-  const { sample, card } = framed(spot, path, station, contents, outlook, instant, choice);
+  const { sample, card } = framed(spot, path, station, contents, outlook, instant, choice, scratch);
   const { subject, body } = contents;
   const view = viewPoint(spot, ground);
   const pose = poseAt(samples, at, view);
@@ -117,7 +121,7 @@ export function frameFor(
     card,
     needed,
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
-    ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant),
+    ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant, scratch.lines),
     picture: {
       scenery: sceneryOf(spot, ground, contents, outlook.fieldElevation),
       subject,
@@ -145,7 +149,7 @@ export function frameFor(
 function bareTrees({ obstacles, site }: Contents, instant: number): string[] {
   const trees = obstacles.filter(({ sight }) => isLeafy(sight));
   if (trees.length === 0) return [];
-  const month = monthAt(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
+  const month = monthAt(instant, site.timeZone);
   return trees.filter((tree) => !monthsInLeaf(tree, site.reference).includes(month)).map(({ id }) => id);
 }
 

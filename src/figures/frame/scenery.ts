@@ -7,6 +7,7 @@ import { destination, groundLine } from '../geometry/earth';
 import { groundUnder } from '../sight/ground';
 import { outlineOf } from '../sight/outline';
 import { endElevations, longestFlown } from '../traffic/runway-geometry';
+import { surfaceOf } from '../traffic/surface';
 import { placeFrom, type EastNorthUp, type ViewPoint } from './from-eye';
 
 /** A paved strip between two edges, point by point. */
@@ -105,7 +106,7 @@ function runwayStrip(view: ViewPoint, runway: Runway, field: number): RunwayStri
   return {
     left: edge(-90),
     right: edge(90),
-    paved: !/grass|turf|soil|gravel|sand|snow|water/i.test(runway.surface),
+    paved: !['unpaved', 'water'].includes(surfaceOf(runway.surface)),
     length,
     width: runway.width,
     displaced: [runway.ends[0].displaced, runway.ends[1].displaced],

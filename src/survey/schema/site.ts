@@ -23,12 +23,12 @@ const within = (bound: number, what: string) => {
 const longitude = within(180, 'longitude');
 const latitude = within(90, 'latitude');
 
-/** `elevation`: m above mean sea level, null when not known. `timeZone`: IANA name. `reference`: where the survey is. */
+/** `elevation`: m above mean sea level, null when not known. `timeZone`: as the survey has it. `reference`: where the survey is. */
 const siteFields = {
   name: textField(''),
   icao: textField(null),
   elevation: numberField(-500, 9000, null),
-  timeZone: textField('UTC'),
+  timeZone: textField(null),
   reference: v.nullish(v.tuple([longitude, latitude], 'expected [longitude, latitude] in degrees'), null),
   frequencies: v.nullish(
     v.pipe(

@@ -35,5 +35,10 @@ export const subjectFields = {
   rpm: numberField(1, 20_000, null),
   blades: numberField(1, 12, null),
   tailSpan: numberField(0.1, 100, null),
+  seaplane: v.nullish(v.boolean('expected true or false')),
 };
-export type Subject = Read<typeof subjectFields>;
+
+export interface Subject extends Omit<Read<typeof subjectFields>, 'seaplane'> {
+  /** Whether it can use a runway on water. */
+  readonly seaplane?: boolean | null;
+}
