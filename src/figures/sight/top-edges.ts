@@ -2,7 +2,6 @@ import type { Position } from '../../survey/document';
 import type { Obstacle } from '../../survey/schema/places';
 import type { Runway } from '../../survey/schema/runway';
 import { mapped, positionOf, placed, type Frame } from '../geometry/earth';
-import { remembered } from '../remembered';
 import { groundAt } from './ground';
 import type { Terrain } from './terrain';
 
@@ -26,46 +25,44 @@ export interface TopEdges {
  * a block (solid or mesh polygon) with a flat top over its lowest corner, as heights of buildings are measured; a line
  * and a wood follow the ground.
  */
-export const topEdges = remembered(
-  (
-    obstacle: Obstacle,
-    frame: Frame,
-    runways: readonly Runway[],
-    field: number,
-    terrain: Terrain | null,
-  ): TopEdges => {
-    const areal = obstacle.rings.length > 0;
-    const flat = areal && obstacle.sight !== 'leaf';
-    const step = terrain && !flat && obstacle.base === null ? terrain.step : Infinity;
-    const chains = (areal ? obstacle.rings : [obstacle.line]).map((chain) => inPieces(chain, frame, step));
-    const ground = (position: Position) =>
-      obstacle.base ?? groundAt(position, runways, field, terrain).elevation;
-    const feet = chains.map((chain) => chain.map(ground));
-    const lowest = Math.min(...feet.map((chain) => Math.min(...chain)));
-    const count = chains.reduce((sum, chain) => sum + Math.max(0, chain.length - 1), 0);
-    const edges = new Float64Array(count * perEdge);
-    let [west, south, east, north, top] = [Infinity, Infinity, -Infinity, -Infinity, -Infinity];
-    let k = 0;
-    chains.forEach((chain, c) => {
-      let before: readonly [number, number, number] | null = null;
-      chain.forEach((position, i) => {
-        const [x, y] = mapped(frame, position);
-        const z = (flat ? lowest : (feet[c]?.[i] ?? lowest)) + obstacle.height;
-        west = Math.min(west, x);
-        east = Math.max(east, x);
-        south = Math.min(south, y);
-        north = Math.max(north, y);
-        top = Math.max(top, z);
-        if (before) {
-          edges.set([...before, x, y, z], k);
-          k += perEdge;
-        }
-        before = [x, y, z];
-      });
+export function topEdges(
+  obstacle: Obstacle,
+  frame: Frame,
+  runways: readonly Runway[],
+  field: number,
+  terrain: Terrain | null,
+): TopEdges {
+  const areal = obstacle.rings.length > 0;
+  const flat = areal && obstacle.sight !== 'leaf';
+  const step = terrain && !flat && obstacle.base === null ? terrain.step : Infinity;
+  const chains = (areal ? obstacle.rings : [obstacle.line]).map((chain) => inPieces(chain, frame, step));
+  const ground = (position: Position) =>
+    obstacle.base ?? groundAt(position, runways, field, terrain).elevation;
+  const feet = chains.map((chain) => chain.map(ground));
+  const lowest = Math.min(...feet.map((chain) => Math.min(...chain)));
+  const count = chains.reduce((sum, chain) => sum + Math.max(0, chain.length - 1), 0);
+  const edges = new Float64Array(count * perEdge);
+  let [west, south, east, north, top] = [Infinity, Infinity, -Infinity, -Infinity, -Infinity];
+  let k = 0;
+  chains.forEach((chain, c) => {
+    let before: readonly [number, number, number] | null = null;
+    chain.forEach((position, i) => {
+      const [x, y] = mapped(frame, position);
+      const z = (flat ? lowest : (feet[c]?.[i] ?? lowest)) + obstacle.height;
+      west = Math.min(west, x);
+      east = Math.max(east, x);
+      south = Math.min(south, y);
+      north = Math.max(north, y);
+      top = Math.max(top, z);
+      if (before) {
+        edges.set([...before, x, y, z], k);
+        k += perEdge;
+      }
+      before = [x, y, z];
     });
-    return { edges, count, west, south, east, north, top };
-  },
-);
+  });
+  return { edges, count, west, south, east, north, top };
+}
 
 /** The vertices of a chain with more between them, so that no piece is longer than `step` m. */
 function inPieces(chain: readonly Position[], frame: Frame, step: number): readonly Position[] {
