@@ -3,9 +3,10 @@ import { Memo } from '../survey/memo';
 import type { Runway } from '../survey/schema/runway';
 import { framingOf, type Framing } from './optics/framing';
 import { reachOf, type Reach } from './optics/reach';
+import { grounded, terrainOf } from './sight/grounded';
 import { siteFrame } from './sight/site-frame';
 import { surroundings, type Surroundings } from './sight/surroundings';
-import { terrainIn, type ElevationGrid } from './sight/terrain';
+import type { ElevationGrid } from './sight/terrain';
 import { fieldElevation } from './traffic/paths';
 
 /** What a spot is looked at with, and the runways round it: the same for every spot of a survey. */
@@ -29,9 +30,12 @@ const kept = new Memo<Outlook>();
  * changed, each subject for itself: what is due may be another one.
  */
 export function outlookOf(contents: Contents, terrain: ElevationGrid | null = null): Outlook {
-  const { runways, subject, body, kit, site } = contents;
-  const elevation = fieldElevation(contents);
-  const around = aroundOf(contents, terrain);
+  const { subject, body, kit } = contents;
+  const { runways, site } = grounded(contents, terrain);
+  const elevation = fieldElevation({ runways, site });
+  const frame = siteFrame(site.reference);
+  const ground = terrainOf(contents, terrain);
+  const around = surroundings(contents.obstacles, runways, elevation, frame, ground);
   return kept.get([subject, runways, elevation, body, kit, around, site.timeZone], () => ({
     runways,
     fieldElevation: elevation,
@@ -40,10 +44,4 @@ export function outlookOf(contents: Contents, terrain: ElevationGrid | null = nu
     around,
     timeZone: site.timeZone,
   }));
-}
-
-function aroundOf(contents: Contents, terrain: ElevationGrid | null): Surroundings | null {
-  const frame = siteFrame(contents.site.reference);
-  const ground = terrain && terrainIn(terrain, frame);
-  return surroundings(contents.obstacles, contents.runways, fieldElevation(contents), frame, ground);
 }

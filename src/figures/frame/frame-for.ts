@@ -1,6 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import { Memo } from '../../survey/memo';
 import type { Body, Lens } from '../../survey/schema/kit';
+import { isLeafy } from '../../survey/schema/sights';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { along, positionOf, type Vec3 } from '../geometry/earth';
 import { RAD } from '../geometry/angles';
@@ -117,7 +118,7 @@ export function frameFor(
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
     ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant, scratch.lines),
     picture: {
-      scenery: sceneryOf(spot, ground, contents, outlook.fieldElevation),
+      scenery: sceneryOf(spot, ground, { ...contents, runways: outlook.runways }, outlook.fieldElevation),
       subject,
       pose,
       camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part) }),
@@ -141,7 +142,7 @@ export function frameFor(
 
 /** Trees out of leaf, by the month at the airfield, as the sight lines have it. */
 function bareTrees({ obstacles, site }: Contents, instant: number): string[] {
-  const trees = obstacles.filter((obstacle) => obstacle.sight === 'leaf');
+  const trees = obstacles.filter(({ sight }) => isLeafy(sight));
   if (trees.length === 0) return [];
   const month = monthAt(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
   return trees.filter((tree) => !monthsInLeaf(tree, site.reference).includes(month)).map(({ id }) => id);

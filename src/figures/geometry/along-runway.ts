@@ -1,6 +1,7 @@
 import type { Position } from '../../survey/document';
 import { Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
+import { RAD } from './angles';
 import { frameAt, groundLine, mapped, type Frame } from './earth';
 
 interface Line {
@@ -22,7 +23,7 @@ function lineOf(runway: Runway): Line | null {
 
 function measured(runway: Runway): Line | null {
   const { distance: length, azimuth } = groundLine(runway.line[0], runway.line[1]);
-  const radians = ((azimuth ?? 0) * Math.PI) / 180;
+  const radians = (azimuth ?? 0) * RAD;
   return azimuth === null || length < shortestRunway
     ? null
     : {

@@ -6,6 +6,8 @@ import type { EndIndex, Runway } from '../../survey/schema/runway';
 import type { Subject } from '../../survey/schema/subject';
 import { compassPoint } from '../geometry/compass';
 import { groundLine } from '../geometry/earth';
+import { grounded, terrainOf } from '../sight/grounded';
+import type { ElevationGrid, Terrain } from '../sight/terrain';
 import type { PathKind, PathRef } from '../types';
 import { arrivalSamples } from './arrival';
 import { circuitSamples } from './circuit';
@@ -89,10 +91,11 @@ const taxiPaths = (
   subject: Subject,
   runways: readonly Runway[],
   elevation: number,
+  terrain: Terrain | null,
 ): readonly Path[] =>
-  kept.get([route, subject, runways, elevation], () =>
+  kept.get([route, subject, runways, elevation, terrain], () =>
     (['forward', 'backward'] as const).flatMap((direction): Path[] => {
-      const samples = taxiSamples(route, direction, subject, runways, elevation);
+      const samples = taxiSamples(route, direction, subject, runways, elevation, terrain);
       const ref: PathRef = { path: `${route.id}/${direction}`, kind: 'taxi', runway: null, end: null };
       return samples ? [{ ref, name: taxiName(route, direction), samples }] : [];
     }),
@@ -116,18 +119,20 @@ const parkedPath = (
   subject: Subject,
   runways: readonly Runway[],
   elevation: number,
+  terrain: Terrain | null,
 ): readonly Path[] =>
-  kept.get([apron, subject, runways, elevation], () => {
-    const samples = parkedSamples(apron, subject, runways, elevation);
+  kept.get([apron, subject, runways, elevation, terrain], () => {
+    const samples = parkedSamples(apron, subject, runways, elevation, terrain);
     const ref: PathRef = { path: apron.id, kind: 'parked', runway: null, end: null };
     return samples ? [{ ref, name: `Parked on ${apron.name || 'the apron'}`, samples }] : [];
   });
 
 /**
  * The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths,
- * the taxi routes both ways, the aprons.
+ * the taxi routes both ways, the aprons. `grid`: the terrain, which what states no height lies on.
  */
-export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
+export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGrid | null = null): Path[] {
+  const contents = grounded(survey, grid);
   const elevation = fieldElevation(contents);
   const paths: Path[] = [];
   for (const runway of contents.runways) {
@@ -144,10 +149,13 @@ export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
     paths.push(...flightPath(flight, contents.subject, elevation));
   }
   const { subject, runways } = contents;
+  const terrain = terrainOf(contents, grid);
   if (wanted('taxi', null, null))
-    for (const route of contents.taxiRoutes) paths.push(...taxiPaths(route, subject, runways, elevation));
+    for (const route of contents.taxiRoutes)
+      paths.push(...taxiPaths(route, subject, runways, elevation, terrain));
   if (wanted('parked', null, null))
-    for (const apron of contents.aprons) paths.push(...parkedPath(apron, subject, runways, elevation));
+    for (const apron of contents.aprons)
+      paths.push(...parkedPath(apron, subject, runways, elevation, terrain));
   kept.keepOnly([...runways, ...contents.flightPaths, ...contents.taxiRoutes, ...contents.aprons]);
   return paths;
 }
