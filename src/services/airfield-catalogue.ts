@@ -18,15 +18,23 @@ import type { Files } from '../ports/files';
 /** As many lines as are still looked through; further letters narrow better. */
 const linesShown = 40;
 
+export interface AirfieldNeeds {
+  readonly files: Pick<Files, 'start'>;
+  readonly now: () => number;
+  readonly url?: string;
+}
+
 /** The part of the composition root that knows the airfield catalogue and where time zones lie. */
 export class AirfieldCatalogue implements Airfields {
   readonly credit = catalogueCredit;
   readonly #files: Pick<Files, 'start'>;
+  readonly #now: () => number;
   readonly #url: string;
   #catalogue: Catalogue | null = null;
 
-  constructor(files: Pick<Files, 'start'>, url = './catalogue.json') {
+  constructor({ files, now, url = './catalogue.json' }: AirfieldNeeds) {
     this.#files = files;
+    this.#now = now;
     this.#url = url;
   }
 
@@ -46,26 +54,34 @@ export class AirfieldCatalogue implements Airfields {
   async start({ key }: AirfieldMatch): Promise<void> {
     const airfield = this.#catalogue?.airfieldAt(key);
     if (!airfield) throw new Error(`expected an airfield of the catalogue, got ${key}`);
-    const { timeZone, guessed } = await timeZoneAt(airfield.position);
-    const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
-    const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
-    await this.#files.start(lightWorthSeeing(survey, airfield.position, timeZone), notice || null);
+    await this.#files.start(async () => {
+      const { timeZone, guessed } = await timeZoneAt(airfield.position);
+      const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
+      const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
+      return { survey: this.#lit(survey, airfield.position, timeZone), notice: notice || null };
+    });
   }
 
   async startEmpty(name: string, position: Position): Promise<void> {
-    const { timeZone, guessed } = await timeZoneAt(position);
-    const survey = newSurvey({ name, timeZone, reference: position });
-    await this.#files.start(
-      lightWorthSeeing(survey, position, timeZone),
-      `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
-      { holds: hasNoRunway, then: guessed ? guessedZone : null },
-    );
+    await this.#files.start(async () => {
+      const { timeZone, guessed } = await timeZoneAt(position);
+      const survey = newSurvey({ name, timeZone, reference: position });
+      return {
+        survey: this.#lit(survey, position, timeZone),
+        notice: `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
+        life: { holds: hasNoRunway, then: guessed ? guessedZone : null },
+      };
+    });
+  }
+
+  #lit(survey: Survey, position: Position, timeZone: string): Survey {
+    return lightWorthSeeing(survey, position, timeZone, this.#now());
   }
 }
 
 /** Moments A and B an hour after today's sunrise and an hour before its sunset, where the sun rises at all. */
-function lightWorthSeeing(survey: Survey, position: Position, timeZone: string): Survey {
-  const day = dayOf(dateAt(Date.now(), timeZone), timeZone);
+function lightWorthSeeing(survey: Survey, position: Position, timeZone: string, now: number): Survey {
+  const day = dayOf(dateAt(now, timeZone), timeZone);
   const { afterSunrise, beforeSunset } = chosenMoments(sunTimes(position, day.from, day.to), null);
   if (afterSunrise === null || beforeSunset === null) return survey;
   return setMoments(survey, { a: clockAt(afterSunrise, timeZone), b: clockAt(beforeSunset, timeZone) });

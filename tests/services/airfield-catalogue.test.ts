@@ -9,10 +9,13 @@ test('[U18] a survey without a runway asks for one until the first is drawn', as
   let said: string | null = null;
   let life: NoticeLife | undefined;
   const catalogue = new AirfieldCatalogue({
-    start: (started, notice, until) => {
-      [survey, said, life] = [started, notice, until];
-      return Promise.resolve();
+    files: {
+      start: async (make) => {
+        const made = await make();
+        [survey, said, life] = [made.survey, made.notice, made.life];
+      },
     },
+    now: () => Date.UTC(2026, 5, 21, 12),
   });
   await catalogue.startEmpty('', [18.17, 50.93]);
   expect(said).toMatch(/^A new survey\. Draw its first runway/);
