@@ -1,13 +1,15 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotiff';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
 import { nothingPinned } from '../figures/optics/settings';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
-import { figuresJson, type SettingsWanted } from './figures-json';
+import { figuresJson } from './figures-json';
 import { flowJson } from './flow-json';
 import { givenWind } from './given-wind';
+import type { SettingsWanted } from './sample-json';
 import type { SettingsArguments } from './settings-arguments';
 
 /** The contents with another subject or body chosen by key. */
@@ -70,17 +72,31 @@ async function run(args: readonly string[], now: number): Promise<Read<string>> 
   const ground = terrain === null ? null : await terrainFrom(terrain, contents.value);
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
+  const wishes = { settings: wanted.value, lenses: read.value.lenses };
   const figures = {
-    ...figuresJson(contents.value, opened.problems, at, wanted.value, grid),
+    ...figuresJson(contents.value, opened.problems, at, wishes, grid),
     ...(wind.value ? { flow: flowJson(contents.value, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(contents.value, day, grid) }),
   };
   return { ok: true, value: JSON.stringify(figures, null, 1) };
 }
 
-const answer = await run(process.argv.slice(2), Date.now());
-if (answer.ok) process.stdout.write(`${answer.value}\n`);
-else {
-  process.stderr.write(`${answer.reason.replace(/\s+/g, ' ')}\n`);
-  process.exitCode = 2;
+/** Where the command writes: the streams of its process, or whatever takes text. */
+export interface Streams {
+  readonly out: Pick<NodeJS.WritableStream, 'write'>;
+  readonly err: Pick<NodeJS.WritableStream, 'write'>;
 }
+
+/** The command itself: writes its answer, or one plain line about why there is none, and gives its exit status. */
+export async function command(args: readonly string[], now: number, { out, err }: Streams): Promise<0 | 2> {
+  const answer = await run(args, now);
+  if (answer.ok) out.write(`${answer.value}\n`);
+  else err.write(`${answer.reason.replace(/\s+/g, ' ')}\n`);
+  return answer.ok ? 0 : 2;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url))
+  process.exitCode = await command(process.argv.slice(2), Date.now(), {
+    out: process.stdout,
+    err: process.stderr,
+  });
