@@ -5,9 +5,10 @@ import type { Subject } from '../survey/schema/subject';
 import { framingOf, type Framing } from './optics/framing';
 import { reachOf, type Reach } from './optics/reach';
 import { remembered } from './remembered';
+import { grounded, terrainOf } from './sight/grounded';
 import { siteFrame } from './sight/site-frame';
 import { surroundings, type Surroundings } from './sight/surroundings';
-import { terrainIn, type ElevationGrid } from './sight/terrain';
+import type { ElevationGrid } from './sight/terrain';
 import { fieldElevation } from './traffic/paths';
 
 /** What a spot is looked at with, and the runways round it: the same for every spot of a survey. */
@@ -47,13 +48,11 @@ const rememberedOutlook = remembered(
  * changed, each subject for itself: what is due may be another one.
  */
 export function outlookOf(contents: Contents, terrain: ElevationGrid | null = null): Outlook {
-  const { runways, subject, body, kit, site } = contents;
-  const around = aroundOf(contents, terrain);
-  return rememberedOutlook(subject, runways, fieldElevation(contents), body, kit, around, site.timeZone);
-}
-
-function aroundOf(contents: Contents, terrain: ElevationGrid | null): Surroundings | null {
-  const frame = siteFrame(contents.site.reference);
-  const ground = terrain && terrainIn(terrain, frame);
-  return surroundings(contents.obstacles, contents.runways, fieldElevation(contents), frame, ground);
+  const { subject, body, kit } = contents;
+  const { runways, site } = grounded(contents, terrain);
+  const elevation = fieldElevation({ runways, site });
+  const frame = siteFrame(site.reference);
+  const ground = terrainOf(contents, terrain);
+  const around = surroundings(contents.obstacles, runways, elevation, frame, ground);
+  return rememberedOutlook(subject, runways, elevation, body, kit, around, site.timeZone);
 }

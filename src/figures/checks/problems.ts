@@ -4,6 +4,7 @@ import { isTimeZone } from '../../time/local-time';
 import { hasMagneticModel } from '../geometry/magnetic';
 import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
+import { heightDoubts } from './height-checks';
 import { runwayDoubts } from './runway-checks';
 import { spotDoubts } from './spot-checks';
 
@@ -25,9 +26,10 @@ export function problemsOf(
     problems.push({
       id: null,
       reason:
-        'The World Magnetic Models at hand cover 2015 to 2029; magnetic bearings of other years are rough.',
+        'The World Magnetic Models at hand cover 2015 to 2029; magnetic bearings are those of the nearest day that they cover.',
       used: true,
     });
+  problems.push(...heightDoubts(contents));
   contents.runways.forEach((runway, i) => {
     const figures = runways[i];
     if (figures) problems.push(...runwayDoubts(runway, figures));

@@ -123,7 +123,7 @@ export function frameFor(
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
     ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant, scratch.lines),
     picture: {
-      scenery: sceneryOf(spot, ground, contents, outlook.fieldElevation),
+      scenery: sceneryOf(spot, ground, { ...contents, runways: outlook.runways }, outlook.fieldElevation),
       subject,
       pose,
       camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part) }),

@@ -1,5 +1,6 @@
 import type { Position } from '../../survey/document';
 import type { Runway } from '../../survey/schema/runway';
+import { RAD } from './angles';
 import { frameAt, groundLine, mapped, type Frame } from './earth';
 
 interface Line {
@@ -19,7 +20,7 @@ function lineOf(runway: Runway): Line | null {
   const known = lines.get(runway);
   if (known !== undefined) return known;
   const { distance: length, azimuth } = groundLine(runway.line[0], runway.line[1]);
-  const radians = ((azimuth ?? 0) * Math.PI) / 180;
+  const radians = (azimuth ?? 0) * RAD;
   const line =
     azimuth === null || length < shortestRunway
       ? null

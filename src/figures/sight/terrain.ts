@@ -1,4 +1,4 @@
-import { DEG, RAD } from '../geometry/angles';
+import { DEG, RAD, wrap180 } from '../geometry/angles';
 import { mapped, type Frame } from '../geometry/earth';
 import type { Position } from '../../survey/document';
 import { remembered } from '../remembered';
@@ -43,7 +43,7 @@ export const terrainIn = remembered((grid: ElevationGrid, frame: Frame): Terrain
   const perEast = DEG / (normalRadius * Math.cos(lat * RAD)) / stepLng;
   const bend = -tan / (2 * normalRadius);
   const spread = tan / normalRadius;
-  const middleColumn = ((((lng - grid.west + 180) % 360) + 360) % 360) / stepLng - 180 / stepLng;
+  const middleColumn = wrap180(lng - grid.west) / stepLng;
   const middleRow = (grid.north - lat) / stepLat;
 
   const heightAt = (east: number, north: number): number => {

@@ -3,6 +3,7 @@ import type { Obstacle } from '../../survey/schema/places';
 import type { Runway } from '../../survey/schema/runway';
 import { sightOf } from '../../survey/schema/sights';
 import { mapped, positionOf, placed, type Frame } from '../geometry/earth';
+import { inPieces } from '../geometry/in-pieces';
 import { remembered } from '../remembered';
 import { groundAt } from './ground';
 import { outlineOf } from './outline';
@@ -73,27 +74,6 @@ export const topEdges = remembered(
     return { edges, count, west, south, east, north, top, closed, depth };
   },
 );
-
-/** The vertices of a chain with more between them, so that no piece is longer than `step` m. */
-function inPieces(chain: readonly Position[], frame: Frame, step: number): readonly Position[] {
-  if (step === Infinity) return chain;
-  const out: Position[] = [];
-  let before: Position | null = null;
-  for (const vertex of chain) {
-    if (before) {
-      const [x0, y0] = mapped(frame, before);
-      const [x1, y1] = mapped(frame, vertex);
-      const pieces = Math.min(1000, Math.ceil(Math.hypot(x1 - x0, y1 - y0) / step));
-      for (let i = 1; i < pieces; i++) {
-        const t = i / pieces;
-        out.push(positionOf(placed(frame, x0 + (x1 - x0) * t, y0 + (y1 - y0) * t, 0)));
-      }
-    }
-    out.push(vertex);
-    before = vertex;
-  }
-  return out;
-}
 
 /** Whether a place of the site frame lies inside the edges, holes left out: even or odd crossings. */
 export function isWithin({ edges, count }: TopEdges, x: number, y: number): boolean {

@@ -6,6 +6,8 @@ import type { Subject } from '../../survey/schema/subject';
 import { compassPoint } from '../geometry/compass';
 import { groundLine } from '../geometry/earth';
 import { remembered } from '../remembered';
+import { grounded, terrainOf } from '../sight/grounded';
+import type { ElevationGrid, Terrain } from '../sight/terrain';
 import type { PathKind, PathRef } from '../types';
 import { arrivalSamples } from './arrival';
 import { circuitSamples } from './circuit';
@@ -97,9 +99,15 @@ const flightPath = remembered((flight: FlightPath, subject: Subject, elevation: 
 
 /** The two ways along a taxi route, built once until it, the subject or the ground under it changes. */
 const taxiPaths = remembered(
-  (route: TaxiRoute, subject: Subject, runways: readonly Runway[], elevation: number): readonly Path[] =>
+  (
+    route: TaxiRoute,
+    subject: Subject,
+    runways: readonly Runway[],
+    elevation: number,
+    terrain: Terrain | null,
+  ): readonly Path[] =>
     (['forward', 'backward'] as const).flatMap((direction): Path[] => {
-      const samples = taxiSamples(route, direction, subject, runways, elevation);
+      const samples = taxiSamples(route, direction, subject, runways, elevation, terrain);
       const ref: PathRef = { path: `${route.id}/${direction}`, kind: 'taxi', runway: null, end: null };
       return samples ? [{ ref, name: taxiName(route, direction), samples }] : [];
     }),
@@ -119,8 +127,14 @@ function taxiName({ name, line }: TaxiRoute, direction: 'forward' | 'backward'):
 }
 
 const parkedPath = remembered(
-  (apron: Apron, subject: Subject, runways: readonly Runway[], elevation: number): Path | null => {
-    const samples = parkedSamples(apron, subject, runways, elevation);
+  (
+    apron: Apron,
+    subject: Subject,
+    runways: readonly Runway[],
+    elevation: number,
+    terrain: Terrain | null,
+  ): Path | null => {
+    const samples = parkedSamples(apron, subject, runways, elevation, terrain);
     const ref: PathRef = { path: apron.id, kind: 'parked', runway: null, end: null };
     return samples && { ref, name: `Parked on ${apron.name || 'the apron'}`, samples };
   },
@@ -128,9 +142,10 @@ const parkedPath = remembered(
 
 /**
  * The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths,
- * the taxi routes both ways, the aprons.
+ * the taxi routes both ways, the aprons. `grid`: the terrain, which what states no height lies on.
  */
-export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
+export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGrid | null = null): Path[] {
+  const contents = grounded(survey, grid);
   const elevation = fieldElevation(contents);
   const paths: Path[] = [];
   for (const runway of contents.runways) {
@@ -149,11 +164,13 @@ export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
     if (path) paths.push(path);
   }
   const { subject, runways } = contents;
+  const terrain = terrainOf(contents, grid);
   if (wanted('taxi', null, null))
-    for (const route of contents.taxiRoutes) paths.push(...taxiPaths(route, subject, runways, elevation));
+    for (const route of contents.taxiRoutes)
+      paths.push(...taxiPaths(route, subject, runways, elevation, terrain));
   if (wanted('parked', null, null))
     for (const apron of contents.aprons) {
-      const path = parkedPath(apron, subject, runways, elevation);
+      const path = parkedPath(apron, subject, runways, elevation, terrain);
       if (path) paths.push(path);
     }
   return paths;

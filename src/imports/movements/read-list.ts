@@ -48,7 +48,7 @@ export function planList(text: string, date: string): ListPlan | null {
   const [first, ...rest] = rows;
   if (!first) return null;
   const named = columnsByName(first.cells);
-  const width = Math.max(...rows.map((r) => r.cells.length));
+  const width = rows.reduce((most, { cells }) => Math.max(most, cells.length), 0);
   const numbered = Array.from({ length: width }, (_, i) => `column ${i + 1}`);
   const heading = first.cells[named?.time ?? -1] ?? '';
   const headings = named ? first.cells : numbered;

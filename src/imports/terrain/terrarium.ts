@@ -1,3 +1,4 @@
+import { DEG, RAD } from '../../figures/geometry/angles';
 import type { Position } from '../../survey/document';
 import type { ReadElevations } from './read-geotiff';
 
@@ -23,17 +24,17 @@ export interface TileBlock {
 
 /** Column and row of a position in tiles of zoom `z` (Web Mercator, as the tile schemes of the web have it). */
 function tileAt([lng, lat]: Position, z: number): readonly [x: number, y: number] {
-  const sin = Math.sin((lat * Math.PI) / 180);
+  const sin = Math.sin(lat * RAD);
   const n = 2 ** z;
   return [((lng + 180) / 360) * n, (0.5 - Math.log((1 + sin) / (1 - sin)) / (4 * Math.PI)) * n];
 }
 
 const latitudeOf = (y: number, z: number): number =>
-  (Math.atan(Math.sinh(Math.PI * (1 - (2 * y) / 2 ** z))) * 180) / Math.PI;
+  Math.atan(Math.sinh(Math.PI * (1 - (2 * y) / 2 ** z))) * DEG;
 
 /** The tiles within `reach` degrees of latitude about a position, and as many m to either side. */
 export function tilesAbout([lng, lat]: Position, reach: number, z: number): TileBlock {
-  const wide = reach / Math.max(0.05, Math.cos((lat * Math.PI) / 180));
+  const wide = reach / Math.max(0.05, Math.cos(lat * RAD));
   const [west, south] = tileAt([lng - wide, Math.max(-85, lat - reach)], z);
   const [east, north] = tileAt([lng + wide, Math.min(85, lat + reach)], z);
   const [left, top] = [Math.floor(west), Math.floor(north)];
