@@ -17,12 +17,13 @@ import { SurveyDocument } from './state/document.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Terrain } from './state/terrain.svelte';
+import { SiteZones } from './state/site-zones.svelte';
 import { View } from './state/view.svelte';
 import { KeptFiles } from './storage/kept-files';
 import { keptText } from './storage/kept-text';
 import { SurveyMovements } from './services/movements';
 import { newSurvey } from './survey/new-survey';
-import { SavedCalendars } from './services/calendar-files';
+import { FileDownloads } from './services/downloads';
 import { KitTables } from './services/tables';
 import { wear } from './app/wear.svelte';
 import Root from './ui/Root.svelte';
@@ -48,13 +49,14 @@ async function start(target: HTMLElement): Promise<void> {
     },
   );
   const terrain = new Terrain();
-  const derived = new Derived({ document: survey, view, now, terrain });
+  const zones = new SiteZones(async () => (await import('./imports/time-zone')).zoneFinder());
+  const derived = new Derived({ document: survey, view, now, terrain, zoneAt: zones.at });
   const keeping = keepSurveys({ document: survey, view, loadSample: () => textAt(sampleUrl), now });
   const preferences = new Preferences(keptText('sunside-preferences'));
   const look = new Look(preferences, (query) => matchMedia(query));
   wear(look);
   const program = installedProgram(keeping.leave, () => view.hand.busy, now);
-  const airfields = new LateAirfields(keeping.files);
+  const airfields = new LateAirfields({ files: keeping.files, now });
   const files = new KeptFiles();
   const handed = contextsOf({
     document: survey,
@@ -80,7 +82,7 @@ async function start(target: HTMLElement): Promise<void> {
       terrain,
     },
     reader: { look, preferences },
-    calendars: new SavedCalendars(now),
+    downloads: new FileDownloads(now),
     program,
     groundPlans: [sampleGroundPlan],
   });

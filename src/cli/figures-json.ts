@@ -33,10 +33,11 @@ export function figuresJson(
   };
 }
 
-const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, sample: SampleJson) => ({
+const spotJson = ({ id, name, sun, sky, runways, paths }: SpotFigures, sample: SampleJson) => ({
   id,
   name,
   sun: { azimuth: sun.azimuth, altitude: sun.altitude },
+  sky: { direct: sky.direct, visibility: sky.visibility },
   runways: runways.map((r) => ({
     id: r.id,
     centrelineDistance: r.centrelineDistance,
@@ -47,13 +48,14 @@ const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, sample: Sample
 });
 
 const pathJson = (
-  { ref, closest, best, visibleShare, glareShare, hidden }: PathFromSpot,
+  { ref, closest, best, pass, visibleShare, glareShare, hidden }: PathFromSpot,
   sun: Sun,
   sample: SampleJson,
 ) => ({
   path: ref.path,
   closest: sample(closest, sun),
   best: sample(best, sun),
+  pass: pass && sample(pass, sun),
   visibleShare,
   glareShare,
   hidden: hidden.map(({ from, to, by }) => ({ from, to, by })),

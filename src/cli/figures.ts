@@ -1,13 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotiff';
+import { zoneFinder } from '../imports/time-zone';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
+import { skyAtOf } from '../figures/light/sky-at';
+import type { Sky } from '../figures/optics/exposure';
 import { nothingPinned } from '../figures/optics/settings';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
 import { figuresJson } from './figures-json';
 import { flowJson } from './flow-json';
+import { underSky } from './given-sky';
 import { givenWind } from './given-wind';
 import type { SettingsWanted } from './sample-json';
 import type { SettingsArguments } from './settings-arguments';
@@ -22,12 +26,16 @@ function chosen(contents: Contents, subject: string | null, body: string | null)
 }
 
 /** What settings are wanted for: null without --lens. */
-function settingsWanted(contents: Contents, given: SettingsArguments | null): Read<SettingsWanted | null> {
+function settingsWanted(
+  contents: Contents,
+  given: SettingsArguments | null,
+  sky: Sky | number,
+): Read<SettingsWanted | null> {
   if (given === null) return { ok: true, value: null };
   const { lens: key, ...pins } = given;
   const lens = contents.kit.lenses.find((l) => l.key === key);
   if (!lens) return { ok: false, reason: `--lens: the kit has no lens "${key}"` };
-  return { ok: true, value: { lens, pinned: { ...nothingPinned, ...pins } } };
+  return { ok: true, value: { lens, pinned: { ...nothingPinned, ...pins, sky } } };
 }
 
 /** The bytes of a file, or why there are none. */
@@ -65,18 +73,20 @@ async function run(args: readonly string[], now: number): Promise<Read<string>> 
       ok: false,
       reason: `${file}: the survey was written by a newer version of Sunside; update to read it`,
     };
-  const contents = chosen(readContents(opened.survey), subject, body);
+  const contents = chosen(readContents(opened.survey, await zoneFinder()), subject, body);
   if (!contents.ok) return contents;
-  const wanted = settingsWanted(contents.value, read.value.settings);
+  const { sky } = read.value;
+  const looked = underSky(contents.value, sky, wind.value?.sky ?? null, at, day);
+  const wanted = settingsWanted(looked, read.value.settings, sky?.word ?? skyAtOf(looked)(at).direct);
   if (!wanted.ok) return wanted;
-  const ground = terrain === null ? null : await terrainFrom(terrain, contents.value);
+  const ground = terrain === null ? null : await terrainFrom(terrain, looked);
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
   const wishes = { settings: wanted.value, lenses: read.value.lenses };
   const figures = {
-    ...figuresJson(contents.value, opened.problems, at, wishes, grid),
-    ...(wind.value ? { flow: flowJson(contents.value, wind.value, at) } : {}),
-    ...(day === null ? {} : { day: dayJson(contents.value, day, grid) }),
+    ...figuresJson(looked, opened.problems, at, wishes, grid),
+    ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
+    ...(day === null ? {} : { day: dayJson(looked, day, grid) }),
   };
   return { ok: true, value: JSON.stringify(figures, null, 1) };
 }

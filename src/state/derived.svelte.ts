@@ -7,6 +7,7 @@ import { Flow } from './derived/flow.svelte';
 import { Sights } from './derived/sights.svelte';
 import { Sunlight } from './derived/sunlight.svelte';
 import type { SurveyDocument } from './document.svelte';
+import type { ZoneAt } from '../survey/zones';
 import type { View } from './view.svelte';
 
 export interface DerivedFrom {
@@ -15,6 +16,8 @@ export interface DerivedFrom {
   /** ms since 1970: stands in for a date that the survey does not name. */
   readonly now: () => number;
   readonly terrain?: { readonly grid: ElevationGrid | null };
+  /** The zone of a site that states none; null until it is known. */
+  readonly zoneAt?: ZoneAt;
 }
 
 /**
@@ -39,7 +42,9 @@ export class Derived {
     this.airfield = new Airfield(this, this.day, this.sights);
   }
 
-  readonly contents: Contents = $derived.by(() => readContents(this.#from.document.survey));
+  readonly contents: Contents = $derived.by(() =>
+    readContents(this.#from.document.survey, this.#from.zoneAt ?? null),
+  );
 
   get openingProblems(): readonly Problem[] {
     return this.#from.document.openingProblems;

@@ -54,7 +54,8 @@ export class Pictures {
     if (!spot || !found) return null;
     const { contents } = this.#figures;
     const { outlook } = this.#figures.sights;
-    const choose = (choice: FrameChoice) => framed(spot, found, station, contents, outlook, instant, choice);
+    const choose = (choice: FrameChoice) =>
+      framed(spot, found, station, contents, outlook, instant, this.#under(choice, instant));
     return this.#chosen(choose, ({ sample }) => sample.focalLength);
   }
 
@@ -68,7 +69,16 @@ export class Pictures {
     const { instantA, instantB } = this.#figures.day;
     const pictureAt = (instant: number) => {
       const choose = (choice: FrameChoice) =>
-        frameFor(selected.spot, selected.a.ground, found, at, contents, outlook, instant, choice);
+        frameFor(
+          selected.spot,
+          selected.a.ground,
+          found,
+          at,
+          contents,
+          outlook,
+          instant,
+          this.#under(choice, instant),
+        );
       const picture = this.#chosen(choose, ({ needed }) => needed);
       return picture && { ...picture, lensRange: lensRange(picture.lens) };
     };
@@ -85,20 +95,27 @@ export class Pictures {
     return circleOfConfusion(this.#figures.contents.body);
   }
 
+  /** A sky that was not chosen is that of the moment. */
+  #under(choice: FrameChoice, instant: number): FrameChoice {
+    if (this.#viewfinder.camera.sky !== null) return choice;
+    const { direct } = this.#figures.sights.outlook.skyAt(instant);
+    return { ...choice, pinned: { ...choice.pinned, sky: direct } };
+  }
+
   /** Asks with the lens that was chosen, else with the one to take for what is needed; then with its extender if it fits so. */
   #chosen<T>(
     choose: (choice: FrameChoice) => T,
     neededOf: (found: T) => number | null,
   ): (T & { lens: Lens }) | null {
     const { lenses } = this.#figures.contents.kit;
-    const { lens: key, focalLength, portrait, part, ...pins } = this.#viewfinder.camera;
+    const { lens: key, focalLength, portrait, part, sky, ...pins } = this.#viewfinder.camera;
     const own = lenses.find((lens) => lens.key === key);
     const [first] = lenses;
     if (!first) return null;
     const choice = (lens: Lens, focal: number | null): FrameChoice => ({
       lens,
       hold: { portrait, part },
-      pinned: { ...pins, focalLength: focal, circleOfConfusion: null },
+      pinned: { ...pins, sky: sky ?? 'clear', focalLength: focal, circleOfConfusion: null },
     });
     const asked = choose(choice(own ?? first, focalLength));
     const needed = neededOf(asked);

@@ -8,7 +8,7 @@ import type { Imports } from '../ports/imports';
 import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
 import type { PastWinds } from '../ports/past-winds';
-import type { CalendarFiles } from '../ports/calendar-files';
+import type { Downloads } from '../ports/downloads';
 import type { Program } from '../ports/program';
 import type { Tables } from '../ports/tables';
 import type { WeatherReader } from '../ports/weather';
@@ -84,7 +84,7 @@ export interface Contexts {
   readonly files: Files;
   readonly sources: Sources;
   readonly land: Land;
-  readonly calendars: CalendarFiles;
+  readonly downloads: Downloads;
   readonly program: Program;
 }
 
@@ -99,7 +99,7 @@ export const [getReader, setReader] = createContext<Reader>();
 export const [getFiles, setFiles] = createContext<Files>();
 export const [getSources, setSources] = createContext<Sources>();
 export const [getLand, setLand] = createContext<Land>();
-export const [getCalendars, setCalendars] = createContext<CalendarFiles>();
+export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
 
 /** Called once, above the page. */
@@ -115,6 +115,6 @@ export function provide(handed: Contexts): void {
   setFiles(handed.files);
   setSources(handed.sources);
   setLand(handed.land);
-  setCalendars(handed.calendars);
+  setDownloads(handed.downloads);
   setProgram(handed.program);
 }

@@ -108,6 +108,7 @@ interface Printed {
       path: string;
       closest: PrintedSample;
       best: PrintedSample;
+      pass: PrintedSample | null;
       visibleShare: number | null;
       glareShare: number | null;
       hidden: { from: number; to: number; by: string }[];
@@ -128,6 +129,9 @@ beforeAll(async () => {
   evening = await printed(file('survey.geojson', survey), '--at', '2026-06-21T17:00:00Z');
 });
 
+const hasShape = (value: unknown) =>
+  JSON.stringify(Object.keys(value as object)) === JSON.stringify(Object.keys(sample));
+
 describe('the figures command', () => {
   test('[C1] prints JSON of the shape in section 5 of the design, and nothing else', () => {
     const value = evening;
@@ -138,6 +142,7 @@ describe('the figures command', () => {
       id: 'string',
       name: 'string',
       sun: { azimuth: 'number', altitude: 'number' },
+      sky: { direct: 'number', visibility: 'number' },
       runways: ['twin', 'half'].map(() => ({
         id: 'string',
         centrelineDistance: 'number',
@@ -148,6 +153,8 @@ describe('the figures command', () => {
         path: 'string',
         closest: { ...sample, flankLit: expect.stringMatching(/boolean|null/) as string },
         best: { ...sample, flankLit: expect.stringMatching(/boolean|null/) as string },
+        // Null where the kit reaches nothing of it, or nothing of the side.
+        pass: expect.toSatisfy((pass: unknown) => pass === 'null' || hasShape(pass)) as object,
         // Null where no sample is usable.
         visibleShare: expect.stringMatching(/number|null/) as string,
         glareShare: expect.stringMatching(/number|null/) as string,
@@ -323,8 +330,8 @@ describe('the figures command', () => {
     const good = startCommand(path, '--at', '2026-06-21T17:00:00Z');
     expect([good.status, good.err]).toEqual([0, '']);
     expect(JSON.parse(good.out)).toEqual(evening);
-    const bad = startCommand(path, '--wind', '270/10');
+    const bad = startCommand(path, '--wind', '27010P');
     expect([bad.status, bad.out]).toEqual([2, '']);
-    expect(bad.err).toMatch(/^--wind: "270\/10" is no wind group[^\n]*\n$/);
+    expect(bad.err).toMatch(/^--wind: "27010P" is no wind[^\n]*\n$/);
   });
 });
