@@ -1,30 +1,27 @@
 import type { Contents } from '../survey/contents';
 import type { Problem } from '../survey/problems';
-import { figuresFor } from '../figures/figures-for';
-import { settingsFor, type Pinned, type Settings } from '../figures/optics/settings';
+import { figuresBySpot } from '../figures/figures-for';
+import { settingsFor, type Settings } from '../figures/optics/settings';
 import type { PathFromSpot, Sample, SpotFigures } from '../figures/types';
-import type { Lens } from '../survey/schema/kit';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { isoInstant } from '../time/local-time';
-
-/** The lens that settings are wanted for, and what is pinned. */
-export interface SettingsWanted {
-  readonly lens: Lens;
-  readonly pinned: Pinned;
-}
+import type { SettingsWanted } from './settings-wanted';
 
 /** The settings of a sample of a spot; null when none are wanted. */
 type SettingsOf = ((sample: Sample) => Settings) | null;
 
-/** The figures of a survey in the form in which the `figures` command prints them (design, section 5). */
-export function figuresJson(
+/**
+ * The figures of a survey in the form in which the `figures` command prints them (design, section 5); each spot's are
+ * worked out when it is its turn.
+ */
+export function figuresJsonBySpot(
   contents: Contents,
   openingProblems: readonly Problem[],
   at: number,
   wanted: SettingsWanted | null = null,
   terrain: ElevationGrid | null = null,
 ) {
-  const figures = figuresFor(contents, at, undefined, terrain);
+  const figures = figuresBySpot(contents, at, undefined, terrain);
   const settingsAt = ({ sun }: SpotFigures): SettingsOf =>
     wanted &&
     ((sample) =>
@@ -40,8 +37,18 @@ export function figuresJson(
       declination,
       ends,
     })),
-    spots: figures.spots.map((spot) => spotJson(spot, settingsAt(spot))),
+    spots: printedSpots(figures.spots, settingsAt),
   };
+}
+
+function* printedSpots(spots: Iterable<SpotFigures>, settingsAt: (spot: SpotFigures) => SettingsOf) {
+  for (const spot of spots) yield spotJson(spot, settingsAt(spot));
+}
+
+/** The same with all spots. */
+export function figuresJson(...given: Parameters<typeof figuresJsonBySpot>) {
+  const { spots, ...figures } = figuresJsonBySpot(...given);
+  return { ...figures, spots: [...spots] };
 }
 
 const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, settingsOf: SettingsOf) => ({
