@@ -1,14 +1,12 @@
 import type { Contents } from '../survey/contents';
 import type { Problem } from '../survey/problems';
 import { figuresBySpot } from '../figures/figures-for';
-import { settingsFor, type Settings } from '../figures/optics/settings';
-import type { PathFromSpot, Sample, SpotFigures } from '../figures/types';
+import type { PathFromSpot, SpotFigures, Sun } from '../figures/types';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { isoInstant } from '../time/local-time';
-import type { SettingsWanted } from './settings-wanted';
+import { sampleJson, type SampleJson, type SampleWishes } from './sample-json';
 
-/** The settings of a sample of a spot; null when none are wanted. */
-type SettingsOf = ((sample: Sample) => Settings) | null;
+const nothing: SampleWishes = { settings: null, lenses: false };
 
 /**
  * The figures of a survey in the form in which the `figures` command prints them (design, section 5); each spot's are
@@ -18,14 +16,11 @@ export function figuresJsonBySpot(
   contents: Contents,
   openingProblems: readonly Problem[],
   at: number,
-  wanted: SettingsWanted | null = null,
+  wishes: SampleWishes = nothing,
   terrain: ElevationGrid | null = null,
 ) {
   const figures = figuresBySpot(contents, at, undefined, terrain);
-  const settingsAt = ({ sun }: SpotFigures): SettingsOf =>
-    wanted &&
-    ((sample) =>
-      settingsFor(sample, sun.geometricAltitude, { ...contents, lens: wanted.lens }, wanted.pinned));
+  const sample = sampleJson(contents, wishes);
   return {
     at: isoInstant(at),
     used: { subject: contents.subject.key, body: contents.body.key },
@@ -37,12 +32,12 @@ export function figuresJsonBySpot(
       declination,
       ends,
     })),
-    spots: printedSpots(figures.spots, settingsAt),
+    spots: printedSpots(figures.spots, sample),
   };
 }
 
-function* printedSpots(spots: Iterable<SpotFigures>, settingsAt: (spot: SpotFigures) => SettingsOf) {
-  for (const spot of spots) yield spotJson(spot, settingsAt(spot));
+function* printedSpots(spots: Iterable<SpotFigures>, sample: SampleJson) {
+  for (const spot of spots) yield spotJson(spot, sample);
 }
 
 /** The same with all spots. */
@@ -51,7 +46,7 @@ export function figuresJson(...given: Parameters<typeof figuresJsonBySpot>) {
   return { ...figures, spots: [...spots] };
 }
 
-const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, settingsOf: SettingsOf) => ({
+const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, sample: SampleJson) => ({
   id,
   name,
   sun: { azimuth: sun.azimuth, altitude: sun.altitude },
@@ -61,49 +56,18 @@ const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, settingsOf: Se
     side: r.side,
     station: r.station,
   })),
-  paths: paths.map((path) => pathJson(path, settingsOf)),
+  paths: paths.map((path) => pathJson(path, sun, sample)),
 });
 
 const pathJson = (
   { ref, closest, best, visibleShare, glareShare, hidden }: PathFromSpot,
-  settingsOf: SettingsOf,
+  sun: Sun,
+  sample: SampleJson,
 ) => ({
   path: ref.path,
-  closest: sampleJson(closest, settingsOf),
-  best: sampleJson(best, settingsOf),
+  closest: sample(closest, sun),
+  best: sample(best, sun),
   visibleShare,
   glareShare,
   hidden: hidden.map(({ from, to, by }) => ({ from, to, by })),
-});
-
-const sampleJson = (s: Sample, settingsOf: SettingsOf) => ({
-  station: s.station,
-  height: s.height,
-  groundRange: s.groundRange,
-  slantRange: s.slantRange,
-  bearing: s.bearing,
-  elevation: s.elevation,
-  aspect: s.aspect,
-  focalLength: s.focalLength,
-  focalLength35: s.focalLength35,
-  lightAngle: s.lightAngle,
-  phaseAngle: s.phaseAngle,
-  flankLit: s.flankLit,
-  light: s.light,
-  glare: s.glare,
-  score: s.score,
-  ...(settingsOf && { settings: settingsJson(settingsOf(s)) }),
-});
-
-const settingsJson = (s: Settings) => ({
-  focalLength: s.focalLength,
-  aperture: s.aperture,
-  shutter: s.shutter,
-  iso: s.iso,
-  ev100: s.ev100,
-  near: s.near,
-  far: s.far,
-  panRate: s.panRate,
-  blurStill: s.blurStill,
-  propellerArc: s.propellerArc,
 });

@@ -63,7 +63,8 @@ async function run(
   const ground = terrain === null ? null : await terrainFrom(terrain, contents.value);
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
-  const { spots, ...figures } = figuresJsonBySpot(contents.value, opened.problems, at, wanted.value, grid);
+  const wishes = { settings: wanted.value, lenses: read.value.lenses };
+  const { spots, ...figures } = figuresJsonBySpot(contents.value, opened.problems, at, wishes, grid);
   const members = {
     ...figures,
     spots: counted(spots, contents.value.spots.length, told),

@@ -32,7 +32,11 @@ export function settingsWanted(
       ok: false,
       reason: `--at-focal: lens "${key}" can be set to ${rangesWords(lens)}, not to ${focalLength} mm`,
     };
-  const { extender, widestAperture } = lensAt(lens, focalLength ?? lens.longest);
+  // Without a focal length of one's own it is set anywhere in its range.
+  const { extender, widestAperture } =
+    focalLength === null
+      ? { extender: null, widestAperture: lens.widestAperture }
+      : lensAt(lens, focalLength);
   if (aperture !== null && aperture * engraved < widestAperture)
     return {
       ok: false,

@@ -3,7 +3,7 @@ import { sunriseAltitude } from './light/sun';
 import type { SunThere } from './light/sun-there';
 import { cosPhaseAt } from './light-on-view';
 import { halfDiagonal, type Framing } from './optics/framing';
-import { keptWithin, type Reach } from './optics/reach';
+import { takenWith, type Reach } from './optics/reach';
 import type { PathInView } from './path-in-view';
 import { glareMargin } from './practice';
 
@@ -40,6 +40,6 @@ export function glaresInto(
   // Half a frame is under 90 degrees: most samples need no more than this.
   if (sun.geometricAltitude <= sunriseAltitude || cosPhase >= cosNoGlare) return false;
   const fromAxis = 180 - acosDeg(cosPhase);
-  const focal = Number.isNaN(needed) ? reach.shortest : keptWithin(reach, needed);
+  const focal = Number.isNaN(needed) ? reach.shortest : takenWith(reach, needed);
   return focal > 0 && fromAxis < halfDiagonal(focal, framing) + glareMargin;
 }

@@ -8,6 +8,13 @@ import { messageOf, surveyFile } from './survey-files';
 import type { SurveyList } from './surveys.svelte';
 import type { Files } from '../ports/files';
 
+export interface FilesNeeds {
+  readonly open: OpenSurvey;
+  readonly saving: Saving;
+  readonly view: View;
+  readonly surveys: SurveyList;
+}
+
 /** Opening, saving and starting surveys: the part of the composition root that knows files. */
 export class SurveyFiles implements Files {
   readonly surveys: SurveyList;
@@ -15,7 +22,7 @@ export class SurveyFiles implements Files {
   readonly #saving: Saving;
   readonly #view: View;
 
-  constructor(open: OpenSurvey, saving: Saving, view: View, surveys: SurveyList) {
+  constructor({ open, saving, view, surveys }: FilesNeeds) {
     this.#open = open;
     this.#saving = saving;
     this.#view = view;

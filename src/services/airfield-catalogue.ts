@@ -1,9 +1,8 @@
 import { catalogueCredit } from '../imports/catalogue/credit';
-import { isLocated } from '../imports/catalogue/doubts';
-import { loadCatalogue } from '../imports/catalogue/load';
+import { loadCatalogue, loadFrequencies, loadRunways } from '../imports/catalogue/load';
 import { searchCatalogue } from '../imports/catalogue/search';
 import { surveyFromAirfield } from '../imports/catalogue/survey-from-airfield';
-import type { Airfield, Catalogue } from '../imports/catalogue/types';
+import type { Airfield, Catalogue, Loaded } from '../imports/catalogue/types';
 import { timeZoneAt } from '../imports/time-zone';
 import { chosenMoments } from '../figures/light/day-light';
 import { sunTimes } from '../figures/light/sun-times';
@@ -18,23 +17,47 @@ import type { Files } from '../ports/files';
 /** As many lines as are still looked through; further letters narrow better. */
 const linesShown = 40;
 
+/** Where the three files of the catalogue lie. */
+export type FilePlaces = Readonly<Record<'catalogue' | 'runways' | 'frequencies', string>>;
+const besideThePage: FilePlaces = {
+  catalogue: './catalogue.json',
+  runways: './runways.json',
+  frequencies: './frequencies.json',
+};
+
+/** Remembers what `load` has loaded; what could not be is null, and asked for again the next time. */
+function kept<T>(load: (catalogue: Catalogue) => Promise<Loaded<T>>) {
+  let value: Promise<T | null> | null = null;
+  return (catalogue: Catalogue | null): Promise<T | null> => {
+    if (!catalogue) return Promise.resolve(null);
+    return (value ??= load(catalogue).then((loaded) => {
+      if (!loaded.ok) value = null;
+      return loaded.ok ? loaded.value : null;
+    }));
+  };
+}
+
 /** The part of the composition root that knows the airfield catalogue and where time zones lie. */
 export class AirfieldCatalogue implements Airfields {
   readonly credit = catalogueCredit;
   readonly #files: Pick<Files, 'start'>;
-  readonly #url: string;
+  readonly #places: FilePlaces;
   #catalogue: Catalogue | null = null;
+  readonly #runways = kept((catalogue) => loadRunways(this.#places.runways, catalogue));
+  readonly #frequencies = kept((catalogue) => loadFrequencies(this.#places.frequencies, catalogue));
 
-  constructor(files: Pick<Files, 'start'>, url = './catalogue.json') {
+  constructor(files: Pick<Files, 'start'>, places = besideThePage) {
     this.#files = files;
-    this.#url = url;
+    this.#places = places;
   }
 
   async load(): Promise<string | null> {
     if (this.#catalogue) return null;
-    const result = await loadCatalogue(this.#url);
+    const result = await loadCatalogue(this.#places.catalogue);
     if (!result.ok) return result.reason;
-    this.#catalogue = result.catalogue;
+    this.#catalogue = result.value;
+    // On its way while somebody types; what fails now is asked for again when a survey starts.
+    void this.#runways(this.#catalogue);
     return null;
   }
 
@@ -44,9 +67,18 @@ export class AirfieldCatalogue implements Airfields {
   }
 
   async start({ key }: AirfieldMatch): Promise<void> {
-    const airfield = this.#catalogue?.airfieldAt(key);
-    if (!airfield) throw new Error(`expected an airfield of the catalogue, got ${key}`);
-    const { timeZone, guessed } = await timeZoneAt(airfield.position);
+    const found = this.#catalogue?.airfieldAt(key);
+    if (!found) throw new Error(`expected an airfield of the catalogue, got ${key}`);
+    const [runways, frequencies, { timeZone, guessed }] = await Promise.all([
+      this.#runways(this.#catalogue),
+      this.#frequencies(this.#catalogue),
+      timeZoneAt(found.position),
+    ]);
+    const airfield = {
+      ...found,
+      runways: runways?.(key) ?? null,
+      frequencies: frequencies?.(key) ?? null,
+    };
     const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
     const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
     await this.#files.start(lightWorthSeeing(survey, airfield.position, timeZone), notice || null);
@@ -99,7 +131,7 @@ function matchOf(airfield: Airfield): AirfieldMatch {
     name: airfield.name,
     place: [airfield.town, country].filter(Boolean).join(', '),
     kind: airfield.kind.endsWith('airport') ? '' : airfield.kind.replace('-', ' '),
-    locatedRunways: airfield.runways.filter(isLocated).length,
-    runways: airfield.runways.length,
+    locatedRunways: airfield.locatedCount,
+    runways: airfield.runwayCount,
   };
 }

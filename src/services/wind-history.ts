@@ -7,12 +7,17 @@ import type { PastWinds, PastWindsPlan, PastWindsRead } from '../ports/past-wind
 
 const windFile = tableFile('Table of past winds (CSV)');
 
+export interface WindHistoryNeeds {
+  readonly document: SurveyDocument;
+  readonly derived: Pick<Derived, 'timeZone'>;
+}
+
 /** Tables of past winds: the part of the composition root that knows imports and files. */
 export class WindHistory implements PastWinds {
   readonly #document: SurveyDocument;
-  readonly #derived: Derived;
+  readonly #derived: WindHistoryNeeds['derived'];
 
-  constructor(document: SurveyDocument, derived: Derived) {
+  constructor({ document, derived }: WindHistoryNeeds) {
     this.#document = document;
     this.#derived = derived;
   }

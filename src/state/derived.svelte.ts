@@ -230,7 +230,7 @@ export class Derived {
 
   /** The lens to take for a needed focal length in mm; null without one. */
   lensFor(needed: number | null): Verdict | null {
-    return needed === null ? null : lensToTake(this.verdicts(needed));
+    return needed === null ? null : lensToTake(this.verdicts(needed), this.contents.kit.fill);
   }
 
   /** What each lens of the kit makes of a needed focal length in mm. */

@@ -12,7 +12,11 @@ it('[B146] works over plain http in a local network, and says in Preferences wha
     // Any name but localhost makes the page insecure, as an address in a local network does.
     args: [...chromiumArgs, '--host-resolver-rules=MAP lan.test 127.0.0.1'],
   });
-  const page = await browser.newPage({ locale: 'en-GB', reducedMotion: 'reduce' });
+  const page = await browser.newPage({
+    locale: 'en-GB',
+    reducedMotion: 'reduce',
+    viewport: { width: 1100, height: 500 },
+  });
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {

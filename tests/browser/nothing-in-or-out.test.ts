@@ -4,7 +4,7 @@ import { closeBrowser, openPage, pixelOf, type Opened } from './page';
 const requests: string[] = [];
 let opened: Opened;
 beforeAll(async () => {
-  opened = await openPage({ onRequest: (url) => requests.push(url) });
+  opened = await openPage({ width: 1100, height: 600, onRequest: (url) => requests.push(url) });
 });
 afterAll(closeBrowser);
 

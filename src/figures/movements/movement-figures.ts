@@ -131,7 +131,7 @@ export class MovementLooks {
     const { focalLength } = best.reading;
     const verdicts =
       focalLength === null ? [] : kit.lenses.map((lens) => verdictFor(lens, focalLength, body, kit.fill));
-    return { ...best, lens: lensToTake(verdicts) };
+    return { ...best, lens: lensToTake(verdicts, kit.fill) };
   }
 
   #path(subject: Subject, ref: EndRef, use: Movement['use']): Path | null {

@@ -24,6 +24,7 @@ import {
   type SlowestShutters,
 } from './motion';
 import { rangesOf } from './reach';
+import { widestApertureAt } from './widest-aperture';
 
 /** What is photographed, and with what. */
 export interface Setup {
@@ -108,11 +109,11 @@ export function lensAt(
   lens: Lens,
   focalLength: number,
 ): { readonly extender: number | null; readonly widestAperture: number } {
-  const alone = { extender: null, widestAperture: lens.widestAperture };
+  const alone = { extender: null, widestAperture: widestApertureAt(lens, focalLength) };
   if (focalLength <= lens.longest || lens.extenders.length === 0) return alone;
   const reaching = lens.extenders.filter((x) => focalLength <= lens.longest * x * hair);
   const extender = reaching.length > 0 ? Math.min(...reaching) : Math.max(...lens.extenders);
-  return { extender, widestAperture: lens.widestAperture * extender };
+  return { extender, widestAperture: widestApertureAt(lens, focalLength, extender) };
 }
 
 /** What rounding may add: 400 mm with 1.4x is 560 mm. */

@@ -114,7 +114,7 @@ export class AirfieldTablesSource implements ReadSource {
       .map(({ field }) => field);
   }
 
-  #remarksOn({ ident, airport, runways }: Field): string[] {
+  #remarksOn({ airport, runways }: Field): string[] {
     if (this.#onlyAirports)
       return [
         'This table names airfields, not runways. Bring in runways.csv as well, together with it or after it.',
@@ -122,9 +122,7 @@ export class AirfieldTablesSource implements ReadSource {
     const missing = runways.filter(
       (runway) => !isLocated(flagged(runway, runwayAirfield(runway, airport), this.#instant)),
     );
-    return missing.length === 0 && runways.length > 0
-      ? []
-      : missingRunwayDoubts({ ...placeholder, name: ident, runways: missing });
+    return missing.length === 0 && runways.length > 0 ? [] : missingRunwayDoubts({ runways: missing });
   }
 
   #candidates({ airport, runways }: Field, around: Surroundings, tally: Tally): Candidate[] {
@@ -175,28 +173,11 @@ function credible(row: RunwayRow, tally: Tally): RunwayRow {
   return { ...row, ends: [a ?? null, b ?? null] };
 }
 
-/** What `runwayDoubts` asks of an airfield. */
-const placeholder = {
-  index: 0,
-  name: '',
-  town: '',
-  region: '',
-  country: '',
-  icao: null,
-  iata: null,
-  localCodes: [],
-  kind: 'small-airport',
-  position: [0, 0],
-  elevation: 0,
-  frequencies: [],
-  runways: [],
-} as const;
-
+/** Where the field lies, by what the tables say of it. */
 function runwayAirfield({ ends }: RunwayRow, airport: AirportRow | null) {
   const end = ends[0] ?? ends[1];
   return {
-    ...placeholder,
-    position: airport?.position ?? end?.position ?? placeholder.position,
+    position: airport?.position ?? end?.position ?? ([0, 0] as const),
     elevation: airport?.elevation ?? end?.elevation ?? 0,
   };
 }

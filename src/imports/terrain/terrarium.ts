@@ -15,6 +15,7 @@ export const heightOf = (red: number, green: number, blue: number): number =>
 /** Which tiles of a zoom level lie about a position. */
 export interface TileBlock {
   readonly z: number;
+  /** Columns count on across the antimeridian: `left` may be negative, and the last one beyond the world's last. */
   readonly left: number;
   readonly top: number;
   readonly across: number;
@@ -38,6 +39,15 @@ export function tilesAbout([lng, lat]: Position, reach: number, z: number): Tile
   const [east, north] = tileAt([lng + wide, Math.min(85, lat + reach)], z);
   const [left, top] = [Math.floor(west), Math.floor(north)];
   return { z, left, top, across: Math.floor(east) - left + 1, down: Math.floor(south) - top + 1 };
+}
+
+/** The block's tiles as a server has them, row by row: beyond the antimeridian the columns begin anew. */
+export function tilesOf({ z, left, top, across, down }: TileBlock): readonly { readonly x: number; readonly y: number }[] {
+  const columns = 2 ** z;
+  return Array.from({ length: across * down }, (_, i) => ({
+    x: (((left + (i % across)) % columns) + columns) % columns,
+    y: top + Math.floor(i / across),
+  }));
 }
 
 /**

@@ -15,7 +15,7 @@ export const setSite = (survey: Survey, patch: Patch): Survey => setMember(surve
 export const setMoments = (survey: Survey, patch: { date?: string; a?: string; b?: string }): Survey =>
   setMember(survey, 'moments', patch);
 
-/** Chooses subject, body or lenses by key. No undo step: the caller replaces the present survey. */
+/** Chooses subject, body or lenses by key. No undo step: see `carryChoices`. */
 export const setCurrent = (
   survey: Survey,
   patch: { subject?: string; body?: string; lenses?: readonly string[] },
