@@ -60,7 +60,7 @@ async function start(target: HTMLElement): Promise<void> {
     () => view.dragging !== null || view.drawing.length > 0,
     now,
   );
-  const airfields = new LateAirfields(keeping.files);
+  const airfields = new LateAirfields({ files: keeping.files, now });
   const files = new KeptFiles();
   const app = new SunsideApp({
     document: survey,

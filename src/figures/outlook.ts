@@ -1,10 +1,10 @@
 import type { Contents } from '../survey/contents';
-import type { Body, Kit } from '../survey/schema/kit';
+import { Memo } from '../survey/memo';
 import type { Runway } from '../survey/schema/runway';
-import type { Subject } from '../survey/schema/subject';
+import type { SkyAt } from './light/sky';
+import { skyAtOf } from './light/sky-at';
 import { framingOf, type Framing } from './optics/framing';
 import { reachOf, type Reach } from './optics/reach';
-import { remembered } from './remembered';
 import { grounded, terrainOf } from './sight/grounded';
 import { siteFrame } from './sight/site-frame';
 import { surroundings, type Surroundings } from './sight/surroundings';
@@ -22,26 +22,12 @@ export interface Outlook {
   readonly around: Surroundings | null;
   /** IANA zone whose months leaves follow. */
   readonly timeZone: string;
+  /** The sky at each instant. */
+  readonly skyAt: SkyAt;
 }
 
-const rememberedOutlook = remembered(
-  (
-    subject: Subject,
-    runways: readonly Runway[],
-    elevation: number,
-    body: Body,
-    kit: Kit,
-    around: Surroundings | null,
-    timeZone: string,
-  ): Outlook => ({
-    runways,
-    fieldElevation: elevation,
-    framing: framingOf(subject, body, kit.fill),
-    reach: reachOf(kit),
-    around,
-    timeZone,
-  }),
-);
+/** One a subject is asked for by turns: movements look at each with its own. */
+const kept = new Memo<Outlook>();
 
 /**
  * `terrain`: the ground's heights, null where only the runways' are known. The same object as long as nothing of it has
@@ -54,5 +40,14 @@ export function outlookOf(contents: Contents, terrain: ElevationGrid | null = nu
   const frame = siteFrame(site.reference);
   const ground = terrainOf(contents, terrain);
   const around = surroundings(contents.obstacles, runways, elevation, frame, ground);
-  return rememberedOutlook(subject, runways, elevation, body, kit, around, site.timeZone);
+  const skyAt = skyAtOf(contents);
+  return kept.get([subject, runways, elevation, body, kit, around, site.timeZone, skyAt], () => ({
+    runways,
+    fieldElevation: elevation,
+    framing: framingOf(subject, body, kit.fill),
+    reach: reachOf(kit),
+    around,
+    timeZone: site.timeZone,
+    skyAt,
+  }));
 }

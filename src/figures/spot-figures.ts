@@ -1,9 +1,10 @@
 import type { Contents } from '../survey/contents';
+import { Memo } from '../survey/memo';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import { closestIndex } from './best-in-view';
+import { clearSky } from './light/sky';
 import { sunAt } from './light/sun';
 import { sunThere } from './light/sun-there';
-import { Memo } from './memo';
 import { outlookOf, type Outlook } from './outlook';
 import { Scratch } from './scratch';
 import { groundUnder } from './sight/ground';
@@ -33,11 +34,12 @@ export function spotFigures(
   const ground = groundUnder(spot, outlook.runways, outlook.fieldElevation, around?.terrain);
   const eye = eyeAt(spot, ground.elevation);
   const suns = instants.map((instant) => sunAt(spot.position, instant));
+  const skies = instants.map(outlook.skyAt);
   const hiders = suns.map((): string | null => null);
   const runways = runwaysFrom(spot, outlook.runways);
   const seen = suns.map((): PathFromSpot[] => []);
   const look = (sight: SightLines | null, which: readonly number[]) => {
-    const there = which.map((i) => [i, sunThere(suns[i] as Sun, hiders[i] !== null)] as const);
+    const there = which.map((i) => [i, sunThere(suns[i] as Sun, hiders[i] !== null, skies[i])] as const);
     for (const path of paths) {
       if (around) sight?.look(targetsAlong(path, outlook.framing, around));
       view.look(path.samples, eye, outlook.framing, sight);
@@ -60,6 +62,7 @@ export function spotFigures(
     id: spot.id,
     name: spot.name,
     sun,
+    sky: skies[i] ?? clearSky,
     ground: ground.elevation,
     groundFrom: ground.from,
     sunHiddenBy: hiders[i] ?? null,
@@ -68,9 +71,7 @@ export function spotFigures(
   }));
 }
 
-/** The most spots whose figures are kept; of past surveys only `pastSpots`. */
-const kept = new Memo<SpotFigures[]>({ most: 1000 });
-const pastSpots = 4;
+const kept = new Memo<SpotFigures[]>();
 
 /** `spotFigures` of every spot, computed only for those that something has changed for. */
 export function allSpotFigures(
@@ -84,6 +85,6 @@ export function allSpotFigures(
   const figures = contents.spots.map((spot) =>
     kept.get([spot, paths, outlook, instants], () => spotFigures(spot, paths, outlook, instants, scratch)),
   );
-  kept.keepLast(figures.length + pastSpots);
+  kept.keepOnly(contents.spots);
   return figures;
 }

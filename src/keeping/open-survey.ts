@@ -1,5 +1,6 @@
 import { isLong, readSafely, readSurvey, type Reading } from './opening';
 import type { OpeningRequest } from './opening-messages';
+import type { NewSurvey } from '../ports/files';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Saving } from '../state/saving.svelte';
 import { Turns } from '../state/turns';
@@ -114,6 +115,13 @@ export class OpenSurvey {
    */
   show(source: OpeningRequest, options: ShowOptions = {}): Promise<void> {
     return this.#show(source, options, this.#begin());
+  }
+
+  /** Shows a survey that is being made, and keeps it. */
+  async start(make: () => Promise<NewSurvey>): Promise<void> {
+    const isLast = this.#begin();
+    const { survey, ...said } = await make();
+    if (isLast()) await this.#show(saveSurvey(survey), { changed: true, ...said }, isLast);
   }
 
   async save(): Promise<void> {

@@ -5,6 +5,7 @@ import { Saving } from '../../src/state/saving.svelte';
 import { View } from '../../src/state/view.svelte';
 import type { Written } from '../../src/storage/autosave';
 import type { StoredSurvey, SurveyToKeep } from '../../src/storage/records';
+import type { Survey } from '../../src/survey/document';
 import { addFeature } from '../../src/survey/edits/add-feature';
 import { setSite } from '../../src/survey/edits/set-members';
 import { newSurvey } from '../../src/survey/new-survey';
@@ -204,6 +205,20 @@ describe('opening', () => {
     const again = [open.openSample(), open.openKept('kept')];
     await Promise.all(again);
     expect(name()).toBe('Kept');
+  });
+
+  it('[K204] a survey that is still being made gives way as well, and is kept once it is shown', async () => {
+    const { writes, open, saving, name } = setUp();
+    const made = later<{ survey: Survey; notice: string | null }>();
+    const starting = open.start(() => made.promise);
+    await open.show(textOf('Chosen'));
+    made.answer({ survey: newSurvey({ name: 'Slow' }), notice: 'A new survey.' });
+    await starting;
+    expect(name()).toBe('Chosen');
+
+    await open.start(() => Promise.resolve({ survey: newSurvey({ name: 'New' }), notice: null }));
+    await saving.flush();
+    expect([name(), writes.length]).toEqual(['New', 1]);
   });
 
   it('[K205] what is typed while a file is read is kept before the file takes its place', async () => {

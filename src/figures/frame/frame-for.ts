@@ -1,10 +1,12 @@
 import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
 import type { Body, Lens } from '../../survey/schema/kit';
 import { isLeafy } from '../../survey/schema/sights';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { along, positionOf, type Vec3 } from '../geometry/earth';
 import { RAD } from '../geometry/angles';
 import { sunAt } from '../light/sun';
+import { skyWord } from '../optics/exposure';
 import { framingOf, type Hold } from '../optics/framing';
 import type { Pinned } from '../optics/settings';
 import { settingsCard, type SettingsCard } from '../optics/settings-card';
@@ -20,7 +22,6 @@ import { endsHidden, type EndsHidden } from './ends-hidden';
 import { cameraOn, poseAt } from './pose';
 import type { Picture } from './picture';
 import { sceneryRound, type Scenery } from './scenery';
-import { remembered } from '../remembered';
 import { Scratch } from '../scratch';
 
 /** What is looked through, and how. */
@@ -54,21 +55,16 @@ const held = (body: Body, { portrait }: Hold): Body =>
       }
     : body;
 
-const sceneryAt = remembered(
-  (
-    spot: StandingSpot,
-    ground: number,
-    runways: Contents['runways'],
-    aprons: Contents['aprons'],
-    taxiRoutes: Contents['taxiRoutes'],
-    obstacles: Contents['obstacles'],
-    field: number,
-  ): Scenery => sceneryRound(viewPoint(spot, ground), { runways, aprons, taxiRoutes, obstacles }, field),
-);
+const kept = new Memo<Scenery>();
 
 /** The scenery of a spot on ground at a height in m above mean sea level; built once until something of it changes. */
-export const sceneryOf = (spot: StandingSpot, ground: number, contents: Contents, field: number): Scenery =>
-  sceneryAt(spot, ground, contents.runways, contents.aprons, contents.taxiRoutes, contents.obstacles, field);
+export function sceneryOf(spot: StandingSpot, ground: number, contents: Contents, field: number): Scenery {
+  const { runways, aprons, taxiRoutes, obstacles } = contents;
+  kept.keepOnly(contents.spots);
+  return kept.get([spot, ground, runways, aprons, taxiRoutes, obstacles, field], () =>
+    sceneryRound(viewPoint(spot, ground), contents, field),
+  );
+}
 
 /** Figures and settings of the sample nearest to a station, as the camera is held. `instant`: ms since 1970, UTC. */
 export function framed(
@@ -136,7 +132,7 @@ export function frameFor(
         ],
         altitude: sun.geometricAltitude,
       },
-      sky: choice.pinned.sky,
+      sky: skyWord(choice.pinned.sky),
       gearDown: gearDown(path, at),
       arc: card.shown.propellerArc,
       bare: bareTrees(contents, instant),

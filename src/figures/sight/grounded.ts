@@ -1,6 +1,6 @@
 import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
 import type { EndIndex, Runway } from '../../survey/schema/runway';
-import { remembered } from '../remembered';
 import { siteFrame } from './site-frame';
 import { terrainAt, terrainIn, type ElevationGrid, type Terrain } from './terrain';
 
@@ -10,7 +10,12 @@ type Field = Pick<Contents, 'site' | 'runways'>;
 export const terrainOf = ({ site }: Pick<Contents, 'site'>, grid: ElevationGrid | null): Terrain | null =>
   grid && terrainIn(grid, siteFrame(site.reference));
 
-const onTerrain = remembered((runway: Runway, terrain: Terrain): Runway => {
+const kept = new Memo<Runway>();
+
+const onTerrain = (runway: Runway, terrain: Terrain): Runway =>
+  kept.get([runway, terrain], () => standingOn(runway, terrain));
+
+function standingOn(runway: Runway, terrain: Terrain): Runway {
   const [a, b] = runway.ends;
   if (a.elevation !== null && b.elevation !== null) return runway;
   const heightOf = (end: EndIndex) => runway.ends[end].elevation ?? terrainAt(terrain, runway.line[end]);
@@ -21,7 +26,7 @@ const onTerrain = remembered((runway: Runway, terrain: Terrain): Runway => {
       { ...b, elevation: heightOf(1) },
     ],
   };
-});
+}
 
 /**
  * The survey with what the terrain says where it says nothing itself. The ladder of heights, for a runway's end: its own

@@ -1,7 +1,7 @@
 import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { monthAt, withinMonth } from '../../time/local-time';
-import { Memo } from '../memo';
 import { outlookOf, type Outlook } from '../outlook';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
@@ -24,11 +24,11 @@ export function stillViewsOf(
   const { eye, look } = lookingFrom(spot, paths, outlook, instant, lines);
   return paths.map((path) => {
     view.look(path.samples, eye, framing, look(path).sight);
-    return stillView(view, framing, reach);
+    return stillView(view, framing, reach, outlook.skyAt);
   });
 }
 
-const kept = new Memo<StillView[]>({ most: 200 });
+const kept = new Memo<StillView[]>({ each: 2 });
 
 /** `stillViewsOf` a spot of the survey, computed only when something has changed for it. */
 export function keptViews(
@@ -43,6 +43,7 @@ export function keptViews(
   const { around, timeZone } = outlook;
   // Leaves go by the month; without any all instants are alike.
   const at = around?.leafy ? withinMonth(monthAt(instant, timeZone)) : 0;
+  kept.keepOnly(contents.spots);
   return kept.get([spot, paths, outlook, at], () => stillViewsOf(spot, paths, outlook, at, scratch));
 }
 
