@@ -17,6 +17,7 @@ import { SurveyDocument } from './state/document.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Terrain } from './state/terrain.svelte';
+import { SiteZones } from './state/site-zones.svelte';
 import { View } from './state/view.svelte';
 import { KeptFiles } from './storage/kept-files';
 import { keptText } from './storage/kept-text';
@@ -48,8 +49,9 @@ async function start(target: HTMLElement): Promise<void> {
     },
   );
   const terrain = new Terrain();
-  const derived = new Derived(survey, view, now, terrain);
-  const keeping = keepSurveys(survey, derived, view, async () => (await fetch(sampleUrl)).text(), now);
+  const zones = new SiteZones(async () => (await import('./imports/time-zone')).zoneFinder());
+  const derived = new Derived(survey, view, now, terrain, zones.at);
+  const keeping = keepSurveys({ document: survey, view, loadSample: () => textAt(sampleUrl), now });
   const preferences = new Preferences(keptText('sunside-preferences'));
   const look = new Look(preferences, (query) => matchMedia(query));
   wear(look);
@@ -58,35 +60,43 @@ async function start(target: HTMLElement): Promise<void> {
     () => view.dragging !== null || view.drawing.length > 0,
     now,
   );
-  const airfields = new LateAirfields(keeping.files);
+  const airfields = new LateAirfields({ files: keeping.files, now });
   const files = new KeptFiles();
-  const app = new SunsideApp(
-    survey,
+  const app = new SunsideApp({
+    document: survey,
     view,
     derived,
-    keeping.files,
+    files: keeping.files,
     airfields,
-    new KitTables(),
-    new Weather(survey, derived, now),
-    new WindHistory(survey, derived),
-    new SurveyMovements(survey, derived),
-    new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
-    new SunsideBaseMaps(new BaseChoice(keptText('sunside-base-maps'), files), files),
-    new CalendarFiles(now),
+    tables: new KitTables(),
+    weather: new Weather({ document: survey, derived, now }),
+    pastWinds: new WindHistory({ document: survey, derived }),
+    movements: new SurveyMovements({ document: survey, derived }),
+    imports: new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
+    bases: new SunsideBaseMaps({ choice: new BaseChoice(keptText('sunside-base-maps'), files), files }),
+    planFiles: new CalendarFiles(now),
     terrain,
-    new SunsideGroundHeights(terrain, new KeptFiles('sunside-heights'), keptText('sunside-heights'), {
-      url: terrainUrl,
-      near: samplePlan.near,
+    ground: new SunsideGroundHeights({
+      terrain,
+      files: new KeptFiles('sunside-heights'),
+      choice: keptText('sunside-heights'),
+      sample: { url: terrainUrl, near: samplePlan.near },
     }),
     preferences,
     look,
     program,
-    [samplePlan],
-  );
+    plans: [samplePlan],
+  });
   await keeping.start();
-  mount(Root, { target, props: { app } });
+  mount(Root, { target, props: { app, rescue: keeping.rescue } });
   // The first start is not to share its network with what is stored for the next ones.
   if (import.meta.env.PROD) whenLoaded(() => void program.start('./sw.js'));
+}
+
+async function textAt(url: string): Promise<string> {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(`status ${answer.status}`);
+  return answer.text();
 }
 
 function whenLoaded(go: () => void): void {

@@ -1,57 +1,60 @@
-import type { Derived } from '../state/derived.svelte';
-import type { SurveyDocument } from '../state/document.svelte';
-import type { Look } from '../state/look.svelte';
-import type { Preferences } from '../state/preferences.svelte';
-import type { Terrain } from '../state/terrain.svelte';
-import type { View } from '../state/view.svelte';
 import type { Position } from '../survey/document';
 import { freshFeatureId } from '../survey/ids';
-import type { Airfields } from '../ports/airfields';
 import type { App } from '../ui/app-context';
-import type { BaseMaps } from '../ports/base-maps';
-import type { Files } from '../ports/files';
-import type { GroundHeights } from '../ports/ground-heights';
 import type { GroundPlan } from '../ports/ground-plan';
 import type { MapControl } from '../ports/map-control';
-import type { PastWinds } from '../ports/past-winds';
-import type { PlanFiles } from '../ports/plan-files';
-import type { Program } from '../ports/program';
-import type { Tables } from '../ports/tables';
-import type { WeatherReader } from '../ports/weather';
-import type { Imports } from '../ports/imports';
 import { formatsFor } from '../ui/formats';
-import type { MovementLists } from '../ports/movement-lists';
 
 /** Degrees round a ground plan's middle within which a survey is drawn on it. */
 const planWithin = 0.2;
 
+/** What is handed in: the rest follows from it, or comes later. */
+export type AppParts = Omit<App, 'format' | 'plan' | 'map' | 'newId'> & {
+  readonly plans: readonly (GroundPlan & { readonly near: Position })[];
+};
+
 /** What the panels are handed by context. */
 export class SunsideApp implements App {
-  readonly #plans: readonly (GroundPlan & { readonly near: Position })[];
+  readonly document: App['document'];
+  readonly view: App['view'];
+  readonly derived: App['derived'];
+  readonly files: App['files'];
+  readonly airfields: App['airfields'];
+  readonly tables: App['tables'];
+  readonly weather: App['weather'];
+  readonly pastWinds: App['pastWinds'];
+  readonly movements: App['movements'];
+  readonly imports: App['imports'];
+  readonly bases: App['bases'];
+  readonly planFiles: App['planFiles'];
+  readonly terrain: App['terrain'];
+  readonly ground: App['ground'];
+  readonly preferences: App['preferences'];
+  readonly look: App['look'];
+  readonly program: App['program'];
+  readonly #plans: AppParts['plans'];
   /** Set by the map's component once the map is there. */
   map = $state.raw<MapControl | null>(null);
 
-  constructor(
-    readonly document: SurveyDocument,
-    readonly view: View,
-    readonly derived: Derived,
-    readonly files: Files,
-    readonly airfields: Airfields,
-    readonly tables: Tables,
-    readonly weather: WeatherReader,
-    readonly pastWinds: PastWinds,
-    readonly movements: MovementLists,
-    readonly imports: Imports,
-    readonly bases: BaseMaps,
-    readonly planFiles: PlanFiles,
-    readonly terrain: Terrain,
-    readonly ground: GroundHeights,
-    readonly preferences: Preferences,
-    readonly look: Look,
-    readonly program: Program,
-    plans: readonly (GroundPlan & { readonly near: Position })[],
-  ) {
-    this.#plans = plans;
+  constructor(parts: AppParts) {
+    this.document = parts.document;
+    this.view = parts.view;
+    this.derived = parts.derived;
+    this.files = parts.files;
+    this.airfields = parts.airfields;
+    this.tables = parts.tables;
+    this.weather = parts.weather;
+    this.pastWinds = parts.pastWinds;
+    this.movements = parts.movements;
+    this.imports = parts.imports;
+    this.bases = parts.bases;
+    this.planFiles = parts.planFiles;
+    this.terrain = parts.terrain;
+    this.ground = parts.ground;
+    this.preferences = parts.preferences;
+    this.look = parts.look;
+    this.program = parts.program;
+    this.#plans = parts.plans;
   }
 
   readonly format = $derived.by(() => formatsFor(this.preferences.values));

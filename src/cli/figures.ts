@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotiff';
+import { zoneFinder } from '../imports/time-zone';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
 import { skyAtOf } from '../figures/light/sky-at';
@@ -71,7 +73,7 @@ async function run(args: readonly string[], now: number): Promise<Read<string>> 
       ok: false,
       reason: `${file}: the survey was written by a newer version of Sunside; update to read it`,
     };
-  const contents = chosen(readContents(opened.survey), subject, body);
+  const contents = chosen(readContents(opened.survey, await zoneFinder()), subject, body);
   if (!contents.ok) return contents;
   const { sky } = read.value;
   const looked = underSky(contents.value, sky, wind.value?.sky ?? null, at, day);
@@ -89,9 +91,22 @@ async function run(args: readonly string[], now: number): Promise<Read<string>> 
   return { ok: true, value: JSON.stringify(figures, null, 1) };
 }
 
-const answer = await run(process.argv.slice(2), Date.now());
-if (answer.ok) process.stdout.write(`${answer.value}\n`);
-else {
-  process.stderr.write(`${answer.reason.replace(/\s+/g, ' ')}\n`);
-  process.exitCode = 2;
+/** Where the command writes: the streams of its process, or whatever takes text. */
+export interface Streams {
+  readonly out: Pick<NodeJS.WritableStream, 'write'>;
+  readonly err: Pick<NodeJS.WritableStream, 'write'>;
 }
+
+/** The command itself: writes its answer, or one plain line about why there is none, and gives its exit status. */
+export async function command(args: readonly string[], now: number, { out, err }: Streams): Promise<0 | 2> {
+  const answer = await run(args, now);
+  if (answer.ok) out.write(`${answer.value}\n`);
+  else err.write(`${answer.reason.replace(/\s+/g, ' ')}\n`);
+  return answer.ok ? 0 : 2;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url))
+  process.exitCode = await command(process.argv.slice(2), Date.now(), {
+    out: process.stdout,
+    err: process.stderr,
+  });

@@ -1,6 +1,7 @@
 import type { Contents } from '../survey/contents';
 import { problemsOf } from './checks/problems';
 import { runwayFigures } from './runway-figures';
+import { grounded } from './sight/grounded';
 import type { ElevationGrid } from './sight/terrain';
 import { allSpotFigures } from './spot-figures';
 import { fieldElevation, pathsOf, type PathFilter } from './traffic/paths';
@@ -13,11 +14,11 @@ export function figuresFor(
   wanted: PathFilter = () => true,
   terrain: ElevationGrid | null = null,
 ): Figures {
-  const elevation = fieldElevation(contents);
+  const elevation = fieldElevation(grounded(contents, terrain));
   const runways = contents.runways.map((runway) => runwayFigures(runway, elevation, instant));
-  const paths = pathsOf(contents, wanted);
+  const paths = pathsOf(contents, wanted, terrain);
   return {
-    problems: problemsOf(contents, runways, instant),
+    problems: problemsOf(grounded(contents, terrain), runways, instant),
     runways: runways.filter((r) => r !== null),
     spots: allSpotFigures(contents, paths, [instant], terrain).flat(),
   };

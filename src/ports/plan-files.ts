@@ -4,4 +4,6 @@ import type { CalendarEntry } from '../exports/calendar';
 export interface PlanFiles {
   /** As a calendar file: by the browser's file access, or as a download. */
   save(entries: readonly CalendarEntry[]): Promise<void>;
+  /** As a PNG file, in the same way. Null, or why it could not be saved. */
+  savePicture(picture: Promise<Blob>, name: string): Promise<string | null>;
 }

@@ -10,12 +10,17 @@ import type { MovementLists, MovementPlan, MovementReading } from '../ports/move
 
 const listFile = tableFile('List of movements (CSV)');
 
+export interface SurveyMovementsNeeds {
+  readonly document: SurveyDocument;
+  readonly derived: Pick<Derived, 'contents' | 'date' | 'timeZone'>;
+}
+
 /** Lists of movements: the part of the composition root that knows imports, exports and files. */
 export class SurveyMovements implements MovementLists {
   readonly #document: SurveyDocument;
-  readonly #derived: Derived;
+  readonly #derived: SurveyMovementsNeeds['derived'];
 
-  constructor(document: SurveyDocument, derived: Derived) {
+  constructor({ document, derived }: SurveyMovementsNeeds) {
     this.#document = document;
     this.#derived = derived;
   }

@@ -1,4 +1,5 @@
 import type { CalendarEntry } from '../exports/calendar';
+import { messageOf } from '../keeping/survey-files';
 import { saveFile, type FileKind } from '../storage/files';
 import type { PlanFiles } from '../ports/plan-files';
 
@@ -6,6 +7,12 @@ const calendarFile: FileKind = {
   mediaType: 'text/calendar',
   extensions: ['.ics'],
   description: 'Calendar (iCalendar)',
+};
+
+const pictureFile: FileKind = {
+  mediaType: 'image/png',
+  extensions: ['.png'],
+  description: 'Picture (PNG)',
 };
 
 /** What of the plan is taken along as files: the part of the composition root that knows exports and files. */
@@ -19,5 +26,14 @@ export class CalendarFiles implements PlanFiles {
   async save(entries: readonly CalendarEntry[]): Promise<void> {
     const { calendarText } = await import('../exports/calendar');
     await saveFile(calendarText(entries, this.#now()), 'plan.ics', calendarFile, null);
+  }
+
+  async savePicture(picture: Promise<Blob>, name: string): Promise<string | null> {
+    try {
+      await saveFile(picture, name, pictureFile, null);
+      return null;
+    } catch (error) {
+      return `The picture could not be saved: ${messageOf(error)}.`;
+    }
   }
 }

@@ -3,13 +3,19 @@ import type { SurveyDocument } from '../state/document.svelte';
 import { setWeather } from '../survey/edits/set-weather';
 import type { WeatherReader } from '../ports/weather';
 
+export interface WeatherNeeds {
+  readonly document: SurveyDocument;
+  readonly derived: Pick<Derived, 'contents' | 'siteDeclination'>;
+  readonly now: () => number;
+}
+
 /** Winds that people type or paste: the part of the composition root that loads the reader of reports. */
 export class Weather implements WeatherReader {
   readonly #document: SurveyDocument;
-  readonly #derived: Derived;
+  readonly #derived: WeatherNeeds['derived'];
   readonly #now: () => number;
 
-  constructor(document: SurveyDocument, derived: Derived, now: () => number) {
+  constructor({ document, derived, now }: WeatherNeeds) {
     this.#document = document;
     this.#derived = derived;
     this.#now = now;

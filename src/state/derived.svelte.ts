@@ -6,6 +6,7 @@ import { sunAt } from '../figures/light/sun';
 import { sunTimes } from '../figures/light/sun-times';
 import { meshWithin } from '../figures/practice';
 import { groundAt } from '../figures/sight/ground';
+import { grounded } from '../figures/sight/grounded';
 import { meshAhead, type MeshAhead } from '../figures/sight/mesh-ahead';
 import { sightProfile } from '../figures/sight/profile';
 import type { ElevationGrid } from '../figures/sight/terrain';
@@ -18,7 +19,7 @@ import { allSpotFigures } from '../figures/spot-figures';
 import { focalLengthsAlong } from '../figures/spot/focal-lengths-along';
 import { inspectPath } from '../figures/spot/inspect-path';
 import { outlookOf } from '../figures/outlook';
-import { fieldElevation, pathsOf } from '../figures/traffic/paths';
+import { pathsOf } from '../figures/traffic/paths';
 import { readContents } from '../survey/contents';
 import {
   flowFor,
@@ -36,6 +37,7 @@ import { lensToTake, spotSummary, type SpotSummary } from '../figures/summary/sp
 import type { Obstacle } from '../survey/schema/places';
 import type { SpotFigures, Verdict } from '../figures/types';
 import type { SurveyDocument } from './document.svelte';
+import type { ZoneAt } from '../survey/zones';
 import type { View } from './view.svelte';
 
 /**
@@ -50,17 +52,20 @@ export class Derived {
   /** Room to work in for everything that is computed here, one thing at a time. */
   readonly scratch = new Scratch();
   readonly #terrain: { readonly grid: ElevationGrid | null };
+  readonly #zoneAt: ZoneAt | null;
 
   constructor(
     document: SurveyDocument,
     view: View,
     now: () => number,
     terrain: { readonly grid: ElevationGrid | null } = { grid: null },
+    zoneAt: ZoneAt | null = null,
   ) {
     this.#document = document;
     this.#view = view;
     this.#now = now;
     this.#terrain = terrain;
+    this.#zoneAt = zoneAt;
   }
 
   /** Heights of the ground, null while only those of the runways are known. */
@@ -68,7 +73,7 @@ export class Derived {
     return this.#terrain.grid;
   }
 
-  readonly contents = $derived.by(() => readContents(this.#document.survey));
+  readonly contents = $derived.by(() => readContents(this.#document.survey, this.#zoneAt));
 
   readonly #moments = $derived.by(() => momentsOf(this.contents, this.#now()));
   readonly timeZone = $derived.by(() => this.#moments.timeZone);
@@ -97,12 +102,12 @@ export class Derived {
 
   /** Magnetic declination at the airfield at moment A, degrees, east positive. */
   readonly siteDeclination = $derived.by(() =>
-    declination([this.#lng, this.#lat], fieldElevation(this.contents), this.instantA),
+    declination([this.#lng, this.#lat], this.outlook.fieldElevation, this.instantA),
   );
 
   /** One entry a runway of the contents, null for one without direction. */
   readonly runways = $derived.by(() =>
-    this.contents.runways.map((r) => runwayFigures(r, fieldElevation(this.contents), this.instantA)),
+    this.contents.runways.map((r) => runwayFigures(r, this.outlook.fieldElevation, this.instantA)),
   );
   readonly litSides = $derived.by(() =>
     this.contents.runways.map((runway) => ({
@@ -114,7 +119,7 @@ export class Derived {
   );
   readonly problems = $derived.by(() => [
     ...this.#document.openingProblems,
-    ...problemsOf(this.contents, this.runways, this.instantA),
+    ...problemsOf(grounded(this.contents, this.terrain), this.runways, this.instantA),
   ]);
 
   /** The moment that is shown where only one is. */
@@ -173,7 +178,7 @@ export class Derived {
     };
   });
   /** The paths that are drawn and looked at. */
-  readonly paths = $derived.by(() => pathsOf(this.contents, this.#wanted));
+  readonly paths = $derived.by(() => pathsOf(this.contents, this.#wanted, this.terrain));
   readonly outlook = $derived.by(() => outlookOf(this.contents, this.terrain));
 
   /** Figures of every spot at moment A and B, in the survey's order. */

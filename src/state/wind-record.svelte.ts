@@ -7,6 +7,7 @@ import {
   type EndShare,
 } from '../figures/traffic/flow/end-shares';
 import { flowRules } from '../figures/traffic/flow/flow-for';
+import type { ElevationGrid } from '../figures/sight/terrain';
 import { pathsOf, type Path } from '../figures/traffic/paths';
 import { yearLight } from '../figures/when/year-light';
 import type { Contents } from '../survey/contents';
@@ -68,7 +69,7 @@ export class WindRecordFigures {
   async expected(spot: StandingSpot, share: EndShare): Promise<readonly (number | null)[]> {
     await new Promise((go) => setTimeout(go));
     const { contents, date, timeZone, instantA, terrain, scratch } = this.#derived;
-    const path = pathOf(contents, share);
+    const path = pathOf(contents, share, terrain);
     const [view] = path ? keptViews(spot, [path], contents, instantA, terrain, scratch) : [];
     if (!path || !view?.usable || !view.inSight) return Array<null>(12).fill(null);
     const year = yearLight(contents, spot, path, date, timeZone, terrain, scratch);
@@ -81,8 +82,8 @@ export class WindRecordFigures {
   }
 }
 
-function pathOf(contents: Contents, { end, use }: EndShare): Path | null {
+function pathOf(contents: Contents, { end, use }: EndShare, terrain: ElevationGrid | null): Path | null {
   const kind = use === 'arrivals' ? 'arrival' : 'departure';
   const { runway, end: index } = end.ref;
-  return pathsOf(contents, (k, id, e) => k === kind && id === runway && e === index)[0] ?? null;
+  return pathsOf(contents, (k, id, e) => k === kind && id === runway && e === index, terrain)[0] ?? null;
 }

@@ -1,36 +1,14 @@
-import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { runCommand, startCommand } from '../support/command';
 import { tiff, type TiffPlan } from '../support/tiff';
 import { feature, plainKit, plainSubject, runwayFeature, spotFeature, surveyText } from '../support/contents';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
 let folder = '';
 beforeAll(() => void (folder = mkdtempSync(join(tmpdir(), 'sunside-'))));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-interface Ended {
-  readonly status: number | null;
-  readonly out: string;
-  readonly err: string;
-}
-
-/** Runs the command as `npm run -s figures --` does. */
-function figures(...args: readonly string[]): Promise<Ended> {
-  const child = spawn(process.execPath, ['node_modules/tsx/dist/cli.mjs', 'src/cli/figures.ts', ...args], {
-    cwd: root,
-  });
-  let [out, err] = ['', ''];
-  child.stdout.on('data', (data: Buffer) => (out += data.toString()));
-  child.stderr.on('data', (data: Buffer) => (err += data.toString()));
-  return new Promise((done, failed) => {
-    child.on('error', failed);
-    child.on('close', (status) => done({ status, out, err }));
-  });
-}
 
 function file(name: string, text: string): string {
   const path = join(folder, name);
@@ -139,7 +117,7 @@ interface Printed {
 }
 
 async function printed(...args: readonly string[]): Promise<Printed> {
-  const { status, out, err } = await figures(...args);
+  const { status, out, err } = await runCommand(...args);
   expect(err).toBe('');
   expect(status).toBe(0);
   return JSON.parse(out) as Printed;
@@ -149,7 +127,7 @@ async function printed(...args: readonly string[]): Promise<Printed> {
 let evening: Printed;
 beforeAll(async () => {
   evening = await printed(file('survey.geojson', survey), '--at', '2026-06-21T17:00:00Z');
-}, 60_000);
+});
 
 const hasShape = (value: unknown) =>
   JSON.stringify(Object.keys(value as object)) === JSON.stringify(Object.keys(sample));
@@ -243,11 +221,11 @@ describe('the figures command', () => {
     const path = file('survey.geojson', survey);
     const at = ['--at', '2026-06-21T17:00:00Z', '--lens', 'long'];
     const options = ['--at-focal', '400', '--aperture', '7.1', '--shutter', '1/500', '--sky', 'overcast'];
-    const [started, pinned] = await Promise.all([printed(path, ...at), printed(path, ...at, ...options)]);
+    const [unpinned, pinned] = await Promise.all([printed(path, ...at), printed(path, ...at, ...options)]);
     const members = 'focalLength aperture shutter iso ev100 near far panRate blurStill propellerArc'.split(
       ' ',
     );
-    for (const { spots } of [started, pinned])
+    for (const { spots } of [unpinned, pinned])
       for (const { closest, best } of spots.flatMap((s) => s.paths))
         for (const sample of [closest, best]) {
           expect(Object.keys(sample)).toEqual([
@@ -266,7 +244,7 @@ describe('the figures command', () => {
       const { iso, ev100 } = best.settings ?? { iso: NaN, ev100: NaN };
       expect(iso).toBeCloseTo(100 * 2 ** (Math.log2(7.1 ** 2 * 500) - ev100), 6);
     }
-    for (const { best } of started.spots.flatMap((s) => s.paths)) {
+    for (const { best } of unpinned.spots.flatMap((s) => s.paths)) {
       const within = Math.max(150, Math.min(400, best.focalLength ?? 150));
       expect(best.settings?.focalLength).toBeCloseTo(within, 9);
     }
@@ -338,17 +316,22 @@ describe('the figures command', () => {
         /EPSG:4326.*EPSG:32632/,
       ],
     ];
-    // Four children at a time: the machine has few cores.
-    for (let i = 0; i < refused.length; i += 4) {
-      await Promise.all(
-        refused.slice(i, i + 4).map(async ([args, words]) => {
-          const { status, out, err } = await figures(...args);
-          expect(status, args.join(' ')).toBe(2);
-          expect(out).toBe('');
-          expect(err).toMatch(words);
-          expect(err).toMatch(/^[^\n]+\n$/);
-        }),
-      );
+    for (const [args, words] of refused) {
+      const { status, out, err } = await runCommand(...args);
+      expect(status, args.join(' ')).toBe(2);
+      expect(out).toBe('');
+      expect(err).toMatch(words);
+      expect(err).toMatch(/^[^\n]+\n$/);
     }
-  }, 60_000);
+  });
+
+  test('[C6] a start of its own ends the same: figures with status 0, a refusal with status 2', () => {
+    const path = file('survey.geojson', survey);
+    const good = startCommand(path, '--at', '2026-06-21T17:00:00Z');
+    expect([good.status, good.err]).toEqual([0, '']);
+    expect(JSON.parse(good.out)).toEqual(evening);
+    const bad = startCommand(path, '--wind', '27010P');
+    expect([bad.status, bad.out]).toEqual([2, '']);
+    expect(bad.err).toMatch(/^--wind: "27010P" is no wind[^\n]*\n$/);
+  });
 });

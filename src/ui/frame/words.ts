@@ -45,7 +45,7 @@ export function reasons({ exact, shown, lowestIso, iso }: SettingsCard, format: 
     pinned: 'pinned for A and B',
     exposure: 'follows from f-number and ISO',
     blades: blades ? `no faster, or the blades freeze: ${arc}° of arc at ${decimal(blades.rpm, 0)} rpm` : '',
-    blur: `keeps a panned aircraft within ${pixels(Math.max(1, Math.round(shown.blurPanned)))}`,
+    blur: `keeps a panned aircraft within ${pixels(Math.max(1, Math.round(shown.blurPanned ?? 0)))}`,
     practice: 'a common start that freezes what you follow',
   }[exact.shutterFrom];
   const following = lowestIso
@@ -103,6 +103,8 @@ const longAcross = 60;
 
 /** Pan rate in words: "13.8°/s, 0.4 s across the frame". */
 export function panWords({ shown }: SettingsCard): string {
+  if (shown.panRate === null)
+    return 'Speed unknown: this recorded path has no times to take it from, so neither pan rate nor blur can be told.';
   if (shown.panRate < 0.005 || shown.secondsAcross === null) return 'It hardly moves across the frame.';
   const pan = `Pan at ${decimal(shown.panRate, 1)}° a second`;
   if (shown.secondsAcross > longAcross)
@@ -110,6 +112,7 @@ export function panWords({ shown }: SettingsCard): string {
   return `${pan}; held still, it is across the frame in ${decimal(shown.secondsAcross, 1)} s.`;
 }
 export function blurWords({ shown: { blurStill, blurPanned, slowest } }: SettingsCard): string {
+  if (slowest === null || blurStill === null || blurPanned === null) return '';
   if (slowest.still === null || slowest.panned === null) return 'Nothing moves: any shutter will do.';
   return `Held still it blurs by ${pixels(Math.round(blurStill))}, followed by about ${pixels(Math.round(blurPanned))}. Slowest for your limit: ${shutterWords(slowest.still)} held still, ${shutterWords(slowest.panned)} followed.`;
 }

@@ -1,4 +1,4 @@
-import type { PathKind } from '../../figures/types';
+import type { PathKind, Sample } from '../../figures/types';
 import { stationInWords } from '../../units/station';
 import type { Formats } from '../formats';
 
@@ -6,7 +6,16 @@ import type { Formats } from '../formats';
 export const stationWords = (kind: PathKind, station: number, format: Formats): string =>
   stationInWords(kind, station, format.length);
 
-/** What the height of a sample counts from. */
+/**
+ * How high the aircraft is, in words. Its centre is measured from a level that the ground rises and falls from, so on the
+ * ground that says nothing: there it is at height 0, however the runway slopes.
+ */
+export const heightWords = (
+  { height, onGround }: Pick<Sample, 'height' | 'onGround'>,
+  format: Formats,
+): string => (onGround ? `${format.height(0)}, on the ground` : format.height(height));
+
+/** What the height of a sample in the air counts from. */
 export const datumWords: Record<PathKind, string> = {
   arrival: 'above the threshold',
   departure: 'above the start',

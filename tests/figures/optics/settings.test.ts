@@ -87,6 +87,7 @@ describe('settings for a sample', () => {
     for (const pixels of [1, 2, 5]) {
       const from = sampleOf(300, 75);
       const { slowest } = settings(from, { sharpWithin: pixels });
+      if (!slowest) throw new Error('expected an aircraft of known speed');
       expect(settings(from, { shutter: slowest.still }).blurStill).toBeCloseTo(pixels, 9);
       expect(settings(from, { shutter: slowest.panned }).blurPanned).toBeCloseTo(pixels, 9);
       expect(settings(from, { sharpWithin: pixels }).blurPanned).toBeLessThanOrEqual(pixels + 1e-9);

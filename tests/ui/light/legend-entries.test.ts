@@ -6,6 +6,7 @@ const path = (light: LightClass, runs: number, glareShare: number): PathFromSpot
   const sample = {
     station: 0,
     height: 20,
+    onGround: false,
     groundRange: 500,
     slantRange: 501,
     bearing: 100,

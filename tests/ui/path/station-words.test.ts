@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { formatsFor } from '../../../src/ui/formats';
-import { stationWords } from '../../../src/ui/path/station-words';
+import { heightWords, stationWords } from '../../../src/ui/path/station-words';
 
 const format = formatsFor(readPreferences(null));
 
@@ -19,4 +19,10 @@ it('counts a departure from its start', () => {
 it('says what is left of a circuit, and what is done of a flight path', () => {
   expect(stationWords('circuit', 2400, format)).toBe('2,400 m still to fly to the threshold');
   expect(stationWords('flight-path', 360, format)).toBe('360 m from the first point');
+});
+
+it('[U60] says height 0 on the ground, however the runway slopes, and the centre in the air', () => {
+  expect(heightWords({ height: -7.2, onGround: true }, format)).toBe('0 m (0 ft), on the ground');
+  expect(heightWords({ height: 6.1, onGround: true }, format)).toBe('0 m (0 ft), on the ground');
+  expect(heightWords({ height: 120, onGround: false }, format)).toBe('120 m (394 ft)');
 });

@@ -1,18 +1,17 @@
-/** Saves pictures side by side as one PNG, with a line of words under them. */
-export async function savePicture(
+/** Pictures side by side as one PNG, with a line of words under them; null where there is none. */
+export function pictureOf(
   canvases: readonly HTMLCanvasElement[],
   words: readonly string[],
-  fileName: string,
-): Promise<boolean> {
+): Promise<Blob> | null {
   const [first] = canvases;
-  if (!first) return false;
+  if (!first) return null;
   const gap = canvases.length > 1 ? Math.round(first.width * 0.01) : 0;
   const line = Math.max(18, Math.round(first.width * 0.022));
   const page = document.createElement('canvas');
   page.width = canvases.reduce((sum, c) => sum + c.width, 0) + gap * (canvases.length - 1);
   page.height = first.height + line * (words.length * 1.5 + 0.8);
   const pen = page.getContext('2d');
-  if (!pen) return false;
+  if (!pen) return null;
   pen.fillStyle = '#fbf8ef';
   pen.fillRect(0, 0, page.width, page.height);
   let x = 0;
@@ -25,13 +24,7 @@ export async function savePicture(
   words.forEach((text, i) =>
     pen.fillText(text, line, first.height + line * (1.5 * i + 1.4), page.width - 2 * line),
   );
-  const blob = await new Promise<Blob | null>((done) => page.toBlob(done, 'image/png'));
-  if (!blob) return false;
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = fileName;
-  link.click();
-  // The download has begun by then; keeping the bytes longer would be waste.
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
-  return true;
+  return new Promise((resolve, reject) =>
+    page.toBlob((blob) => (blob ? resolve(blob) : reject(new Error('it is too large'))), 'image/png'),
+  );
 }
