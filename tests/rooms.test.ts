@@ -60,7 +60,7 @@ const onlyPart: Record<string, string> = {
 /** The only file of `from` that may import the room `to`; for `ui`, figures may be imported as types and verdicts. */
 const onlyThrough: Record<string, string> = {
   'ui map': 'ui/MapCanvas.svelte',
-  'ui viewfinder': 'ui/frame/Pictures.svelte',
+  'ui viewfinder': 'ui/viewfinder/Canvases.svelte',
 };
 /** Packages that one room alone may import. */
 const fencedRooms: Record<string, string> = { three: 'viewfinder', idb: 'storage' };

@@ -180,8 +180,8 @@ export class OpenSurvey {
       readOnly: opened.newer,
     });
     saving.opened(theirs.revision);
-    if (!document.survey.features.some(({ id }) => id === view.selected)) view.select(null);
-    if (opened.newer) view.tool = 'select';
+    if (!document.survey.features.some(({ id }) => id === view.selection.id)) view.selection.select(null);
+    if (opened.newer) view.hand.tool = 'select';
     view.surveyChanged(document.survey);
     return true;
   }

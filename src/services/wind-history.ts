@@ -10,7 +10,7 @@ const windFile = tableFile('Table of past winds (CSV)');
 
 export interface WindHistoryNeeds {
   readonly document: SurveyDocument;
-  readonly derived: Pick<Derived, 'timeZone'>;
+  readonly derived: Pick<Derived, 'day'>;
 }
 
 /** Tables of past winds: the part of the composition root that knows imports and files. */
@@ -41,7 +41,7 @@ export class WindHistory implements PastWinds {
     const isLast = this.#turns.begin();
     const { id } = this.#document;
     const { readRecord } = await import('../imports/wind-record/read-record');
-    const steps = readRecord(text, { ...rest, unit } satisfies RecordPlan, this.#derived.timeZone, name);
+    const steps = readRecord(text, { ...rest, unit } satisfies RecordPlan, this.#derived.day.timeZone, name);
     let pause = performance.now();
     for (;;) {
       const step = steps.next();

@@ -1,7 +1,7 @@
 import type { CalendarEntry } from '../exports/calendar';
 
-/** What of the plan is taken along as files: built by plan-files.ts, which knows exports and files. */
-export interface PlanFiles {
+/** What is taken along as files: built by services/downloads.ts, which knows exports and files. */
+export interface Downloads {
   /** As a calendar file: by the browser's file access, or as a download. */
   save(entries: readonly CalendarEntry[]): Promise<void>;
   /** As a PNG file, in the same way. Null, or why it could not be saved. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { LitSide } from '../../../src/figures/types';
 import { clockAt } from '../../../src/time/local-time';
-import { dayWords, litWords, sideLabel } from '../../../src/ui/light/lit-words';
+import { dayWords, litWords, sideLabel } from '../../../src/ui/words/lit-words';
 
 const clock = (instant: number) => clockAt(instant, 'Europe/Zurich');
 const at = (time: string) => Date.parse(`2026-06-21T${time}:00+02:00`);

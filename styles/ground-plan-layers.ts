@@ -12,12 +12,19 @@ const plan = (
   filter: readonly unknown[],
   paint: LayerPiece['paint'],
   more: Partial<LayerPiece> = {},
-): LayerPiece => ({ id: `plan-${id}`, type, source: 'plan', filter, paint: paint ?? {}, ...more });
+): LayerPiece => ({
+  id: `ground-plan-${id}`,
+  type,
+  source: 'ground-plan',
+  filter,
+  paint: paint ?? {},
+  ...more,
+});
 
 const rounded = { layout: { 'line-cap': 'round', 'line-join': 'round' } };
 
 /** The ground plan of a survey that has one, in the order of printing: tints, water, ways, buildings, names. */
-export const planLayers: readonly LayerPiece[] = [
+export const groundPlanLayers: readonly LayerPiece[] = [
   plan('settlement', 'fill', isClass('settlement'), { 'fill-color': paper.settlement }),
   plan('meadow', 'fill', isClass('meadow'), { 'fill-color': paper.meadow }),
   plan('wood', 'fill', isClass('wood'), { 'fill-color': paper.wood, 'fill-outline-color': paper.woodEdge }),
@@ -110,7 +117,7 @@ export const planLayers: readonly LayerPiece[] = [
   {
     id: 'plan-name-line',
     type: 'symbol',
-    source: 'plan',
+    source: 'ground-plan',
     minzoom: 13,
     filter: ['all', ['has', 'name'], isClass('road-major', 'road-minor', 'track', 'rail', 'stream')],
     layout: {
@@ -127,7 +134,7 @@ export const planLayers: readonly LayerPiece[] = [
   {
     id: 'plan-name-area',
     type: 'symbol',
-    source: 'plan',
+    source: 'ground-plan',
     minzoom: 11.5,
     filter: [
       'all',

@@ -1,7 +1,7 @@
 import type { CalendarEntry } from '../exports/calendar';
 import { messageOf } from '../keeping/survey-files';
 import { saveFile, type FileKind } from '../storage/files';
-import type { PlanFiles } from '../ports/plan-files';
+import type { Downloads } from '../ports/downloads';
 
 const calendarFile: FileKind = {
   mediaType: 'text/calendar',
@@ -15,8 +15,8 @@ const pictureFile: FileKind = {
   description: 'Picture (PNG)',
 };
 
-/** What of the plan is taken along as files: the part of the composition root that knows exports and files. */
-export class CalendarFiles implements PlanFiles {
+/** What is taken along as files: the part of the composition root that knows exports and files. */
+export class FileDownloads implements Downloads {
   readonly #now: () => number;
 
   constructor(now: () => number) {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { formatsFor } from '../../../src/ui/formats';
-import { heightWords, stationWords } from '../../../src/ui/path/station-words';
+import { heightWords, stationWords } from '../../../src/ui/words/station-words';
 
 const format = formatsFor(readPreferences(null));
 

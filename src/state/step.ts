@@ -1,16 +1,18 @@
-import type { Survey } from '../../survey/document';
-import type { Desk } from './desk';
+import type { Survey } from '../survey/document';
+import type { SurveyDocument } from './document.svelte';
+
+type Steps = Pick<SurveyDocument, 'survey' | 'perform' | 'replace' | 'cancel'>;
 
 /**
- * One undo step that takes many edits: the first one performs it, the next ones replace what it made. It is over as
- * soon as anything else has changed the survey, so that nobody's work is overwritten.
+ * One undo step that takes many edits, as a drag, a key held down or a series of keys does: the first one performs it,
+ * the next ones replace what it made. It is over as soon as anything else has changed the survey, so that nobody's work is overwritten.
  */
 export class Step {
-  readonly #document: Desk['document'];
+  readonly #document: Steps;
   readonly #label: string;
   #left: Survey | null = null;
 
-  constructor(document: Desk['document'], label: string) {
+  constructor(document: Steps, label: string) {
     this.#document = document;
     this.#label = label;
   }

@@ -7,8 +7,9 @@ import { apertures, isos, shutters } from '../figures/optics/third-stops';
 import type { Path } from '../figures/traffic/paths';
 import type { Sample } from '../figures/types';
 import type { Lens } from '../survey/schema/kit';
+import type { Answers } from './answers';
 import type { Derived } from './derived.svelte';
-import type { View } from './view.svelte';
+import type { Viewfinder } from './view.svelte';
 
 /** The f-numbers, shutters (s) and ISO values that cameras offer. */
 export const offered = { aperture: apertures, shutter: shutters, iso: isos } as const;
@@ -20,8 +21,8 @@ export interface CardAt {
   readonly lens: Lens;
 }
 
-/** A frame with what its lens can do. */
-export interface FrameAt extends Frame {
+/** A picture with what its lens can do. */
+export interface PictureAt extends Frame {
   readonly lens: Lens;
   /** mm, extenders included. */
   readonly lensRange: { readonly shortest: number; readonly longest: number };
@@ -31,33 +32,42 @@ export interface FrameAt extends Frame {
  * Settings and pictures from the selected spot: the arrow survey -> figures for what only settings and the viewfinder
  * show, loaded with them.
  */
-export class Frames {
-  readonly #derived: Derived;
-  readonly #view: View;
+export class Pictures {
+  readonly #figures: Pick<Derived, 'contents' | 'day' | 'sights'>;
+  readonly #answers: Pick<Answers, 'lensFor'>;
+  readonly #viewfinder: Pick<Viewfinder, 'camera'>;
 
-  constructor(derived: Derived, view: View) {
-    this.#derived = derived;
-    this.#view = view;
+  constructor(
+    figures: Pick<Derived, 'contents' | 'day' | 'sights'>,
+    answers: Pick<Answers, 'lensFor'>,
+    viewfinder: Pick<Viewfinder, 'camera'>,
+  ) {
+    this.#figures = figures;
+    this.#answers = answers;
+    this.#viewfinder = viewfinder;
   }
 
   /** Settings at a station of a path from the selected spot; null without a spot, path or lens. */
   cardAt(path: string, station: number, instant: number): CardAt | null {
-    const spot = this.#derived.selectedSpot?.spot;
+    const spot = this.#figures.sights.selected?.spot;
     const found = this.path(path);
     if (!spot || !found) return null;
-    const { contents, outlook } = this.#derived;
+    const { contents } = this.#figures;
+    const { outlook } = this.#figures.sights;
     const choose = (choice: FrameChoice) =>
       framed(spot, found, station, contents, outlook, instant, this.#under(choice, instant));
     return this.#chosen(choose, ({ sample }) => sample.focalLength);
   }
 
   /** What the camera sees at both moments, at a sample of a path or between two; null without a spot, path or lens. */
-  frames(path: string, at: number): { readonly a: FrameAt; readonly b: FrameAt } | null {
-    const selected = this.#derived.selectedSpot;
+  atBoth(path: string, at: number): { readonly a: PictureAt; readonly b: PictureAt } | null {
+    const selected = this.#figures.sights.selected;
     const found = this.path(path);
     if (!selected || !found) return null;
-    const { contents, outlook, instantA, instantB } = this.#derived;
-    const frameAt = (instant: number) => {
+    const { contents } = this.#figures;
+    const { outlook } = this.#figures.sights;
+    const { instantA, instantB } = this.#figures.day;
+    const pictureAt = (instant: number) => {
       const choose = (choice: FrameChoice) =>
         frameFor(
           selected.spot,
@@ -69,26 +79,26 @@ export class Frames {
           instant,
           this.#under(choice, instant),
         );
-      const frame = this.#chosen(choose, ({ needed }) => needed);
-      return frame && { ...frame, lensRange: lensRange(frame.lens) };
+      const picture = this.#chosen(choose, ({ needed }) => needed);
+      return picture && { ...picture, lensRange: lensRange(picture.lens) };
     };
-    const [a, b] = [frameAt(instantA), frameAt(instantB)];
+    const [a, b] = [pictureAt(instantA), pictureAt(instantB)];
     return a && b ? { a, b } : null;
   }
 
   path(path: string): Path | null {
-    return this.#derived.paths.find((p) => p.ref.path === path) ?? null;
+    return this.#figures.sights.paths.find((p) => p.ref.path === path) ?? null;
   }
 
   /** The circle of confusion in mm of the chosen body. */
   get confusion(): number {
-    return circleOfConfusion(this.#derived.contents.body);
+    return circleOfConfusion(this.#figures.contents.body);
   }
 
   /** A sky that was not chosen is that of the moment. */
   #under(choice: FrameChoice, instant: number): FrameChoice {
-    if (this.#view.camera.sky !== null) return choice;
-    const { direct } = this.#derived.outlook.skyAt(instant);
+    if (this.#viewfinder.camera.sky !== null) return choice;
+    const { direct } = this.#figures.sights.outlook.skyAt(instant);
     return { ...choice, pinned: { ...choice.pinned, sky: direct } };
   }
 
@@ -97,8 +107,8 @@ export class Frames {
     choose: (choice: FrameChoice) => T,
     neededOf: (found: T) => number | null,
   ): (T & { lens: Lens }) | null {
-    const { lenses } = this.#derived.contents.kit;
-    const { lens: key, focalLength, portrait, part, sky, ...pins } = this.#view.camera;
+    const { lenses } = this.#figures.contents.kit;
+    const { lens: key, focalLength, portrait, part, sky, ...pins } = this.#viewfinder.camera;
     const own = lenses.find((lens) => lens.key === key);
     const [first] = lenses;
     if (!first) return null;
@@ -109,8 +119,8 @@ export class Frames {
     });
     const asked = choose(choice(own ?? first, focalLength));
     const needed = neededOf(asked);
-    const lens = own ?? this.#derived.lensFor(needed)?.lens ?? first;
-    const { body, kit } = this.#derived.contents;
+    const lens = own ?? this.#answers.lensFor(needed)?.lens ?? first;
+    const { body, kit } = this.#figures.contents;
     // As the verdict has it: with the extender only where the bare lens is too short.
     const judged = needed === null ? lens.shortest : verdictFor(lens, needed, body, kit.fill).focalLength;
     const wanted = focalLength ?? judged;
@@ -119,7 +129,7 @@ export class Frames {
 }
 
 /** mm that a lens covers with all its extenders. */
-function lensRange(lens: Lens): FrameAt['lensRange'] {
+function lensRange(lens: Lens): PictureAt['lensRange'] {
   const ranges = rangesOf(lens);
   return {
     shortest: Math.min(...ranges.map((r) => r.shortest)),

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { nothingWords } from '../../../src/ui/over-time/row-words';
+import { nothingWords } from '../../../src/ui/words/row-words';
 
 it('[F253] says of a day without rows whether the paths are hidden or out of reach', () => {
   expect(nothingWords(0, 4)).toBe(

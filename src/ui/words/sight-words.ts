@@ -2,7 +2,7 @@ import type { MeshAhead } from '../../figures/sight/mesh-ahead';
 import type { HiddenStretch, PathFromSpot, PathKind } from '../../figures/types';
 import { share } from '../../units/format';
 import type { Formats } from '../formats';
-import { stationWords } from '../path/station-words';
+import { stationWords } from './station-words';
 
 /** An obstacle's name for the sentence; the terrain is the ground. */
 export const hiderWords = (

@@ -3,8 +3,8 @@ import type { LightRun, RowReading } from '../../figures/when/light-row';
 import type { Day } from '../../time/day-share';
 import { factor, focal } from '../../units/format';
 import type { Formats } from '../formats';
-import type { Clock } from '../light/lit-words';
-import { lightWords } from '../spot/words';
+import type { Clock } from './lit-words';
+import { lightWords } from './sample-words';
 
 /** "Orchard Path, 25 arrival". */
 export const rowName = ({ spot, path }: Pick<DayRow, 'spot' | 'path'>): string =>

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { readContents } from '../../../src/survey/contents';
 import type { Survey } from '../../../src/survey/document';
-import { runwayName } from '../../../src/ui/light/runway-name';
+import { runwayName } from '../../../src/ui/words/runway-name';
 
 const named = (...designators: (string | undefined)[]) => {
   const survey = {

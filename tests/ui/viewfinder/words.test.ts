@@ -13,7 +13,7 @@ import {
   pictureWords,
   reasons,
   shutterWords,
-} from '../../../src/ui/frame/words';
+} from '../../../src/ui/viewfinder/words';
 import { contentsOf, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { oneSamplePath } from '../../support/one-sample';
 

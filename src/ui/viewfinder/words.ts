@@ -3,8 +3,8 @@ import type { SettingsCard, Warning } from '../../figures/optics/settings-card';
 import type { Sample } from '../../figures/types';
 import { decimal, focal, pixels, share } from '../../units/format';
 import type { Formats } from '../formats';
-import { hiderWords } from '../spot/sight-words';
-import { aspectWords, lightNotes, lightWords } from '../spot/words';
+import { hiderWords } from '../words/sight-words';
+import { aspectWords, lightNotes, lightWords } from '../words/sample-words';
 
 export const skyChoices = [
   ['', 'As the weather is'],

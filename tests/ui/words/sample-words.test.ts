@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { formatsFor } from '../../../src/ui/formats';
-import { aspectWords, sideWords, takeWords, verdictWords } from '../../../src/ui/spot/words';
+import { aspectWords, sideWords, takeWords, verdictWords } from '../../../src/ui/words/sample-words';
 
 const format = formatsFor(readPreferences(null));
 
