@@ -1,6 +1,7 @@
 import type { Subject } from '../../schema/subject';
 
 type Silent =
+  | 'tailSpan'
   | 'wing'
   | 'engines'
   | 'approachAngle'
@@ -14,6 +15,7 @@ type Stated = Omit<Subject, Silent> & Partial<Pick<Subject, Silent>>;
 
 /** A starter subject: what an entry does not state is null, so that the runway end's word goes. */
 export const entry = (stated: Stated): Subject => ({
+  tailSpan: null,
   wing: null,
   engines: null,
   approachAngle: null,
