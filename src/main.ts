@@ -17,6 +17,7 @@ import { SurveyDocument } from './state/document.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Terrain } from './state/terrain.svelte';
+import { SiteZones } from './state/site-zones.svelte';
 import { View } from './state/view.svelte';
 import { KeptFiles } from './storage/kept-files';
 import { keptText } from './storage/kept-text';
@@ -48,7 +49,8 @@ async function start(target: HTMLElement): Promise<void> {
     },
   );
   const terrain = new Terrain();
-  const derived = new Derived(survey, view, now, terrain);
+  const zones = new SiteZones(async () => (await import('./imports/time-zone')).zoneFinder());
+  const derived = new Derived(survey, view, now, terrain, zones.at);
   const keeping = keepSurveys({ document: survey, view, loadSample: () => textAt(sampleUrl), now });
   const preferences = new Preferences(keptText('sunside-preferences'));
   const look = new Look(preferences, (query) => matchMedia(query));

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotiff';
+import { zoneFinder } from '../imports/time-zone';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
 import { nothingPinned } from '../figures/optics/settings';
@@ -65,7 +66,7 @@ async function run(args: readonly string[], now: number): Promise<Read<string>> 
       ok: false,
       reason: `${file}: the survey was written by a newer version of Sunside; update to read it`,
     };
-  const contents = chosen(readContents(opened.survey), subject, body);
+  const contents = chosen(readContents(opened.survey, await zoneFinder()), subject, body);
   if (!contents.ok) return contents;
   const wanted = settingsWanted(contents.value, read.value.settings);
   if (!wanted.ok) return wanted;

@@ -37,6 +37,7 @@ import { lensToTake, spotSummary, type SpotSummary } from '../figures/summary/sp
 import type { Obstacle } from '../survey/schema/places';
 import type { SpotFigures, Verdict } from '../figures/types';
 import type { SurveyDocument } from './document.svelte';
+import type { ZoneAt } from '../survey/zones';
 import type { View } from './view.svelte';
 
 /**
@@ -51,17 +52,20 @@ export class Derived {
   /** Room to work in for everything that is computed here, one thing at a time. */
   readonly scratch = new Scratch();
   readonly #terrain: { readonly grid: ElevationGrid | null };
+  readonly #zoneAt: ZoneAt | null;
 
   constructor(
     document: SurveyDocument,
     view: View,
     now: () => number,
     terrain: { readonly grid: ElevationGrid | null } = { grid: null },
+    zoneAt: ZoneAt | null = null,
   ) {
     this.#document = document;
     this.#view = view;
     this.#now = now;
     this.#terrain = terrain;
+    this.#zoneAt = zoneAt;
   }
 
   /** Heights of the ground, null while only those of the runways are known. */
@@ -69,7 +73,7 @@ export class Derived {
     return this.#terrain.grid;
   }
 
-  readonly contents = $derived.by(() => readContents(this.#document.survey));
+  readonly contents = $derived.by(() => readContents(this.#document.survey, this.#zoneAt));
 
   readonly #moments = $derived.by(() => momentsOf(this.contents, this.#now()));
   readonly timeZone = $derived.by(() => this.#moments.timeZone);

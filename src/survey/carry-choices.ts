@@ -25,7 +25,8 @@ const same = (a: Json | undefined, b: Json | undefined) => JSON.stringify(a) ===
 /** Whether every key that is chosen there stands in its list; of other members nothing is known. */
 function names({ sunside }: Survey, name: string, chosen: Json): boolean {
   const keys = [chosen].flat();
-  const all = (list: readonly { readonly key: string }[]) => keys.every((k) => list.some(({ key }) => key === k));
+  const all = (list: readonly { readonly key: string }[]) =>
+    keys.every((k) => list.some(({ key }) => key === k));
   const { kit } = kitInUse(sunside);
   switch (name) {
     case 'subject':

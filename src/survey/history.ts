@@ -33,7 +33,9 @@ const chosenIn = (survey: Survey): Json | undefined => survey.sunside['current']
 /** One step: an edit, or the beginning of a drag that `replace` carries on. */
 export function perform(history: History, label: string, survey: Survey): History {
   if (survey === history.present) return history;
-  const past = [...history.past, { survey: history.present, label, left: chosenIn(survey) }].slice(-mostSteps);
+  const past = [...history.past, { survey: history.present, label, left: chosenIn(survey) }].slice(
+    -mostSteps,
+  );
   return { past, present: survey, future: [], shelved: history.future };
 }
 

@@ -108,7 +108,7 @@ describe('requests', () => {
       await closeDialog();
     }
     await page.reload();
-    await page.waitForSelector('[data-ready="true"]');
+    await page.getByLabel('Name of the survey').waitFor();
     // An airfield of the catalogue.
     await page.locator('body').press('/');
     await page.getByRole('combobox', { name: /Code, name or town/ }).fill('EGLL');

@@ -323,8 +323,8 @@ describe('the figures command', () => {
     const good = startCommand(path, '--at', '2026-06-21T17:00:00Z');
     expect([good.status, good.err]).toEqual([0, '']);
     expect(JSON.parse(good.out)).toEqual(evening);
-    const bad = startCommand(path, '--wind', '270/10');
+    const bad = startCommand(path, '--wind', '27010P');
     expect([bad.status, bad.out]).toEqual([2, '']);
-    expect(bad.err).toMatch(/^--wind: "270\/10" is no wind group[^\n]*\n$/);
+    expect(bad.err).toMatch(/^--wind: "27010P" is no wind[^\n]*\n$/);
   });
 });

@@ -1,10 +1,10 @@
 import type { Contents } from '../../survey/contents';
 import type { Problem } from '../../survey/problems';
-import { isTimeZone } from '../../time/local-time';
 import { hasMagneticModel } from '../geometry/magnetic';
 import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
 import { heightDoubts } from './height-checks';
+import { placeProblems } from './place-checks';
 import { runwayDoubts } from './runway-checks';
 import { spotDoubts } from './spot-checks';
 
@@ -15,13 +15,6 @@ export function problemsOf(
   instant: number,
 ): Problem[] {
   const problems = [...contents.problems];
-  const { timeZone } = contents.site;
-  if (!isTimeZone(timeZone))
-    problems.push({
-      id: null,
-      reason: `sunside.site.timeZone: there is no time zone "${timeZone}"; UTC is used instead`,
-      used: true,
-    });
   if (!hasMagneticModel(instant))
     problems.push({
       id: null,
@@ -49,6 +42,7 @@ export function problemsOf(
         used: true,
       });
   });
+  problems.push(...placeProblems(contents));
   for (const spot of contents.spots) problems.push(...spotDoubts(spot, contents));
   return problems;
 }

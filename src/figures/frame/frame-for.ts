@@ -13,7 +13,7 @@ import { inspectPath } from '../spot/inspect-path';
 import type { Outlook } from '../outlook';
 import { groundUnder } from '../sight/ground';
 import { monthsInLeaf } from '../sight/surroundings';
-import { isTimeZone, monthAt } from '../../time/local-time';
+import { monthAt } from '../../time/local-time';
 import type { Path } from '../traffic/paths';
 import type { Sample } from '../types';
 import { placeFrom, viewPoint } from './from-eye';
@@ -144,7 +144,7 @@ export function frameFor(
 function bareTrees({ obstacles, site }: Contents, instant: number): string[] {
   const trees = obstacles.filter(({ sight }) => isLeafy(sight));
   if (trees.length === 0) return [];
-  const month = monthAt(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
+  const month = monthAt(instant, site.timeZone);
   return trees.filter((tree) => !monthsInLeaf(tree, site.reference).includes(month)).map(({ id }) => id);
 }
 

@@ -1,9 +1,9 @@
 import type { Contents } from '../../survey/contents';
-import { dateAt, dayOf, instantOf, isTimeZone } from '../../time/local-time';
+import { dateAt, dayOf, instantOf } from '../../time/local-time';
 
 /** The survey's day and its two moments, as instants (ms since 1970, UTC). */
 export interface Moments {
-  /** The airfield's zone, UTC where the survey names none that exists. */
+  /** The airfield's zone. */
   readonly timeZone: string;
   /** "2026-06-21" at the airfield. */
   readonly date: string;
@@ -15,7 +15,7 @@ export interface Moments {
 
 /** A survey that names no date is looked at today: `now` is an instant. */
 export function momentsOf({ site, moments }: Pick<Contents, 'site' | 'moments'>, now: number): Moments {
-  const timeZone = isTimeZone(site.timeZone) ? site.timeZone : 'UTC';
+  const { timeZone } = site;
   const date = moments.date ?? dateAt(now, timeZone);
   return {
     timeZone,

@@ -1,7 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import { Memo } from '../../survey/memo';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
-import { isTimeZone, monthAt, withinMonth } from '../../time/local-time';
+import { monthAt, withinMonth } from '../../time/local-time';
 import { outlookOf, type Outlook } from '../outlook';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
@@ -42,8 +42,7 @@ export function keptViews(
   const outlook = outlookOf(contents, terrain);
   const { around, timeZone } = outlook;
   // Leaves go by the month; without any all instants are alike.
-  const zone = isTimeZone(timeZone) ? timeZone : 'UTC';
-  const at = around?.leafy ? withinMonth(monthAt(instant, zone)) : 0;
+  const at = around?.leafy ? withinMonth(monthAt(instant, timeZone)) : 0;
   kept.keepOnly(contents.spots);
   return kept.get([spot, paths, outlook, at], () => stillViewsOf(spot, paths, outlook, at, scratch));
 }

@@ -1,4 +1,4 @@
-import { angleBetween } from '../../figures/geometry/angles';
+import { angleBetween, wrap180 } from '../../figures/geometry/angles';
 import { groundLine, positionOf } from '../../figures/geometry/earth';
 import type { Path } from '../../figures/traffic/paths';
 import type { PathSamples } from '../../figures/traffic/samples';
@@ -54,7 +54,7 @@ export function nearestSample(path: Path, [lng, lat]: Position): number {
   let nearest = 0;
   let least = Infinity;
   positions.forEach(([x, y], i) => {
-    const east = (((x - lng + 540) % 360) - 180) * narrow;
+    const east = wrap180(x - lng) * narrow;
     const apart = east * east + (y - lat) * (y - lat);
     if (apart >= least) return;
     least = apart;

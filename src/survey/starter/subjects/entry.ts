@@ -9,7 +9,9 @@ type Silent =
   | 'approachAttitude'
   | 'climbAttitude'
   | 'rpm'
-  | 'blades';
+  | 'blades'
+  | 'tailSpan'
+  | 'seaplane';
 
 type Stated = Omit<Subject, Silent> & Partial<Pick<Subject, Silent>>;
 
@@ -24,6 +26,8 @@ export const entry = (stated: Stated): Subject => ({
   climbAttitude: null,
   rpm: null,
   blades: null,
+  tailSpan: null,
+  seaplane: null,
   ...stated,
 });
 
