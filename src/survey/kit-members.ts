@@ -49,7 +49,6 @@ export const kitMembers: { readonly [L in ListName]: readonly Member<L>[] } = {
     needed('length', 'Length', 'metres'),
     needed('span', 'Span', 'metres'),
     needed('height', 'Height', 'metres'),
-    free('tailSpan', 'Tailplane span', 'metres'),
     needed('propulsion', 'Propulsion', 'propulsion'),
     free('wing', 'Wing', 'text'),
     free('engines', 'Engines', 'count'),

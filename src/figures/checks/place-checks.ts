@@ -1,9 +1,9 @@
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
 import type { Problem } from '../../survey/problems';
 import { groundLine } from '../geometry/earth';
 import { middleOf } from '../geometry/middle-of';
-import { remembered } from '../remembered';
 import { longestFlown } from '../traffic/runway-geometry';
 
 /** m below which two positions are one place, as paths have it. */
@@ -13,9 +13,12 @@ const onePlace = 1e-3;
 const hasLength = (line: readonly Position[]): boolean =>
   line.some((position, i) => i > 0 && groundLine(line[i - 1] as Position, position).distance >= onePlace);
 
-const lengthOf = remembered((line: readonly Position[]): number =>
-  line.reduce((sum, position, i) => sum + groundLine(line[i - 1] ?? position, position).distance, 0),
-);
+const kept = new Memo<number>();
+
+const lengthOf = (line: readonly Position[]): number =>
+  kept.get([line], () =>
+    line.reduce((sum, position, i) => sum + groundLine(line[i - 1] ?? position, position).distance, 0),
+  );
 
 /** What is drawn and has no meaning as a path: it is kept, nothing is computed from it, and that is said. */
 export function placeProblems({

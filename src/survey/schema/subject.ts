@@ -21,8 +21,6 @@ export const subjectFields = {
     ['jet', 'propeller', 'rotor', 'none'],
     'expected one of jet, propeller, rotor, none',
   ),
-  /** m from tip to tip of the tailplane. */
-  tailSpan: numberField(0.1, 150, null),
   wing: textField(null),
   engines: numberField(0, 12, null),
   approachSpeed: within(1, 400, 'm/s'),

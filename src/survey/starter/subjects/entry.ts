@@ -1,7 +1,6 @@
 import type { Subject } from '../../schema/subject';
 
 type Silent =
-  | 'tailSpan'
   | 'wing'
   | 'engines'
   | 'approachAngle'
@@ -17,7 +16,6 @@ type Stated = Omit<Subject, Silent> & Partial<Pick<Subject, Silent>>;
 
 /** A starter subject: what an entry does not state is null, so that the runway end's word goes. */
 export const entry = (stated: Stated): Subject => ({
-  tailSpan: null,
   wing: null,
   engines: null,
   approachAngle: null,
