@@ -126,3 +126,6 @@ export const tailplaneUp = 0.1;
 /** Points of a rotor's rim by which it is framed, and how far above the centre its disc is, as a share of the height. CP. */
 export const pointsOfDisc = 12;
 export const discUp = 0.4;
+
+/** Total by which another part of a path must be better before one turns to it: less is no reason to move the camera. CP. */
+export const staysWithin = 0.02;
