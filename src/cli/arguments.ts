@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { parseDate, parseInstant } from '../time/local-time';
+import { readSky, type GivenSky } from './given-sky';
 import { readSettings, settingsOptions, settingsUsage, type SettingsArguments } from './settings-arguments';
 
 export interface FiguresArguments {
@@ -19,13 +20,15 @@ export interface FiguresArguments {
   readonly terrain: string | null;
   /** Whether what each lens makes of every sample is wanted. */
   readonly lenses: boolean;
+  /** Null where none is given. */
+  readonly sky: GivenSky | null;
 }
 
 export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] ' +
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] [--sky clear|hazy|overcast|heavy | --sky D[,V]] ' +
   settingsUsage;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
@@ -39,6 +42,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     day: { type: 'string' },
     terrain: { type: 'string' },
     lenses: { type: 'boolean' },
+    sky: { type: 'string' },
     ...settingsOptions,
   } as const;
   let parsed;
@@ -61,6 +65,8 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     return { ok: false, reason: `--day: expected a date like 2026-06-21, got "${day}"` };
   const settings = readSettings(parsed.values);
   if (!settings.ok) return settings;
+  const sky = readSky(parsed.values.sky);
+  if (!sky.ok) return sky;
   return {
     ok: true,
     value: {
@@ -74,6 +80,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
       settings: settings.value,
       terrain: terrain ?? null,
       lenses: lenses ?? false,
+      sky: sky.value,
     },
   };
 }

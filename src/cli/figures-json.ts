@@ -1,6 +1,6 @@
 import type { Contents } from '../survey/contents';
 import type { Problem } from '../survey/problems';
-import { figuresFor } from '../figures/figures-for';
+import { figuresBySpot } from '../figures/figures-for';
 import type { PathFromSpot, SpotFigures, Sun } from '../figures/types';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { isoInstant } from '../time/local-time';
@@ -8,15 +8,18 @@ import { sampleJson, type SampleJson, type SampleWishes } from './sample-json';
 
 const nothing: SampleWishes = { settings: null, lenses: false };
 
-/** The figures of a survey in the form in which the `figures` command prints them (design, section 5). */
-export function figuresJson(
+/**
+ * The figures of a survey in the form in which the `figures` command prints them (design, section 5); each spot's are
+ * worked out when it is its turn.
+ */
+export function figuresJsonBySpot(
   contents: Contents,
   openingProblems: readonly Problem[],
   at: number,
   wishes: SampleWishes = nothing,
   terrain: ElevationGrid | null = null,
 ) {
-  const figures = figuresFor(contents, at, undefined, terrain);
+  const figures = figuresBySpot(contents, at, undefined, terrain);
   const sample = sampleJson(contents, wishes);
   return {
     at: isoInstant(at),
@@ -29,14 +32,25 @@ export function figuresJson(
       declination,
       ends,
     })),
-    spots: figures.spots.map((spot) => spotJson(spot, sample)),
+    spots: printedSpots(figures.spots, sample),
   };
 }
 
-const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, sample: SampleJson) => ({
+function* printedSpots(spots: Iterable<SpotFigures>, sample: SampleJson) {
+  for (const spot of spots) yield spotJson(spot, sample);
+}
+
+/** The same with all spots. */
+export function figuresJson(...given: Parameters<typeof figuresJsonBySpot>) {
+  const { spots, ...figures } = figuresJsonBySpot(...given);
+  return { ...figures, spots: [...spots] };
+}
+
+const spotJson = ({ id, name, sun, sky, runways, paths }: SpotFigures, sample: SampleJson) => ({
   id,
   name,
   sun: { azimuth: sun.azimuth, altitude: sun.altitude },
+  sky: { direct: sky.direct, visibility: sky.visibility },
   runways: runways.map((r) => ({
     id: r.id,
     centrelineDistance: r.centrelineDistance,
@@ -47,13 +61,14 @@ const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, sample: Sample
 });
 
 const pathJson = (
-  { ref, closest, best, visibleShare, glareShare, hidden }: PathFromSpot,
+  { ref, closest, best, pass, visibleShare, glareShare, hidden }: PathFromSpot,
   sun: Sun,
   sample: SampleJson,
 ) => ({
   path: ref.path,
   closest: sample(closest, sun),
   best: sample(best, sun),
+  pass: pass && sample(pass, sun),
   visibleShare,
   glareShare,
   hidden: hidden.map(({ from, to, by }) => ({ from, to, by })),

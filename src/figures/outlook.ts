@@ -1,6 +1,8 @@
 import type { Contents } from '../survey/contents';
 import { Memo } from '../survey/memo';
 import type { Runway } from '../survey/schema/runway';
+import type { SkyAt } from './light/sky';
+import { skyAtOf } from './light/sky-at';
 import { framingOf, type Framing } from './optics/framing';
 import { reachOf, type Reach } from './optics/reach';
 import { grounded, terrainOf } from './sight/grounded';
@@ -20,6 +22,8 @@ export interface Outlook {
   readonly around: Surroundings | null;
   /** IANA zone whose months leaves follow. */
   readonly timeZone: string;
+  /** The sky at each instant. */
+  readonly skyAt: SkyAt;
 }
 
 /** One a subject is asked for by turns: movements look at each with its own. */
@@ -36,12 +40,14 @@ export function outlookOf(contents: Contents, terrain: ElevationGrid | null = nu
   const frame = siteFrame(site.reference);
   const ground = terrainOf(contents, terrain);
   const around = surroundings(contents.obstacles, runways, elevation, frame, ground);
-  return kept.get([subject, runways, elevation, body, kit, around, site.timeZone], () => ({
+  const skyAt = skyAtOf(contents);
+  return kept.get([subject, runways, elevation, body, kit, around, site.timeZone, skyAt], () => ({
     runways,
     fieldElevation: elevation,
     framing: framingOf(subject, body, kit.fill),
     reach: reachOf(kit),
     around,
     timeZone: site.timeZone,
+    skyAt,
   }));
 }

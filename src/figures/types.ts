@@ -1,3 +1,4 @@
+import type { SkyThere } from './light/sky';
 import type { Problem } from '../survey/problems';
 import type { Lens } from '../survey/schema/kit';
 import type { EndIndex } from '../survey/schema/runway';
@@ -105,6 +106,8 @@ export interface PathFromSpot {
   readonly ref: PathRef;
   readonly closest: Sample;
   readonly best: Sample;
+  /** The best usable sample in sight of aspect 30 to 120: what one waits for; null where there is none. */
+  readonly pass: Sample | null;
   /** Shares of the usable horizontal length, 0 to 1; null without usable samples. Visible counts wheels, centre and fin tip. */
   readonly visibleShare: number | null;
   readonly glareShare: number | null;
@@ -146,6 +149,7 @@ export interface SpotFigures {
   readonly id: string;
   readonly name: string;
   readonly sun: Sun;
+  readonly sky: SkyThere;
   /** m above mean sea level of the ground under the spot, and where that is from. */
   readonly ground: number;
   readonly groundFrom: 'stated' | 'terrain' | 'runway' | 'site';

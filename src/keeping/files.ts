@@ -1,12 +1,10 @@
 import type { OpenSurvey } from './open-survey';
 import type { Saving } from '../state/saving.svelte';
-import type { NoticeLife, View } from '../state/view.svelte';
+import type { View } from '../state/view.svelte';
 import { pickFile } from '../storage/files';
-import type { Survey } from '../survey/document';
-import { saveSurvey } from '../survey/save';
 import { messageOf, surveyFile } from './survey-files';
 import type { SurveyList } from './surveys.svelte';
-import type { Files } from '../ports/files';
+import type { Files, NewSurvey } from '../ports/files';
 
 export interface FilesNeeds {
   readonly open: OpenSurvey;
@@ -65,8 +63,8 @@ export class SurveyFiles implements Files {
     return this.#open.openSample();
   }
 
-  async start(survey: Survey, notice: string | null, life?: NoticeLife): Promise<void> {
-    await this.#open.show(saveSurvey(survey), { changed: true, notice, ...(life ? { life } : {}) });
+  start(make: () => Promise<NewSurvey>): Promise<void> {
+    return this.#open.start(make);
   }
 
   save(): Promise<void> {

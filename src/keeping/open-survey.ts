@@ -1,5 +1,6 @@
 import { isLong, readSafely, readSurvey, type Reading } from './opening';
 import type { OpeningRequest } from './opening-messages';
+import type { NewSurvey } from '../ports/files';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Saving } from '../state/saving.svelte';
 import { Turns } from '../state/turns';
@@ -116,6 +117,13 @@ export class OpenSurvey {
     return this.#show(source, options, this.#begin());
   }
 
+  /** Shows a survey that is being made, and keeps it. */
+  async start(make: () => Promise<NewSurvey>): Promise<void> {
+    const isLast = this.#begin();
+    const { survey, ...said } = await make();
+    if (isLast()) await this.#show(saveSurvey(survey), { changed: true, ...said }, isLast);
+  }
+
   async save(): Promise<void> {
     const { document, saving, view } = this.#needs;
     try {
@@ -172,8 +180,8 @@ export class OpenSurvey {
       readOnly: opened.newer,
     });
     saving.opened(theirs.revision);
-    if (!document.survey.features.some(({ id }) => id === view.selected)) view.select(null);
-    if (opened.newer) view.tool = 'select';
+    if (!document.survey.features.some(({ id }) => id === view.selection.id)) view.selection.select(null);
+    if (opened.newer) view.hand.tool = 'select';
     view.surveyChanged(document.survey);
     return true;
   }

@@ -25,6 +25,12 @@ const besideThePage: FilePlaces = {
   frequencies: './frequencies.json',
 };
 
+export interface AirfieldNeeds {
+  readonly files: Pick<Files, 'start'>;
+  readonly now: () => number;
+  readonly places?: FilePlaces;
+}
+
 /** Remembers what `load` has loaded; what could not be is null, and asked for again the next time. */
 function kept<T>(load: (catalogue: Catalogue) => Promise<Loaded<T>>) {
   let value: Promise<T | null> | null = null;
@@ -41,13 +47,15 @@ function kept<T>(load: (catalogue: Catalogue) => Promise<Loaded<T>>) {
 export class AirfieldCatalogue implements Airfields {
   readonly credit = catalogueCredit;
   readonly #files: Pick<Files, 'start'>;
+  readonly #now: () => number;
   readonly #places: FilePlaces;
   #catalogue: Catalogue | null = null;
   readonly #runways = kept((catalogue) => loadRunways(this.#places.runways, catalogue));
   readonly #frequencies = kept((catalogue) => loadFrequencies(this.#places.frequencies, catalogue));
 
-  constructor(files: Pick<Files, 'start'>, places = besideThePage) {
+  constructor({ files, now, places = besideThePage }: AirfieldNeeds) {
     this.#files = files;
+    this.#now = now;
     this.#places = places;
   }
 
@@ -67,37 +75,46 @@ export class AirfieldCatalogue implements Airfields {
   }
 
   async start({ key }: AirfieldMatch): Promise<void> {
-    const found = this.#catalogue?.airfieldAt(key);
+    const catalogue = this.#catalogue;
+    const found = catalogue?.airfieldAt(key);
     if (!found) throw new Error(`expected an airfield of the catalogue, got ${key}`);
-    const [runways, frequencies, { timeZone, guessed }] = await Promise.all([
-      this.#runways(this.#catalogue),
-      this.#frequencies(this.#catalogue),
-      timeZoneAt(found.position),
-    ]);
-    const airfield = {
-      ...found,
-      runways: runways?.(key) ?? null,
-      frequencies: frequencies?.(key) ?? null,
-    };
-    const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
-    const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
-    await this.#files.start(lightWorthSeeing(survey, airfield.position, timeZone), notice || null);
+    await this.#files.start(async () => {
+      const [runways, frequencies, { timeZone, guessed }] = await Promise.all([
+        this.#runways(catalogue),
+        this.#frequencies(catalogue),
+        timeZoneAt(found.position),
+      ]);
+      const airfield = {
+        ...found,
+        runways: runways?.(key) ?? null,
+        frequencies: frequencies?.(key) ?? null,
+      };
+      const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
+      const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
+      return { survey: this.#lit(survey, airfield.position, timeZone), notice: notice || null };
+    });
   }
 
   async startEmpty(name: string, position: Position): Promise<void> {
-    const { timeZone, guessed } = await timeZoneAt(position);
-    const survey = newSurvey({ name, timeZone, reference: position });
-    await this.#files.start(
-      lightWorthSeeing(survey, position, timeZone),
-      `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
-      { holds: hasNoRunway, then: guessed ? guessedZone : null },
-    );
+    await this.#files.start(async () => {
+      const { timeZone, guessed } = await timeZoneAt(position);
+      const survey = newSurvey({ name, timeZone, reference: position });
+      return {
+        survey: this.#lit(survey, position, timeZone),
+        notice: `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
+        life: { holds: hasNoRunway, then: guessed ? guessedZone : null },
+      };
+    });
+  }
+
+  #lit(survey: Survey, position: Position, timeZone: string): Survey {
+    return lightWorthSeeing(survey, position, timeZone, this.#now());
   }
 }
 
 /** Moments A and B an hour after today's sunrise and an hour before its sunset, where the sun rises at all. */
-function lightWorthSeeing(survey: Survey, position: Position, timeZone: string): Survey {
-  const day = dayOf(dateAt(Date.now(), timeZone), timeZone);
+function lightWorthSeeing(survey: Survey, position: Position, timeZone: string, now: number): Survey {
+  const day = dayOf(dateAt(now, timeZone), timeZone);
   const { afterSunrise, beforeSunset } = chosenMoments(sunTimes(position, day.from, day.to), null);
   if (afterSunrise === null || beforeSunset === null) return survey;
   return setMoments(survey, { a: clockAt(afterSunrise, timeZone), b: clockAt(beforeSunset, timeZone) });

@@ -16,7 +16,7 @@ import type { ImportAnswers, ImportPreview, ImportUnderWay } from '../ports/impo
 export interface ImportNeeds {
   readonly document: SurveyDocument;
   readonly view: View;
-  readonly derived: Derived;
+  readonly derived: Pick<Derived, 'contents'>;
   readonly files: Pick<Files, 'openFile'>;
   readonly airfields: Pick<Airfields, 'startEmpty'>;
   readonly now: () => number;

@@ -11,7 +11,7 @@ const listFile = tableFile('List of movements (CSV)');
 
 export interface SurveyMovementsNeeds {
   readonly document: SurveyDocument;
-  readonly derived: Pick<Derived, 'contents' | 'date' | 'timeZone'>;
+  readonly derived: Pick<Derived, 'contents' | 'day'>;
 }
 
 /** Lists of movements: the part of the composition root that knows imports, exports and files. */
@@ -33,12 +33,13 @@ export class SurveyMovements implements MovementLists {
 
   async plan(text: string): Promise<MovementPlan | null> {
     const { planList } = await import('../imports/movements/read-list');
-    return planList(text, this.#derived.date);
+    return planList(text, this.#derived.day.date);
   }
 
   async read(plan: MovementPlan): Promise<MovementReading> {
     const { readList, typesOf } = await import('../imports/movements/read-list');
-    const { contents, date, timeZone } = this.#derived;
+    const { contents } = this.#derived;
+    const { date, timeZone } = this.#derived.day;
     const { icao, name } = contents.site;
     const home = [icao, name].filter((n) => n !== null && n !== '').map((n) => (n ?? '').toUpperCase());
     const reading = readList(plan, timeZone, date, home, contents.movements);
@@ -61,7 +62,8 @@ export class SurveyMovements implements MovementLists {
 
   async type(line: string, everyDay: boolean): Promise<string | null> {
     const { readTypedMovement } = await import('../imports/movements/typed-movement');
-    const { contents, date } = this.#derived;
+    const { contents } = this.#derived;
+    const { date } = this.#derived.day;
     const read = readTypedMovement(line, everyDay ? null : date);
     if (!read.ok) return read.reason;
     const { type } = read.movement;
@@ -79,7 +81,7 @@ export class SurveyMovements implements MovementLists {
 
   async save(figures: readonly MovementFigures[]): Promise<void> {
     const { movementsText } = await import('../exports/movements');
-    const { date, timeZone } = this.#derived;
+    const { date, timeZone } = this.#derived.day;
     await saveFile(movementsText(figures, timeZone), `movements-${date}.csv`, listFile, null);
   }
 }

@@ -5,7 +5,7 @@ import type { WeatherReader } from '../ports/weather';
 
 export interface WeatherNeeds {
   readonly document: SurveyDocument;
-  readonly derived: Pick<Derived, 'contents' | 'siteDeclination'>;
+  readonly derived: Pick<Derived, 'contents' | 'airfield'>;
   readonly now: () => number;
 }
 
@@ -32,7 +32,7 @@ export class Weather implements WeatherReader {
     if (!read.ok) return read.reason;
     // Another survey was opened while the reader came over the net.
     if (this.#document.id !== id) return null;
-    const declination = magnetic ? this.#derived.siteDeclination : null;
+    const declination = magnetic ? this.#derived.airfield.declination : null;
     const weather = weatherMember(text, read.value, declination, now);
     const follow = this.#derived.contents.weather?.follow ?? false;
     this.#document.perform('enter the wind', (s) => setWeather(s, { ...weather, follow }));

@@ -5,6 +5,7 @@ import { Saving } from '../../src/state/saving.svelte';
 import { View } from '../../src/state/view.svelte';
 import type { Written } from '../../src/storage/autosave';
 import type { StoredSurvey, SurveyToKeep } from '../../src/storage/records';
+import type { Survey } from '../../src/survey/document';
 import { addFeature } from '../../src/survey/edits/add-feature';
 import { setSite } from '../../src/survey/edits/set-members';
 import { newSurvey } from '../../src/survey/new-survey';
@@ -206,6 +207,20 @@ describe('opening', () => {
     expect(name()).toBe('Kept');
   });
 
+  it('[K204] a survey that is still being made gives way as well, and is kept once it is shown', async () => {
+    const { writes, open, saving, name } = setUp();
+    const made = later<{ survey: Survey; notice: string | null }>();
+    const starting = open.start(() => made.promise);
+    await open.show(textOf('Chosen'));
+    made.answer({ survey: newSurvey({ name: 'Slow' }), notice: 'A new survey.' });
+    await starting;
+    expect(name()).toBe('Chosen');
+
+    await open.start(() => Promise.resolve({ survey: newSurvey({ name: 'New' }), notice: null }));
+    await saving.flush();
+    expect([name(), writes.length]).toEqual(['New', 1]);
+  });
+
   it('[K205] what is typed while a file is read is kept before the file takes its place', async () => {
     const { writes, document, open, name } = setUp();
     const { file, read } = slowFile('File');
@@ -264,35 +279,31 @@ describe('following another tab', () => {
 
   it('[K208] shows its state, and leaves selection, tool, drawing, camera and notice as they were', async () => {
     const { kept, view, saving, name } = await withSpots();
-    view.select('s2');
-    view.tool = 'apron';
-    view.drawing = [
+    view.selection.select('s2');
+    view.hand.tool = 'apron';
+    view.hand.drawing = [
       [8.5, 47.5],
       [8.51, 47.5],
     ];
-    view.camera = { ...view.camera, focalLength: 400 };
-    view.configuration = 1;
+    view.viewfinder.camera = { ...view.viewfinder.camera, focalLength: 400 };
+    view.shown.configuration = 1;
     view.notice = 'Something to read';
     kept.set('mine', stored('mine', 2, 'Theirs', [spot('s2', 8.7)]));
     await saving.heard(note(2));
     expect([name(), saving.revision]).toEqual(['Theirs', 2]);
-    expect(view).toMatchObject({
-      selected: 's2',
-      tool: 'apron',
-      configuration: 1,
-      notice: 'Something to read',
-    });
-    expect(view.drawing).toHaveLength(2);
-    expect(view.camera.focalLength).toBe(400);
+    expect([view.selection.id, view.hand.tool]).toEqual(['s2', 'apron']);
+    expect([view.shown.configuration, view.notice]).toEqual([1, 'Something to read']);
+    expect(view.hand.drawing).toHaveLength(2);
+    expect(view.viewfinder.camera.focalLength).toBe(400);
     expect(saving.status.text).toBe('Changed in another tab, and shown as it is there');
   });
 
   it('[K208] lets go of what the other tab has deleted', async () => {
     const { kept, view, saving } = await withSpots();
-    view.select('s1');
+    view.selection.select('s1');
     kept.set('mine', stored('mine', 2, 'Theirs', [spot('s2', 8.7)]));
     await saving.heard(note(2));
-    expect(view.selected).toBeNull();
+    expect(view.selection.id).toBeNull();
   });
 
   it('[K209] of two states the newer one stays, whichever is read first', async () => {
@@ -361,10 +372,10 @@ describe('two states of one survey', () => {
 
   it('[K213] theirs is shown in its newest state, and what was selected stays so', async () => {
     const { kept, view, saving, open, theirs, name } = await inConflict();
-    view.select('s1');
+    view.selection.select('s1');
     kept.set('mine', stored('mine', 5, 'Theirs at last', [spot('s1', 8.9)]));
     await open.takeTheirs(theirs);
-    expect([name(), saving.revision, saving.theirs, view.selected]).toEqual([
+    expect([name(), saving.revision, saving.theirs, view.selection.id]).toEqual([
       'Theirs at last',
       5,
       null,

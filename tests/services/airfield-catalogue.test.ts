@@ -1,4 +1,5 @@
 import { afterEach, expect, test, vi } from 'vitest';
+import type { NewSurvey } from '../../src/ports/files';
 import { AirfieldCatalogue } from '../../src/services/airfield-catalogue';
 import type { NoticeLife } from '../../src/state/view.svelte';
 import { encodeCatalogue } from '../../src/imports/catalogue/encode';
@@ -11,10 +12,13 @@ test('[U18] a survey without a runway asks for one until the first is drawn', as
   let said: string | null = null;
   let life: NoticeLife | undefined;
   const catalogue = new AirfieldCatalogue({
-    start: (started, notice, until) => {
-      [survey, said, life] = [started, notice, until];
-      return Promise.resolve();
+    files: {
+      start: async (make) => {
+        const made = await make();
+        [survey, said, life] = [made.survey, made.notice, made.life];
+      },
     },
+    now: () => Date.UTC(2026, 5, 21, 12),
   });
   await catalogue.startEmpty('', [18.17, 50.93]);
   expect(said).toMatch(/^A new survey\. Draw its first runway/);
@@ -54,12 +58,10 @@ function serve(missing: Set<string>): string[] {
 
 async function startFirst(missing: Set<string>) {
   const asked = serve(missing);
-  const started: { survey: Survey; notice: string | null }[] = [];
+  const started: NewSurvey[] = [];
   const catalogue = new AirfieldCatalogue({
-    start: (survey, notice) => {
-      started.push({ survey, notice });
-      return Promise.resolve();
-    },
+    files: { start: async (make) => void started.push(await make()) },
+    now: () => Date.UTC(2026, 5, 21, 12),
   });
   expect(await catalogue.load()).toBe(null);
   const [match] = catalogue.search('EGXQ');

@@ -13,10 +13,11 @@ const onePlace = 1e-3;
 const hasLength = (line: readonly Position[]): boolean =>
   line.some((position, i) => i > 0 && groundLine(line[i - 1] as Position, position).distance >= onePlace);
 
-const kept = new Memo<number>();
+/** Key: the line. Bound: one length a line. Life: the line's. */
+const lengths = new Memo<number>();
 
 const lengthOf = (line: readonly Position[]): number =>
-  kept.get([line], () =>
+  lengths.get([line], () =>
     line.reduce((sum, position, i) => sum + groundLine(line[i - 1] ?? position, position).distance, 0),
   );
 

@@ -28,7 +28,7 @@ export function lightStretches(
   from: number,
   to: number,
 ): Stretch<LightClass>[] {
-  const track = new SunTrack(position);
+  const track = new SunTrack(position, view.skyAt);
   const look = (instant: number, kept: number): Look => {
     const sun = track.at(instant);
     const best = bestUnder(view, sun, kept);

@@ -42,7 +42,13 @@ export function tilesAbout([lng, lat]: Position, reach: number, z: number): Tile
 }
 
 /** The block's tiles as a server has them, row by row: beyond the antimeridian the columns begin anew. */
-export function tilesOf({ z, left, top, across, down }: TileBlock): readonly { readonly x: number; readonly y: number }[] {
+export function tilesOf({
+  z,
+  left,
+  top,
+  across,
+  down,
+}: TileBlock): readonly { readonly x: number; readonly y: number }[] {
   const columns = 2 ** z;
   return Array.from({ length: across * down }, (_, i) => ({
     x: (((left + (i % across)) % columns) + columns) % columns,

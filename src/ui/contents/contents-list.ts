@@ -6,9 +6,9 @@ import { readFeature } from '../../survey/read-feature';
 import type { Use } from '../../survey/schema/places';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
 import type { Formats } from '../formats';
-import { accessBadge } from './access-words';
+import { accessBadge } from '../words/access-words';
 import { shortened } from '../../units/plain-text';
-import { runwayName } from '../light/runway-name';
+import { runwayName } from '../words/runway-name';
 
 /** One line of the list. */
 export interface Item {

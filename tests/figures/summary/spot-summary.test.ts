@@ -46,6 +46,7 @@ const sample = (total: number, slantRange: number, focalLength: number | null = 
 const path = (name: string, best: Sample, runs: readonly (readonly number[])[]): PathFromSpot => ({
   ref: { path: name, kind: 'arrival', runway: 'r', end: 0 },
   best,
+  pass: best,
   closest: best,
   visibleShare: 1,
   hidden: [],
@@ -66,6 +67,7 @@ const spot = (paths: readonly PathFromSpot[]): SpotFigures => ({
   id: 's',
   name: 'Spot',
   sun: { azimuth: 100, altitude: 20, geometricAltitude: 20 },
+  sky: { direct: 1, visibility: 10_000 },
   ground: 400,
   groundFrom: 'runway',
   sunHiddenBy: null,

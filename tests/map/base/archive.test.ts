@@ -36,7 +36,10 @@ describe('[M200] archives that answer for the map', () => {
   beforeAll(() => void (before = openArchives()));
 
   test('stay as long as they are shown, and no longer', async () => {
-    const [a, b] = [await openArchive(blob(vectorArchive()), 'x'), await openArchive(blob(rasterArchive()), 'y')];
+    const [a, b] = [
+      await openArchive(blob(vectorArchive()), 'x'),
+      await openArchive(blob(rasterArchive()), 'y'),
+    ];
     expect(openArchives()).toBe(before + 2);
     a.close();
     expect(openArchives()).toBe(before + 1);

@@ -182,9 +182,9 @@ describe('a base map under the survey', () => {
   test('[M12] the survey’s own sources are none of its business', async () => {
     const { base, told } = await begun();
     const before = told.length;
-    expect(base.failed('plan', null)).toBe(false);
+    expect(base.failed('ground-plan', null)).toBe(false);
     expect(base.failed(undefined, null)).toBe(false);
-    base.came('plan', tile(0));
+    base.came('ground-plan', tile(0));
     expect(told).toHaveLength(before);
   });
 });
