@@ -1,12 +1,13 @@
+import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
-import type { Contents } from '../survey/contents';
 import { setWeather } from '../survey/edits/set-weather';
 import type { WeatherReader } from '../ports/weather';
 
 export interface WeatherNeeds {
   readonly document: SurveyDocument;
-  /** `declination`: degrees, east positive. */
-  readonly derived: { readonly contents: Contents; readonly airfield: { readonly declination: number } };
+  readonly derived: Pick<Derived, 'contents'> & {
+    readonly airfield: Pick<Derived['airfield'], 'declination'>;
+  };
   readonly now: () => number;
 }
 

@@ -1,4 +1,5 @@
 import type { RecordPlan } from '../imports/wind-record/read-record';
+import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import { Turns } from '../state/turns';
 import { setWindRecord } from '../survey/edits/set-wind-record';
@@ -9,7 +10,7 @@ const windFile = tableFile('Table of past winds (CSV)');
 
 export interface WindHistoryNeeds {
   readonly document: SurveyDocument;
-  readonly derived: { readonly day: { readonly timeZone: string } };
+  readonly derived: { readonly day: Pick<Derived['day'], 'timeZone'> };
 }
 
 /** Tables of past winds: the part of the composition root that knows imports and files. */
