@@ -82,6 +82,13 @@ export function lightNotes({ light, glare, flankLit }: Sample): readonly string[
   return notes;
 }
 
+/** The light on a sample in one go; `flat`: under a sky without direct sun, where no side is the better one. */
+export function lightOn(sample: Sample, flat: boolean): string {
+  const { light } = sample;
+  if (flat && light !== 'dark' && light !== 'civil-twilight') return 'flat light: either side';
+  return [lightWords[light], ...lightNotes(sample)].join(', ');
+}
+
 /** The exact focal lengths behind the rounded ones, for a title. */
 export const exactFocal = ({ focalLength, focalLength35 }: Sample): string =>
   `${focalExact(focalLength)} on this body, ${focalExact(focalLength35)} on 35 mm`;
