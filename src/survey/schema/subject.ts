@@ -35,7 +35,7 @@ export const subjectFields = {
   rpm: numberField(1, 20_000, null),
   blades: numberField(1, 12, null),
   tailSpan: numberField(0.1, 100, null),
-  seaplane: v.nullish(v.boolean('expected true or false')),
+  seaplane: v.nullish(v.boolean('expected true or false'), null),
 };
 
 export interface Subject extends Omit<Read<typeof subjectFields>, 'seaplane'> {
