@@ -11,6 +11,7 @@ const arrows: Record<string, readonly string[]> = {
   time: [],
   figures: ['survey', 'time'],
   imports: ['survey', 'units', 'time', 'figures'],
+  merging: ['survey', 'figures'],
   exports: ['survey', 'figures', 'units', 'time'],
   storage: [],
   state: ['survey', 'figures', 'storage'],
@@ -49,10 +50,13 @@ const arrows: Record<string, readonly string[]> = {
   ],
   ui: ['ports', 'state', 'survey', 'figures', 'exports', 'units', 'time', 'map', 'viewfinder'],
   viewfinder: ['figures', 'survey'],
-  cli: ['survey', 'figures', 'time', 'imports', 'units'],
+  cli: ['survey', 'figures', 'time', 'imports', 'units', 'merging'],
 };
 /** The only part of `to` that the room `from` may import. */
-const onlyPart: Record<string, string> = { 'imports figures': 'figures/geometry/' };
+const onlyPart: Record<string, string> = {
+  'imports figures': 'figures/geometry/',
+  'merging figures': 'figures/geometry/',
+};
 /** The only file of `from` that may import the room `to`; for `ui`, figures may be imported as types and verdicts. */
 const onlyThrough: Record<string, string> = {
   'ui map': 'ui/MapCanvas.svelte',

@@ -17,13 +17,15 @@ export interface FiguresArguments {
   readonly settings: SettingsArguments | null;
   /** A GeoTIFF with the ground's heights. */
   readonly terrain: string | null;
+  /** Whether what each lens makes of every sample is wanted. */
+  readonly lenses: boolean;
 }
 
 export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] ' +
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] ' +
   settingsUsage;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
@@ -36,6 +38,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     metar: { type: 'string' },
     day: { type: 'string' },
     terrain: { type: 'string' },
+    lenses: { type: 'boolean' },
     ...settingsOptions,
   } as const;
   let parsed;
@@ -48,7 +51,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
   if (file === undefined) return { ok: false, reason: `a survey file is missing (${usage})` };
   if (more.length > 0)
     return { ok: false, reason: `one survey file at a time, got ${parsed.positionals.length} (${usage})` };
-  const { at, subject, body, wind, metar, day, terrain } = parsed.values;
+  const { at, subject, body, wind, metar, day, terrain, lenses } = parsed.values;
   if (wind !== undefined && metar !== undefined)
     return { ok: false, reason: `either --wind or --metar, not both (${usage})` };
   const instant = at === undefined ? now : parseInstant(at);
@@ -70,6 +73,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
       day: day ?? null,
       settings: settings.value,
       terrain: terrain ?? null,
+      lenses: lenses ?? false,
     },
   };
 }

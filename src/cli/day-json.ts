@@ -1,7 +1,8 @@
 import { sunTimes } from '../figures/light/sun-times';
 import { momentsOf } from '../figures/light/moments';
 import type { ElevationGrid } from '../figures/sight/terrain';
-import { outlookOf, stillViewsOf } from '../figures/spot-figures';
+import { outlookOf } from '../figures/outlook';
+import { stillViewsOf } from '../figures/when/still-views';
 import { pathsOf } from '../figures/traffic/paths';
 import { lightStretches } from '../figures/when/day-windows';
 import type { Contents } from '../survey/contents';

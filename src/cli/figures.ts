@@ -5,9 +5,10 @@ import { openSurvey } from '../survey/open';
 import { nothingPinned } from '../figures/optics/settings';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
-import { figuresJson, type SettingsWanted } from './figures-json';
+import { figuresJson } from './figures-json';
 import { flowJson } from './flow-json';
 import { givenWind } from './given-wind';
+import type { SettingsWanted } from './sample-json';
 import type { SettingsArguments } from './settings-arguments';
 
 /** The contents with another subject or body chosen by key. */
@@ -70,8 +71,9 @@ async function run(args: readonly string[], now: number): Promise<Read<string>> 
   const ground = terrain === null ? null : await terrainFrom(terrain, contents.value);
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
+  const wishes = { settings: wanted.value, lenses: read.value.lenses };
   const figures = {
-    ...figuresJson(contents.value, opened.problems, at, wanted.value, grid),
+    ...figuresJson(contents.value, opened.problems, at, wishes, grid),
     ...(wind.value ? { flow: flowJson(contents.value, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(contents.value, day, grid) }),
   };

@@ -1,6 +1,6 @@
 import { readMetar } from '../figures/traffic/wind/metar';
 import type { Wind } from '../figures/traffic/wind/wind';
-import { readWindGroup } from '../figures/traffic/wind/wind-group';
+import { readTypedWind } from '../figures/traffic/wind/typed-wind';
 import type { FiguresArguments, Read } from './arguments';
 
 export interface GivenWind {
@@ -15,7 +15,7 @@ export function givenWind(
   now: number,
 ): Read<GivenWind | null> {
   if (wind !== null) {
-    const read = readWindGroup(wind);
+    const read = readTypedWind(wind);
     return read.ok
       ? { ok: true, value: { wind: read.value, remarks: [] } }
       : { ok: false, reason: `--wind: ${read.reason}` };

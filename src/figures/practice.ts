@@ -8,6 +8,9 @@ export const touchdownBand = 300;
 export const noseAttitude = { approach: 3, ground: 0, climb: 8 } as const;
 /** Times the kit's longest focal length up to which a sample is still worth cropping. CP. */
 export const usableCrop = 1.5;
+/** Share of the wanted fill from which a lens is long enough, and share of the frame that still leaves a margin. CP. */
+export const leastFill = 0.75;
+export const fullestFit = 0.95;
 /** Sun altitude in degrees from which the light is called harsh, and from which it is top light. CP. */
 export const harshFrom = 45;
 export const topLitFrom = 60;
@@ -33,8 +36,24 @@ export const taxiHalfWidth = 12;
 export const oddLength = { shortest: 150, longest: 6000 } as const;
 /** kt of mean wind under which the wind counts as calm (FAA JO 7110.65 3-5-1). */
 export const calmBelowKt = 5;
-/** kt of headwind by which two ends must differ before one is preferred: less than any report tells. CP. */
-export const headwindTieKt = 0.1;
+/** m of span under which what is no jet counts as a light aircraft. CP. */
+export const lightSpan = 18;
+/**
+ * kt of tailwind and crosswind, gusts included, up to which airfields keep a runway in use. 5 kt is ICAO Doc 4444
+ * 7.2.6, as 15 kt of crosswind is, here for light aircraft; 20 kt for others is CP.
+ */
+export const runwayLimits = { tailwindKt: 5, crosswindKt: 20, lightCrosswindKt: 15 } as const;
+/** kt of headwind by which two ends of a runway must differ before one of them is preferred. CP. */
+export const eitherWithinKt = 1;
+/** Shares of the longest runway from which others are as good, and from which parallels are used with it. CP. */
+export const asLongFrom = 0.9;
+export const parallelFrom = 0.6;
+/** Degrees within which runways are parallel. CP. */
+export const parallelWithin = 5;
+/** m under which a field's longest runway leaves light aircraft every other one as well. CP. */
+export const clubField = 1500;
+/** A runway under this share of the longest and under so many m is for light aircraft. CP. */
+export const lightStrip = { share: 0.6, length: 1300 } as const;
 /**
  * EV at ISO 100 under a clear sky by the sun's altitude in degrees, straight lines in between. The exposure values from
  * 9 up are rows of ANSI PH2.7 ("full sun" 15, "just before sunset" 12 to 14, "at sunset" 12, "just after sunset" 9 to
@@ -67,8 +86,6 @@ export const leafSeason: { readonly north: readonly number[]; readonly south: re
   north: [4, 5, 6, 7, 8, 9, 10],
   south: [10, 11, 12, 1, 2, 3, 4],
 };
-/** m above ground of an obstacle that was just drawn, until somebody says better: two storeys; a fence or wall. CP. */
-export const drawnHeight = { block: 8, line: 2.5 } as const;
 /** m from a mesh fence within which a lens at its widest aperture blurs the wires away. CP. */
 export const meshWithin = 0.5;
 /** m from a mesh fence within which one can step up to it and hold the lens to its wires. CP. */

@@ -158,23 +158,35 @@ export interface Figures {
   readonly spots: readonly SpotFigures[];
 }
 
+/** The setting by which a lens is judged: alone or with one of its extenders, at a focal length. */
+export interface TakenSetting {
+  readonly lens: Lens;
+  readonly extender: number | null;
+  /** mm: that of the setting's range nearest to the needed one. */
+  readonly focalLength: number;
+  /** f-number, the extender counted in. */
+  readonly widestAperture: number;
+  /** Share of the frame that the subject fills then; above 1 some of it is cut off. */
+  readonly fillAt: number;
+}
+
 /** What a lens makes of a needed focal length. */
-export type Verdict =
-  | { readonly lens: Lens; readonly verdict: 'fits'; readonly extender: number | null }
-  | {
-      readonly lens: Lens;
-      readonly verdict: 'too-short';
-      /** Share of the frame's width that is kept after cropping, 0 to 1. */
-      readonly crop: number;
-      /** Pixels left across the subject, or fewer where its height is what fills the frame (overhead, nose-on). */
-      readonly pixelsAcross: number;
-    }
-  | {
-      readonly lens: Lens;
-      readonly verdict: 'too-long';
-      /** Share of the subject that the frame cuts off at the lens's shortest setting, 0 when it just fits tightly. */
-      readonly cutOff: number;
-    };
+export type Verdict = TakenSetting &
+  (
+    | { readonly verdict: 'fits' | 'tight' }
+    | {
+        readonly verdict: 'too-short';
+        /** Share of the frame's width that is kept after cropping, 0 to 1. */
+        readonly crop: number;
+        /** Pixels left across the subject, or fewer where its height is what fills the frame (overhead, nose-on). */
+        readonly pixelsAcross: number;
+      }
+    | {
+        readonly verdict: 'too-long';
+        /** Share of the subject that the frame cuts off. */
+        readonly cutOff: number;
+      }
+  );
 
 /** Which side of a runway is lit in one moment. */
 export interface LitSide {

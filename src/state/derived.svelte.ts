@@ -12,8 +12,12 @@ import type { ElevationGrid } from '../figures/sight/terrain';
 import { monthsInLeaf } from '../figures/sight/surroundings';
 import { verdictFor } from '../figures/optics/verdict';
 import { declination } from '../figures/geometry/magnetic';
+import { Scratch } from '../figures/scratch';
 import { runwayFigures } from '../figures/runway-figures';
-import { allSpotFigures, focalLengthsAlong, inspectPath, outlookOf } from '../figures/spot-figures';
+import { allSpotFigures } from '../figures/spot-figures';
+import { focalLengthsAlong } from '../figures/spot/focal-lengths-along';
+import { inspectPath } from '../figures/spot/inspect-path';
+import { outlookOf } from '../figures/outlook';
 import { fieldElevation, pathsOf } from '../figures/traffic/paths';
 import { readContents } from '../survey/contents';
 import {
@@ -43,6 +47,8 @@ export class Derived {
   readonly #view: View;
   readonly #now: () => number;
 
+  /** Room to work in for everything that is computed here, one thing at a time. */
+  readonly scratch = new Scratch();
   readonly #terrain: { readonly grid: ElevationGrid | null };
 
   constructor(
@@ -172,7 +178,13 @@ export class Derived {
 
   /** Figures of every spot at moment A and B, in the survey's order. */
   readonly spots = $derived.by(() => {
-    const figures = allSpotFigures(this.contents, this.paths, [this.instantA, this.instantB], this.terrain);
+    const figures = allSpotFigures(
+      this.contents,
+      this.paths,
+      [this.instantA, this.instantB],
+      this.terrain,
+      this.scratch,
+    );
     return this.contents.spots.map((spot, i) => {
       const [a, b] = figures[i] ?? [];
       if (!a || !b) throw new Error('expected figures for two moments');
@@ -217,7 +229,7 @@ export class Derived {
 
   /** The lens to take for a needed focal length in mm; null without one. */
   lensFor(needed: number | null): Verdict | null {
-    return needed === null ? null : lensToTake(this.verdicts(needed));
+    return needed === null ? null : lensToTake(this.verdicts(needed), this.contents.kit.fill);
   }
 
   /** What each lens of the kit makes of a needed focal length in mm. */
@@ -232,7 +244,8 @@ export class Derived {
     const spot = this.selectedSpot?.spot;
     const path = this.paths.find((p) => p.ref.path === inspected?.path);
     if (!inspected || !spot || !path) return null;
-    const at = (instant: number) => inspectPath(spot, path, inspected.station, this.outlook, instant);
+    const at = (instant: number) =>
+      inspectPath(spot, path, inspected.station, this.outlook, instant, this.scratch);
     return { path, a: at(this.instantA), b: at(this.instantB) };
   });
 

@@ -1,6 +1,7 @@
 import { framed, frameFor, type Frame, type FrameChoice } from '../figures/frame/frame-for';
 import { circleOfConfusion } from '../figures/optics/depth-of-field';
 import { rangesOf } from '../figures/optics/reach';
+import { verdictFor } from '../figures/optics/verdict';
 import type { SettingsCard } from '../figures/optics/settings-card';
 import { apertures, isos, shutters } from '../figures/optics/third-stops';
 import type { Path } from '../figures/traffic/paths';
@@ -92,8 +93,10 @@ export class Frames {
     const asked = choose(choice(own ?? first, focalLength));
     const needed = neededOf(asked);
     const lens = own ?? this.#derived.lensFor(needed)?.lens ?? first;
-    const { shortest, longest } = lensRange(lens);
-    const wanted = focalLength ?? Math.max(shortest, Math.min(longest, needed ?? shortest));
+    const { body, kit } = this.#derived.contents;
+    // As the verdict has it: with the extender only where the bare lens is too short.
+    const judged = needed === null ? lens.shortest : verdictFor(lens, needed, body, kit.fill).focalLength;
+    const wanted = focalLength ?? judged;
     return { ...choose(choice(lens, wanted)), lens };
   }
 }

@@ -1,9 +1,9 @@
 import type { Position, Survey } from '../survey/document';
+import type { DrawTool } from '../survey/drawings';
 import type { VertexRef } from '../survey/edits/vertices';
 
 /** What the pointer does on the map: select and drag, or draw one of these. */
-export type Tool =
-  'select' | 'runway' | 'standing-spot' | 'taxi-route' | 'apron' | 'no-go' | 'obstacle' | 'obstacle-line';
+export type Tool = 'select' | DrawTool;
 
 export type Moment = 'a' | 'b';
 

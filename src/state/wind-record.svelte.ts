@@ -1,4 +1,4 @@
-import { keptViews } from '../figures/spot-figures';
+import { keptViews } from '../figures/when/still-views';
 import {
   byMonth,
   endShares,
@@ -67,13 +67,11 @@ export class WindRecordFigures {
    */
   async expected(spot: StandingSpot, share: EndShare): Promise<readonly (number | null)[]> {
     await new Promise((go) => setTimeout(go));
-    const { contents, date, timeZone } = this.#derived;
+    const { contents, date, timeZone, instantA, terrain, scratch } = this.#derived;
     const path = pathOf(contents, share);
-    const [view] = path
-      ? keptViews(spot, [path], contents, this.#derived.instantA, this.#derived.terrain)
-      : [];
+    const [view] = path ? keptViews(spot, [path], contents, instantA, terrain, scratch) : [];
     if (!path || !view?.usable || !view.inSight) return Array<null>(12).fill(null);
-    const year = yearLight(contents, spot, path, date, timeZone);
+    const year = yearLight(contents, spot, path, date, timeZone, terrain, scratch);
     const days = Array<number>(12).fill(0);
     for (const day of year.grid.dates) {
       const month = Number(day.slice(5, 7)) - 1;

@@ -1,13 +1,12 @@
 import type { Survey, Position } from './document';
-import { readFeature, type FeatureReading, type ReadableKind } from './read-feature';
+import { kinds, readableKinds, type KindLists, type ReadableKind } from './kinds';
+import { readFeature } from './read-feature';
 import { isObject } from './json';
 import { readKit, readSubjects } from './read-kit';
 import type { Problem } from './problems';
 import type { Body, Kit, Lens } from './schema/kit';
 import { readMovements, type Movement } from './schema/movement';
-import type { Apron, FlightPath, GroundUse, NoGoArea, Obstacle, TaxiRoute } from './schema/places';
 import { readPlan, type Plan } from './schema/plan';
-import type { Runway } from './schema/runway';
 import {
   readCurrent,
   readFlow,
@@ -17,13 +16,12 @@ import {
   type Moments,
   type Site,
 } from './schema/site';
-import type { StandingSpot } from './schema/standing-spot';
 import type { Subject } from './schema/subject';
 import { readWeatherMember, type Weather } from './schema/weather';
 import { readWindRecord, type WindRecord } from './schema/wind-record';
 
 /** What a survey says, with every documented default filled in. Figures read this and nothing else. */
-export interface Contents {
+export interface Contents extends KindLists {
   readonly site: Site & { readonly reference: Position };
   readonly kit: Kit;
   readonly subjects: readonly Subject[];
@@ -42,51 +40,15 @@ export interface Contents {
   readonly windRecord: WindRecord | null;
   /** Ways between spots, and the windows chosen to be taken along. */
   readonly plan: Plan;
-  readonly runways: readonly Runway[];
-  readonly spots: readonly StandingSpot[];
-  readonly obstacles: readonly Obstacle[];
-  readonly noGoAreas: readonly NoGoArea[];
-  readonly aprons: readonly Apron[];
-  readonly taxiRoutes: readonly TaxiRoute[];
-  readonly flightPaths: readonly FlightPath[];
-  /** Roads, paths, parking and greens: what people may stand on, drawn faintly; no figure asks for it yet. */
-  readonly groundUses: readonly GroundUse[];
   readonly problems: readonly Problem[];
 }
 
-type Members = Omit<
-  Contents,
-  | 'runways'
-  | 'spots'
-  | 'obstacles'
-  | 'noGoAreas'
-  | 'aprons'
-  | 'taxiRoutes'
-  | 'flightPaths'
-  | 'groundUses'
-  | 'problems'
-  | 'site'
-> & {
+type Members = Omit<Contents, keyof KindLists | 'problems' | 'site'> & {
   readonly site: Site;
   readonly problems: readonly Problem[];
 };
 
 const known = new WeakMap<object, Members>();
-
-/**
- * How many of a kind are read: many times what a survey of the largest airfield has. What is beyond stays in the file
- * and is said; without a bound a file could stop the page for minutes.
- */
-const most: Readonly<Record<ReadableKind, number>> = {
-  runway: 100,
-  'standing-spot': 500,
-  obstacle: 20_000,
-  'no-go': 1_000,
-  apron: 1_000,
-  'taxi-route': 1_000,
-  'flight-path': 300,
-  'ground-use': 5_000,
-};
 
 /** Reads the `sunside` member once for each version of it: dragging a feature does not change it. */
 function readMembers(sunside: Survey['sunside']): Members {
@@ -131,22 +93,13 @@ function readMembers(sunside: Survey['sunside']): Members {
 export function readContents(survey: Survey): Contents {
   const members = readMembers(isObject(survey.sunside) ? survey.sunside : {});
   const problems = [...members.problems];
-  const lists = {
-    runway: [] as Runway[],
-    'standing-spot': [] as StandingSpot[],
-    obstacle: [] as Obstacle[],
-    'no-go': [] as NoGoArea[],
-    apron: [] as Apron[],
-    'taxi-route': [] as TaxiRoute[],
-    'flight-path': [] as FlightPath[],
-    'ground-use': [] as GroundUse[],
-  };
+  const lists = new Map<ReadableKind, unknown[]>(readableKinds.map((kind) => [kind, []]));
   const beyond = new Map<ReadableKind, number>();
   for (const feature of survey.features) {
-    const reading: FeatureReading = readFeature(feature);
+    const reading = readFeature(feature);
     if (reading.kind !== null) {
-      const list: unknown[] = lists[reading.kind];
-      if (list.length >= most[reading.kind]) {
+      const list = lists.get(reading.kind) ?? [];
+      if (list.length >= kinds[reading.kind].most) {
         beyond.set(reading.kind, (beyond.get(reading.kind) ?? 0) + 1);
         continue;
       }
@@ -157,23 +110,15 @@ export function readContents(survey: Survey): Contents {
   for (const [kind, count] of beyond)
     problems.push({
       id: null,
-      reason: `${count} more features of the kind "${kind}": the first ${most[kind]} are read`,
+      reason: `${count} more features of the kind "${kind}": the first ${kinds[kind].most} are read`,
       used: false,
     });
+  // Each list holds what the reader of its kind has made.
+  const byList = Object.fromEntries(
+    [...lists].map(([kind, list]) => [kinds[kind].list, list]),
+  ) as unknown as KindLists;
   const reference = members.site.reference ??
-    lists.runway[0]?.line[0] ??
-    lists['standing-spot'][0]?.position ?? [0, 0];
-  return {
-    ...members,
-    site: { ...members.site, reference },
-    runways: lists.runway,
-    spots: lists['standing-spot'],
-    obstacles: lists.obstacle,
-    noGoAreas: lists['no-go'],
-    aprons: lists.apron,
-    taxiRoutes: lists['taxi-route'],
-    flightPaths: lists['flight-path'],
-    groundUses: lists['ground-use'],
-    problems,
-  };
+    byList.runways[0]?.line[0] ??
+    byList.spots[0]?.position ?? [0, 0];
+  return { ...members, ...byList, site: { ...members.site, reference }, problems };
 }

@@ -67,7 +67,10 @@ describe('the flow that the figures command adds', () => {
     expect(flow('00000KT')).toMatchObject({
       wind: { from: null, speedKt: 0, gustKt: null },
       ends: Array(4).fill({ headwindKt: 0, crosswindKt: 0 }) as object[],
-      arrivals: ['twin/09#0', 'twin/09#1', 'half/20'],
+      // The longer of the two, of which one end is closed.
+      arrivals: ['half/20'],
+      either: false,
+      light: [],
     });
     expect(flow(null)).toBe(null);
   });
@@ -82,6 +85,14 @@ describe('the flow that the figures command adds', () => {
     expect(readArguments(['a', '--wind', 'x', '--metar', 'y'], at)).toMatchObject({ ok: false });
   });
 
+  test('[F653] a wind as people write it is understood as well', () => {
+    expect(flow('360/15G25')).toMatchObject({ wind: { from: 360, speedKt: 15, gustKt: 25 } });
+    expect(flow('270/10')).toEqual(flow('27010KT'));
+    expect(flow('VRB03KT')).toMatchObject({ wind: { from: null, speedKt: 3 } });
+    expect(flow('00000KT')).toEqual(flow('calm'));
+    expect(flow('north')).toMatch(/^--wind: "north" is no wind/);
+  });
+
   test('[F233] the command itself: flow stands beside the rest, a bad wind ends with status 2 and one line', () => {
     const path = join(folder, 'survey.geojson');
     writeFileSync(path, surveyText(features, sunside));
@@ -94,8 +105,8 @@ describe('the flow that the figures command adds', () => {
     const printed = JSON.parse(good.stdout) as Record<string, unknown>;
     expect(Object.keys(printed)).toEqual(['at', 'used', 'problems', 'runways', 'spots', 'flow']);
     expect(printed['flow']).toEqual(flow('27010G18KT'));
-    const bad = run('--wind', '270/10');
+    const bad = run('--wind', '27010P');
     expect([bad.status, bad.stdout]).toEqual([2, '']);
-    expect(bad.stderr).toMatch(/^--wind: "270\/10" is no wind group[^\n]*\n$/);
+    expect(bad.stderr).toMatch(/^--wind: "27010P" is no wind[^\n]*\n$/);
   });
 });

@@ -1,19 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { destination } from '../../src/figures/geometry/earth';
-import {
-  bestIndex,
-  closestIndex,
-  flankLitAt,
-  glareAt,
-  lightAngleAt,
-  lightClassAt,
-  scoreAt,
-  sunThere,
-} from '../../src/figures/light-on-view';
+import { bestIndex, closestIndex, scoreAt } from '../../src/figures/best-in-view';
+import { flankLitAt, lightAngleAt, lightClassAt } from '../../src/figures/light-on-view';
+import { glareAt } from '../../src/figures/glare-on-view';
+import { sunThere } from '../../src/figures/light/sun-there';
 import { figuresFor } from '../../src/figures/figures-for';
 import { framingOf, halfDiagonal } from '../../src/figures/optics/framing';
 import { reachOf } from '../../src/figures/optics/reach';
-import { View } from '../../src/figures/view';
+import { PathInView } from '../../src/figures/path-in-view';
 import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../support/contents';
 import { eyeOver, oneSamplePath } from '../support/one-sample';
 
@@ -25,8 +19,8 @@ const sun = (azimuth: number, altitude: number) =>
   sunThere({ azimuth, altitude, geometricAltitude: altitude });
 
 /** An aircraft 800 m away on a bearing, level with the eye or `above` m higher, its nose to a heading. */
-function lookAt(bearing: number, heading: number, above = 0, distance = 800): View {
-  const view = new View();
+function lookAt(bearing: number, heading: number, above = 0, distance = 800): PathInView {
+  const view = new PathInView();
   const path = oneSamplePath(destination(eye, bearing, distance), 400 + above, heading);
   view.look(path.samples, eyeOver(eye, 400), framing);
   return view;

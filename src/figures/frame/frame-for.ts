@@ -7,7 +7,8 @@ import { sunAt } from '../light/sun';
 import { framingOf, type Hold } from '../optics/framing';
 import type { Pinned } from '../optics/settings';
 import { settingsCard, type SettingsCard } from '../optics/settings-card';
-import { inspectPath, type Outlook } from '../spot-figures';
+import { inspectPath } from '../spot/inspect-path';
+import type { Outlook } from '../outlook';
 import { groundUnder } from '../sight/ground';
 import { monthsInLeaf } from '../sight/surroundings';
 import { isTimeZone, monthAt } from '../../time/local-time';
@@ -19,6 +20,7 @@ import { cameraOn, poseAt } from './pose';
 import type { Picture } from './picture';
 import { sceneryRound, type Scenery } from './scenery';
 import { remembered } from '../remembered';
+import { Scratch } from '../scratch';
 
 /** What is looked through, and how. */
 export interface FrameChoice {
@@ -76,10 +78,11 @@ export function framed(
   outlook: Outlook,
   instant: number,
   { lens, hold, pinned }: FrameChoice,
+  scratch: Scratch = new Scratch(),
 ): { readonly sample: Sample; readonly card: SettingsCard } {
   const { subject, body, kit } = contents;
   const framing = framingOf(subject, body, kit.fill, hold);
-  const sample = inspectPath(spot, path, station, { ...outlook, framing }, instant);
+  const sample = inspectPath(spot, path, station, { ...outlook, framing }, instant, scratch);
   const { geometricAltitude } = sunAt(spot.position, instant);
   const card = settingsCard(sample, geometricAltitude, { subject, body: held(body, hold), lens }, pinned);
   return { sample, card };
@@ -98,10 +101,11 @@ export function frameFor(
   outlook: Outlook,
   instant: number,
   choice: FrameChoice,
+  scratch: Scratch = new Scratch(),
 ): Frame {
   const { samples } = path;
   const station = samples.station[Math.round(at)] ?? 0;
-  const { sample, card } = framed(spot, path, station, contents, outlook, instant, choice);
+  const { sample, card } = framed(spot, path, station, contents, outlook, instant, choice, scratch);
   const { subject, body } = contents;
   const view = viewPoint(spot, ground);
   const pose = poseAt(samples, at, view);
@@ -116,7 +120,7 @@ export function frameFor(
     card,
     needed,
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
-    ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant),
+    ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant, scratch.lines),
     picture: {
       scenery: sceneryOf(spot, ground, contents, outlook.fieldElevation),
       subject,

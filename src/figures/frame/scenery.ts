@@ -5,6 +5,7 @@ import type { Runway } from '../../survey/schema/runway';
 import { destination, groundLine } from '../geometry/earth';
 import { groundUnder } from '../sight/ground';
 import { endElevations, longestFlown } from '../traffic/runway-geometry';
+import { surfaceOf } from '../traffic/surface';
 import { placeFrom, type EastNorthUp, type ViewPoint } from './from-eye';
 
 /** A paved strip between two edges, point by point. */
@@ -103,7 +104,7 @@ function runwayStrip(view: ViewPoint, runway: Runway, field: number): RunwayStri
   return {
     left: edge(-90),
     right: edge(90),
-    paved: !/grass|turf|soil|gravel|sand|snow|water/i.test(runway.surface),
+    paved: !['unpaved', 'water'].includes(surfaceOf(runway.surface)),
     length,
     width: runway.width,
     displaced: [runway.ends[0].displaced, runway.ends[1].displaced],

@@ -1,5 +1,5 @@
 import type { Position } from '../../survey/document';
-import type { SunThere } from '../light-on-view';
+import type { SunThere } from './sun-there';
 import { DEG, RAD, wrap180 } from '../geometry/angles';
 import { refraction, sunAt } from './sun';
 

@@ -5,8 +5,10 @@ import type { EndRef } from '../../survey/schema/site';
 import type { Subject } from '../../survey/schema/subject';
 import { verdictFor } from '../optics/verdict';
 import { standingOf } from '../plan/standing';
+import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
-import { outlookOf, stillViewsOf } from '../spot-figures';
+import { outlookOf } from '../outlook';
+import { stillViewsOf } from '../when/still-views';
 import { lensToTake } from '../summary/spot-summary';
 import { flowFor } from '../traffic/flow/flow-for';
 import { endName, pathsOf, type Path } from '../traffic/paths';
@@ -59,6 +61,7 @@ export class MovementLooks {
   readonly #terrain: ElevationGrid | null;
   readonly #views = new Map<string, StillView | null>();
   readonly #paths = new Map<string, Path | null>();
+  readonly #scratch = new Scratch();
   readonly #standing: ReadonlyMap<string, ReturnType<typeof standingOf>>;
 
   /** `inUse`: the ends chosen, for moments of which the survey tells no wind, or whose wind the ends do not follow. */
@@ -128,7 +131,7 @@ export class MovementLooks {
     const { focalLength } = best.reading;
     const verdicts =
       focalLength === null ? [] : kit.lenses.map((lens) => verdictFor(lens, focalLength, body, kit.fill));
-    return { ...best, lens: lensToTake(verdicts) };
+    return { ...best, lens: lensToTake(verdicts, kit.fill) };
   }
 
   #path(subject: Subject, ref: EndRef, use: Movement['use']): Path | null {
@@ -147,7 +150,7 @@ export class MovementLooks {
     let view = this.#views.get(key);
     if (view === undefined) {
       const outlook = outlookOf({ ...this.#contents, subject }, this.#terrain);
-      view = stillViewsOf(spot, [path], outlook, instant)[0] ?? null;
+      view = stillViewsOf(spot, [path], outlook, instant, this.#scratch)[0] ?? null;
       this.#views.set(key, view);
     }
     return view;

@@ -24,6 +24,7 @@ import {
   type SlowestShutters,
 } from './motion';
 import { rangesOf } from './reach';
+import { widestApertureAt } from './widest-aperture';
 
 /** What is photographed, and with what. */
 export interface Setup {
@@ -104,14 +105,14 @@ export function lensAt(
   lens: Lens,
   focalLength: number,
 ): { readonly extender: number | null; readonly widestAperture: number } {
-  const alone = { extender: null, widestAperture: lens.widestAperture };
+  const alone = { extender: null, widestAperture: widestApertureAt(lens, focalLength) };
   if (focalLength <= lens.longest) return alone;
   const reaching = rangesOf(lens)
     .filter((r) => r.extender !== null && r.shortest <= focalLength && focalLength <= r.longest * (1 + 1e-9))
     .map((r) => r.extender ?? 1);
   if (reaching.length === 0) return alone;
   const extender = Math.min(...reaching);
-  return { extender, widestAperture: lens.widestAperture * extender };
+  return { extender, widestAperture: widestApertureAt(lens, focalLength, extender) };
 }
 
 /** The needed focal length in mm kept within the lens's range; inside the aircraft only the shortest makes sense. */

@@ -1,7 +1,7 @@
 import type { Obstacle } from '../../survey/schema/places';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { frameAt, mapped } from '../geometry/earth';
-import type { Outlook } from '../spot-figures';
+import type { Outlook } from '../outlook';
 import type { Path } from '../traffic/paths';
 import { sinkPerSquareMetre } from './curvature';
 import { groundAt, groundUnder } from './ground';

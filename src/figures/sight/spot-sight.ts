@@ -7,12 +7,9 @@ import type { Framing } from '../optics/framing';
 import type { Path } from '../traffic/paths';
 import type { Sun } from '../types';
 import { nameOf } from './hidden';
-import { SightLines, type SkyLine } from './sight-lines';
+import type { SightLines, SkyLine } from './sight-lines';
 import { standing, type Surroundings } from './surroundings';
 import { targetsOf } from './targets';
-
-/** Scratch space of the sight lines under work: nothing of it outlives the figures of a spot. */
-const lines = new SightLines();
 
 /** An eye at a spot: its own frame and m above mean sea level. */
 interface EyeThere {
@@ -38,8 +35,9 @@ export function seasons(around: Surroundings, timeZone: string, instants: readon
   }));
 }
 
-/** Sight lines from a spot, ready to look along these paths and at the sun. They hold until the next spot. */
+/** Stands sight lines at a spot, ready to look along these paths and at the sun. They hold until they stand elsewhere. */
 export function sightFrom(
+  lines: SightLines,
   around: Surroundings,
   does: Uint8Array,
   position: Position,

@@ -1,3 +1,5 @@
+import type { Kit } from '../../survey/schema/kit';
+import { lossOf, lossRounding } from '../optics/lens-fit';
 import type { PathFromSpot, PathRef, Sample, SpotFigures, Verdict } from '../types';
 
 /** One path from a spot at both moments. */
@@ -47,24 +49,10 @@ const isBetter = (one: Sample, other: Sample): boolean =>
     ? one.slantRange < other.slantRange
     : one.score.total > other.score.total;
 
-/** The lens to take: one that fits (rather without extender), else the one that loses least to cropping or cutting off. */
-export function lensToTake(verdicts: readonly Verdict[]): Verdict | null {
+/** The lens to take: that of the least loss (`lossOf`), the first of the kit where several are alike. */
+export function lensToTake(verdicts: readonly Verdict[], fill: Kit['fill']): Verdict | null {
   let best: Verdict | null = null;
-  for (const verdict of verdicts) if (!best || isLess(losses(verdict), losses(best))) best = verdict;
+  const loss = ({ extender, fillAt }: Verdict) => lossOf(extender, fillAt, fill);
+  for (const verdict of verdicts) if (!best || loss(verdict) < loss(best) - lossRounding) best = verdict;
   return best;
 }
-
-/** Whether it fits, whether it takes an extender, and the share that is lost: in this order. */
-function losses(verdict: Verdict): readonly [number, number] {
-  switch (verdict.verdict) {
-    case 'fits':
-      return [verdict.extender === null ? 0 : 1, 0];
-    case 'too-short':
-      return [2, 1 - verdict.crop];
-    case 'too-long':
-      return [2, verdict.cutOff];
-  }
-}
-
-const isLess = (a: readonly [number, number], b: readonly [number, number]): boolean =>
-  a[0] === b[0] ? a[1] < b[1] : a[0] < b[0];

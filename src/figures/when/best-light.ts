@@ -1,7 +1,8 @@
 import { acosDeg } from '../geometry/angles';
 import { lightClass } from '../light/light-class';
 import { sunriseAltitude } from '../light/sun';
-import { glaresInto, type SunThere } from '../light-on-view';
+import { glaresInto } from '../glare-on-view';
+import type { SunThere } from '../light/sun-there';
 import { darkFlankFactor, litFrom } from '../practice';
 import { hazeByAltitude, lightCeiling, lightFactor } from '../score';
 import type { LightClass, Score } from '../types';

@@ -3,8 +3,9 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { evenSteps, type Day } from '../../time/day-share';
 import { standingOf, type Standing } from '../plan/standing';
 import { remembered } from '../remembered';
+import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
-import { keptViews } from '../spot-figures';
+import { keptViews } from './still-views';
 import type { Path } from '../traffic/paths';
 import { lightRow, lightRuns, worthOf, type LightRow, type LightRun } from './light-row';
 import type { StillView } from './still-view';
@@ -36,10 +37,11 @@ export function dayRows(
   paths: readonly Path[],
   { from, to }: Day,
   terrain: ElevationGrid | null = null,
+  scratch: Scratch = new Scratch(),
 ): DayRow[] {
   return contents.spots.flatMap((spot) => {
     const standing = standingOf(spot, contents);
-    return keptViews(spot, paths, contents, from, terrain).flatMap((view, i) => {
+    return keptViews(spot, paths, contents, from, terrain, scratch).flatMap((view, i) => {
       const path = paths[i];
       if (!path) return [];
       const kept = rememberedLight(view, spot, from, to);

@@ -1,9 +1,10 @@
 import { acosDeg, DEG, RAD, wrap180 } from '../geometry/angles';
-import { closestInSight, cosNoFlank, elevationAt, sinUnderside } from '../light-on-view';
+import { closestInSight } from '../best-in-view';
+import { cosNoFlank, elevationAt, sinUnderside } from '../light-on-view';
 import type { Framing } from '../optics/framing';
 import { reachFactor, type Reach } from '../optics/reach';
 import { aspectFactor, hazeOf } from '../score';
-import type { View } from '../view';
+import type { PathInView } from '../path-in-view';
 
 /** Neighbouring samples that are passed over at once. */
 const blockSize = 16;
@@ -64,7 +65,7 @@ export interface StillView {
 }
 
 /** Keeps what `view` shows now. */
-export function stillView(view: View, framing: Framing, kit: Reach): StillView {
+export function stillView(view: PathInView, framing: Framing, kit: Reach): StillView {
   const { count } = view;
   const array = () => new Float64Array(count);
   const still = {

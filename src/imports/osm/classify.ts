@@ -1,4 +1,4 @@
-import type { Kind } from '../../survey/document';
+import type { Kind } from '../../survey/kinds';
 import type { JsonObject } from '../../survey/json';
 import type { Use } from '../../survey/schema/places';
 import { practice } from '../practice';

@@ -4,7 +4,8 @@ import type { MapPointer } from '../map-surface';
 import { slop } from '../pointer-follower';
 import type { Desk, Key, MapTool } from './desk';
 import { actionOf, drawKeys } from './keys';
-import { isEnough, kindOfTool, newFeature, type DrawTool as Kind } from './new-feature';
+import { drawingOf, type DrawTool as Kind } from '../../survey/drawings';
+import { isEnough, newFeature } from './new-feature';
 
 /** Pixels within which a click meets a corner that is already there. */
 const meets = { mouse: 7, pen: 12, touch: 18 } as const;
@@ -112,8 +113,7 @@ export class DrawTool implements MapTool {
 
   #add(position: Position): void {
     this.#points = [...this.#points, position];
-    const isWhole = this.#kind === 'standing-spot' || (this.#kind === 'runway' && this.#points.length === 2);
-    if (isWhole) this.#finish(false);
+    if (this.#points.length === drawingOf(this.#kind).whole) this.#finish(false);
     else this.#show(this.#withLast());
   }
 
@@ -123,7 +123,7 @@ export class DrawTool implements MapTool {
       const { x, y } = this.#desk.surface.project(position);
       return Math.hypot(x - pixel.x, y - pixel.y) <= meets[kind];
     };
-    if (this.#kind === 'standing-spot') return null;
+    if (drawingOf(this.#kind).shape === 'Point') return null;
     if (meetsCorner(this.#points[this.#points.length - 1])) return 'last';
     return this.#points.length > 2 && meetsCorner(this.#points[0]) ? 'first' : null;
   }
@@ -142,7 +142,7 @@ export class DrawTool implements MapTool {
     }
     const id = this.#desk.newId();
     document.perform(made.label, (survey) =>
-      addFeature(survey, id, kindOfTool(this.#kind), made.shape, made.properties),
+      addFeature(survey, id, drawingOf(this.#kind).kind, made.shape, made.properties),
     );
     this.#points = [];
     this.#show([]);

@@ -33,5 +33,10 @@ export const subjectFields = {
   climbAttitude: numberField(-30, 45, null),
   rpm: numberField(1, 20_000, null),
   blades: numberField(1, 12, null),
+  seaplane: v.nullish(v.boolean('expected true or false')),
 };
-export type Subject = Read<typeof subjectFields>;
+
+export interface Subject extends Omit<Read<typeof subjectFields>, 'seaplane'> {
+  /** Whether it can use a runway on water. */
+  readonly seaplane?: boolean | null;
+}

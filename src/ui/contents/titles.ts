@@ -1,25 +1,16 @@
 import type { Survey } from '../../survey/document';
+import { isKind, kinds } from '../../survey/kinds';
 import { shortened } from '../../units/plain-text';
 
 /** Characters of a name in a button or a sentence. */
 const mostTitle = 80;
 
-const kindWords: Readonly<Record<string, string>> = {
-  runway: 'Runway',
-  'standing-spot': 'Standing spot',
-  'taxi-route': 'Taxi route',
-  apron: 'Apron',
-  'no-go': 'No-go area',
-  obstacle: 'Obstacle',
-  'flight-path': 'Flight path',
-  'ground-use': 'Ground use',
-  'log-entry': 'Log entry',
-};
-
 /** A feature's kind in the words of the screen; kinds of other programs as they stand in the file. */
 export function kindTitle(kind: unknown): string {
   if (typeof kind !== 'string' || kind === '') return 'Feature';
-  return (Object.hasOwn(kindWords, kind) ? kindWords[kind] : null) ?? shortened(kind, mostTitle);
+  if (!isKind(kind)) return shortened(kind, mostTitle);
+  const { word } = kinds[kind];
+  return `${word.charAt(0).toUpperCase()}${word.slice(1)}`;
 }
 
 /** What a message calls the feature with an id: its name, else its kind. */

@@ -1,5 +1,6 @@
-import type { LightClass, RunwayFromSpot, Sample, Verdict } from '../../figures/types';
-import { focalExact, pixels, share } from '../../units/format';
+import type { LightClass, RunwayFromSpot, Sample, TakenSetting, Verdict } from '../../figures/types';
+import { lensName } from '../../survey/lens-name';
+import { decimal, focalExact, pixels, share } from '../../units/format';
 import type { Formats } from '../formats';
 
 /** The light on a subject as photographers say it, and what that means for the picture. */
@@ -33,21 +34,45 @@ export function aspectWords(aspect: number): string {
 export const sideWords = ({ centrelineDistance, compassSide }: RunwayFromSpot, format: Formats): string =>
   compassSide === null ? 'on the centreline' : `${format.length(centrelineDistance)}, ${compassSide} side`;
 
-/** What a lens makes of the picture, in a few words. `fill`: the share of the frame that is wanted. */
-export function verdictWords(verdict: Verdict, fill: number): string {
+const settingOf = ({ focalLength, widestAperture }: TakenSetting): string =>
+  `${decimal(focalLength, 0)} mm, f/${stop(widestAperture)}`;
+
+/** f-number to a tenth below 10: 5.6, 11. */
+const stop = (aperture: number): string => String(Number(aperture.toFixed(aperture < 9.95 ? 1 : 0)));
+
+/** The setting that a lens is judged by: "500 mm f/4 with 1.4×: 700 mm, f/5.6". */
+export const settingWords = (taken: TakenSetting): string =>
+  `${lensName(taken.lens)}${taken.extender === null ? '' : ` with ${taken.extender}×`}: ${settingOf(taken)}`;
+
+const fits: Readonly<Record<Verdict['verdict'], string>> = {
+  fits: 'fits',
+  tight: 'tight, hardly a margin',
+  'too-short': 'too short',
+  'too-long': 'too long',
+};
+
+/** What is lost by cropping or cutting off; "" where nothing is. */
+function lossWords(verdict: Verdict): string {
   switch (verdict.verdict) {
     case 'fits':
-      return verdict.extender === null ? 'fits' : `fits with the ${verdict.extender}× extender`;
+    case 'tight':
+      return '';
     case 'too-short':
-      // A shortfall that no crop would show.
-      if (verdict.crop >= 0.995) return 'fits, just';
-      return `too short: crop to ${share(verdict.crop)}, up to ${pixels(verdict.pixelsAcross)} across`;
+      return `: crop to ${share(verdict.crop)}, up to ${pixels(verdict.pixelsAcross)} across`;
     case 'too-long':
-      return verdict.cutOff > 0
-        ? `too long: cuts off ${share(verdict.cutOff)}`
-        : `too long: fills more than the wanted ${share(fill)}`;
+      return `: cuts off ${share(verdict.cutOff)}`;
   }
 }
+
+/** What a lens makes of the picture, beside its name: "fits with 1.4×, 700 mm, f/5.6". */
+export function verdictWords(verdict: Verdict): string {
+  const how = verdict.extender === null ? 'at' : `with ${verdict.extender}×,`;
+  return `${fits[verdict.verdict]} ${how} ${settingOf(verdict)}${lossWords(verdict)}`;
+}
+
+/** The same with the lens: "500 mm f/4 with 1.4×: 700 mm, f/5.6, fits". */
+export const takeWords = (verdict: Verdict): string =>
+  `${settingWords(verdict)}, ${fits[verdict.verdict]}${lossWords(verdict)}`;
 
 /** What makes the light on a sample worth a second word: the sun in the lens, the flank in shade. */
 export function lightNotes({ light, glare, flankLit }: Sample): readonly string[] {

@@ -10,7 +10,8 @@ import {
   notBelow,
   shutters,
 } from '../../../src/figures/optics/third-stops';
-import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
+import { outlookOf } from '../../../src/figures/outlook';
 import { contentsOf, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { oneSamplePath } from '../../support/one-sample';
 

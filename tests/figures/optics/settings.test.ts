@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { circleOfConfusion, depthOfField } from '../../../src/figures/optics/depth-of-field';
 import { lensAt, nothingPinned, settingsFor, type Pinned } from '../../../src/figures/optics/settings';
-import { outlookOf, inspectPath } from '../../../src/figures/spot-figures';
+import { outlookOf } from '../../../src/figures/outlook';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
 import { contentsOf, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { destination } from '../../../src/figures/geometry/earth';
 import { oneSamplePath } from '../../support/one-sample';

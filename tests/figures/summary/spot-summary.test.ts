@@ -122,17 +122,20 @@ it('refuses moments of different paths', () => {
 describe('the lens to take', () => {
   const [short, long, bare] = [lens('short', 24, 70), lens('long', 100, 400, [1.4]), lens('bare', 200, 600)];
   const taken = (lenses: readonly Lens[], needed: number) =>
-    lensToTake(lenses.map((l) => verdictFor(l, needed, body, 0.8)))?.lens.key;
+    lensToTake(
+      lenses.map((l) => verdictFor(l, needed, body, 0.8)),
+      0.8,
+    )?.lens.key;
 
   it('fits, rather without extender', () => {
-    expect(taken([short, long], 480)).toBe('long');
-    expect(taken([short, long, bare], 480)).toBe('bare');
+    expect(taken([short, long], 550)).toBe('long');
+    expect(taken([short, long, bare], 550)).toBe('bare');
   });
   it('loses least when none fits', () => {
     expect(taken([short, long, lens('middle', 70, 200)], 900)).toBe('long');
-    expect(taken([bare, long], 85)).toBe('long');
+    expect(taken([bare, long], 70)).toBe('long');
   });
   it('is none without a lens', () => {
-    expect(lensToTake([])).toBeNull();
+    expect(lensToTake([], 0.8)).toBeNull();
   });
 });

@@ -2,7 +2,8 @@ import { expect, it } from 'vitest';
 import { destination } from '../../../src/figures/geometry/earth';
 import { nothingPinned, type Pinned } from '../../../src/figures/optics/settings';
 import { settingsCard } from '../../../src/figures/optics/settings-card';
-import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
+import { outlookOf } from '../../../src/figures/outlook';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { formatsFor } from '../../../src/ui/formats';
 import {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { formatsFor } from '../../../src/ui/formats';
-import { aspectWords, sideWords, verdictWords } from '../../../src/ui/spot/words';
+import { aspectWords, sideWords, takeWords, verdictWords } from '../../../src/ui/spot/words';
 
 const format = formatsFor(readPreferences(null));
 
@@ -14,26 +14,36 @@ const lens = {
   extenders: [1.4],
 };
 
-describe('verdicts', () => {
+const setting = { lens, extender: null, focalLength: 400, widestAperture: 5.6, fillAt: 0.8 };
+
+describe('verdicts name the setting and what it opens to', () => {
   it('say what fits, and with what', () => {
-    expect(verdictWords({ lens, verdict: 'fits', extender: null }, 0.8)).toBe('fits');
-    expect(verdictWords({ lens, verdict: 'fits', extender: 1.4 }, 0.8)).toBe('fits with the 1.4× extender');
+    expect(verdictWords({ ...setting, verdict: 'fits' })).toBe('fits at 400 mm, f/5.6');
+    const extended = { ...setting, extender: 1.4, focalLength: 560, widestAperture: 7.84 };
+    expect(verdictWords({ ...extended, verdict: 'fits' })).toBe('fits with 1.4×, 560 mm, f/7.8');
+    expect(takeWords({ ...extended, verdict: 'fits' })).toBe('100–400 mm with 1.4×: 560 mm, f/7.8, fits');
   });
   it('say what a lens that is too short leaves', () => {
-    const words = verdictWords({ lens, verdict: 'too-short', crop: 0.621, pixelsAcross: 2980 }, 0.8);
-    expect(words).toBe('too short: crop to 62 %, up to 2,980 px across');
+    const words = verdictWords({ ...setting, verdict: 'too-short', crop: 0.621, pixelsAcross: 2980 });
+    expect(words).toBe('too short at 400 mm, f/5.6: crop to 62 %, up to 2,980 px across');
   });
-  it('do not ask for a crop to the whole', () => {
-    const just = (crop: number) =>
-      verdictWords({ lens, verdict: 'too-short', crop, pixelsAcross: 4790 }, 0.8);
-    expect([just(0.999), just(0.995)]).toEqual(['fits, just', 'fits, just']);
-    expect(just(0.994)).toBe('too short: crop to 99 %, up to 4,790 px across');
-  });
-  it('say what a lens that is too long cuts off, or that it only fills more than wanted', () => {
-    expect(verdictWords({ lens, verdict: 'too-long', cutOff: 0.117 }, 0.8)).toBe('too long: cuts off 12 %');
-    expect(verdictWords({ lens, verdict: 'too-long', cutOff: 0 }, 0.75)).toBe(
-      'too long: fills more than the wanted 75 %',
+  it('say what a lens that is too long cuts off, and when there is no margin', () => {
+    const short = { ...setting, focalLength: 100 };
+    expect(verdictWords({ ...short, verdict: 'too-long', cutOff: 0.117 })).toBe(
+      'too long at 100 mm, f/5.6: cuts off 12 %',
     );
+    expect(takeWords({ ...short, verdict: 'tight' })).toBe(
+      '100–400 mm: 100 mm, f/5.6, tight, hardly a margin',
+    );
+  });
+  it('name a lens without a name by its figures', () => {
+    expect(
+      takeWords({
+        ...setting,
+        lens: { ...lens, name: ' ', widestAperture: 4.5, widestApertureLong: 5.6 },
+        verdict: 'fits',
+      }),
+    ).toBe('100–400 mm f/4.5–5.6: 400 mm, f/5.6, fits');
   });
 });
 

@@ -4,6 +4,7 @@ import { windComponents, type WindComponents } from '../wind/components';
 import type { Wind } from '../wind/wind';
 import { chooseFlow, type FlowChoice, type FlowRules } from './choose-flow';
 import { flowEnds, type FlowEnd } from './offered';
+import { isLight } from './serves';
 
 /** What a wind makes of one end: components of the mean wind, null for a wind without direction. */
 export interface EndWind extends FlowEnd {
@@ -23,6 +24,7 @@ export const flowRules = (contents: FlowContents): FlowRules => ({
   ends: flowEnds(contents),
   configurations: contents.configurations,
   calm: contents.calm,
+  light: isLight(contents.subject),
 });
 
 /** Minutes since midnight at the site; of UTC where its time zone does not exist. */

@@ -1,12 +1,6 @@
-import type { Frame, Vec3 } from './geometry/earth';
 import type { Framing } from './optics/framing';
+import type { Eye } from './spot/eye-at';
 import type { PathSamples } from './traffic/samples';
-
-/** A photographer's eye: earth-centred position and the directions of east, north and up there. */
-export interface Eye {
-  readonly point: Vec3;
-  readonly frame: Frame;
-}
 
 /** How much of the aircraft is in sight at each sample of a path, counted in its three points. */
 export interface InSight {
@@ -25,7 +19,7 @@ const sinRollFrom = Math.sin((75 * Math.PI) / 180);
  * the samples that somebody asks for. Plain on purpose: thousands of samples pass within one pointer move (design,
  * section 8).
  */
-export class View {
+export class PathInView {
   /** The aircraft's centre from the eye, in m, one entry a sample. */
   east = new Float64Array(0);
   north = new Float64Array(0);
@@ -44,7 +38,7 @@ export class View {
   #leftNorth = new Float64Array(0);
   #leftUp = new Float64Array(0);
 
-  /** Looks from an eye along a path; `sight` null on open ground. The view holds until the next call. */
+  /** Looks from an eye along a path; `sight` null on open ground. What is in view holds until the next call. */
   look(samples: PathSamples, eye: Eye, framing: Framing, sight: InSight | null = null): void {
     const { count, centre } = samples;
     if (this.range.length < count) this.#grow(2 * count);

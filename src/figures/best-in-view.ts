@@ -1,0 +1,64 @@
+import type { SunThere } from './light/sun-there';
+import { aspectAt, classAngleAt, elevationAt, flankLitAt } from './light-on-view';
+import { farReach, reachFactor, type Reach } from './optics/reach';
+import type { PathInView } from './path-in-view';
+import { aspectFactor, hazeFactor, lightCeiling, lightFactor } from './score';
+
+/** The factors of a sample's score. */
+export function scoreAt(view: PathInView, i: number, sun: SunThere, reach: Reach) {
+  const altitude = sun.sun.geometricAltitude;
+  const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun));
+  const reached = reachOfSample(view, i, reach);
+  const aspect = aspectFactor(aspectAt(view, i));
+  const haze = hazeFactor(view.range[i] as number, altitude, elevationAt(view, i));
+  const sight = view.sightAt(i);
+  // An eye at the very centre of the aircraft has no angles: nothing that is out of reach needs them.
+  const total = reached === 0 ? 0 : light * reached * aspect * sight * haze;
+  return { total, light, reach: reached, aspect, sight, haze };
+}
+
+/**
+ * The sample of the highest total; at equal totals (night) the least slant range. Never one that is hidden, as long as
+ * anything of the path is in sight.
+ */
+export function bestIndex(view: PathInView, sun: SunThere, reach: Reach): number {
+  let best = closestInSight(view);
+  if (view.sightAt(best) === 0) return best;
+  const ceiling = lightCeiling(sun.sun.geometricAltitude);
+  if (ceiling === 0) return best;
+  let total = scoreAt(view, best, sun, reach).total;
+  for (let i = 0; i < view.count; i++) {
+    // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.
+    if (view.sightAt(i) === 0) continue;
+    if (ceiling * farReach(reach, view.leastFocalAt(i)) < total) continue;
+    if (ceiling * reachOfSample(view, i, reach) < total) continue;
+    const score = scoreAt(view, i, sun, reach).total;
+    if (score > total || (score === total && (view.range[i] as number) < (view.range[best] as number))) {
+      total = score;
+      best = i;
+    }
+  }
+  return best;
+}
+
+const reachOfSample = (view: PathInView, i: number, reach: Reach): number => {
+  const needed = view.focalAt(i);
+  return Number.isNaN(needed) ? 0 : reachFactor(reach, needed);
+};
+
+/** The sample nearest to the eye. */
+export function closestIndex(view: PathInView): number {
+  let closest = 0;
+  for (let i = 1; i < view.count; i++)
+    if ((view.range[i] as number) < (view.range[closest] as number)) closest = i;
+  return closest;
+}
+
+/** The same among those in sight; the nearest of all when nothing is. */
+export function closestInSight(view: PathInView): number {
+  let closest = -1;
+  for (let i = 0; i < view.count; i++)
+    if (view.sightAt(i) > 0 && (closest < 0 || (view.range[i] as number) < (view.range[closest] as number)))
+      closest = i;
+  return closest < 0 ? closestIndex(view) : closest;
+}
