@@ -81,11 +81,6 @@ export const panError = 0.1;
 export const sharpWithin = 2;
 /** Circle of confusion: the sensor's diagonal divided by this, unless set. CP. */
 export const confusionShare = 1500;
-/** Months in which trees are in leaf where a survey does not say, north and south of the equator. CP. */
-export const leafSeason: { readonly north: readonly number[]; readonly south: readonly number[] } = {
-  north: [4, 5, 6, 7, 8, 9, 10],
-  south: [10, 11, 12, 1, 2, 3, 4],
-};
 /** m from a mesh fence within which a lens at its widest aperture blurs the wires away. CP. */
 export const meshWithin = 0.5;
 /** m from a mesh fence within which one can step up to it and hold the lens to its wires. CP. */

@@ -3,8 +3,8 @@ import type { JsonObject } from './json';
 import type { ReadableKind } from './kinds';
 import { standingEyeHeight } from './schema/standing-spot';
 
-/** m above ground of an obstacle that was just drawn, until somebody says better: two storeys; a fence or wall. CP. */
-const drawnHeight = { block: 8, line: 2.5 } as const;
+/** m above ground of an obstacle that was just drawn, until somebody says better: two storeys; a fence or wall; a hedge. CP. */
+const drawnHeight = { block: 8, line: 2.5, hedge: 2 } as const;
 
 interface Drawing {
   readonly kind: ReadableKind;
@@ -94,6 +94,16 @@ export const drawings = {
     name: 'Wall',
     label: 'draw wall, fence or trees',
     properties: { height: drawnHeight.line, sight: 'solid' },
+  },
+  hedge: {
+    kind: 'obstacle',
+    shape: 'LineString',
+    least: 2,
+    whole: null,
+    closes: true,
+    name: 'Hedge',
+    label: 'draw hedge',
+    properties: { height: drawnHeight.hedge, sight: 'hedge' },
   },
 } as const satisfies Readonly<Record<string, Drawing>>;
 

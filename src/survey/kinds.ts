@@ -140,7 +140,7 @@ export const kinds = {
     read: ({ id, line, properties }: Given, { doubt, aside }: Say): FlightPath | null => {
       const value = { id, line, ...readFlightPathProperties(properties, line.length, doubt) };
       if (value.heights.length === line.length) return value;
-      aside(`heights: expected ${line.length} heights, one a position, got ${value.heights.length}`);
+      aside(`heights: expected ${line.length} heights, one per position, got ${value.heights.length}`);
       return null;
     },
   },

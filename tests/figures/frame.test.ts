@@ -62,7 +62,7 @@ describe('what a viewfinder sees, as numbers', () => {
     expect(strip?.left.at(-1)?.[2]).toBeCloseTo(450 - 422, 0);
     expect(taxiRoutes[0]?.left).toHaveLength(2);
     const [fence] = blocks;
-    expect(fence).toMatchObject({ id: 'fence', closed: false, sight: 'mesh' });
+    expect(fence).toMatchObject({ id: 'fence', closed: false, looks: 'wires' });
     expect((fence?.top[0]?.[2] ?? 0) - (fence?.foot[0]?.[2] ?? 0)).toBeCloseTo(3, 3);
   });
 

@@ -1,5 +1,6 @@
 import type { Contents } from '../../survey/contents';
 import type { Body, Lens } from '../../survey/schema/kit';
+import { isLeafy } from '../../survey/schema/sights';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { along, positionOf, type Vec3 } from '../geometry/earth';
 import { RAD } from '../geometry/angles';
@@ -146,7 +147,7 @@ export function frameFor(
 
 /** Trees out of leaf, by the month at the airfield, as the sight lines have it. */
 function bareTrees({ obstacles, site }: Contents, instant: number): string[] {
-  const trees = obstacles.filter((obstacle) => obstacle.sight === 'leaf');
+  const trees = obstacles.filter(({ sight }) => isLeafy(sight));
   if (trees.length === 0) return [];
   const month = monthAt(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
   return trees.filter((tree) => !monthsInLeaf(tree, site.reference).includes(month)).map(({ id }) => id);

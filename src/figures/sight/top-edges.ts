@@ -1,9 +1,11 @@
 import type { Position } from '../../survey/document';
 import type { Obstacle } from '../../survey/schema/places';
 import type { Runway } from '../../survey/schema/runway';
+import { sightOf } from '../../survey/schema/sights';
 import { mapped, positionOf, placed, type Frame } from '../geometry/earth';
 import { remembered } from '../remembered';
 import { groundAt } from './ground';
+import { outlineOf } from './outline';
 import type { Terrain } from './terrain';
 
 /** Numbers of one edge in `TopEdges`: east, north and top of its two ends. */
@@ -19,10 +21,14 @@ export interface TopEdges {
   readonly east: number;
   readonly north: number;
   readonly top: number;
+  /** Whether the edges go round an inside. */
+  readonly closed: boolean;
+  /** m from the top down to the underside, below which one sees through; Infinity for what hides down to its foot and on. */
+  readonly depth: number;
 }
 
 /**
- * Everything from an obstacle's top down hides, its foot included. It stands on its stated base, else on the ground:
+ * Everything from an obstacle's top down hides, its foot included, or down to its underside. It stands on its stated base, else on the ground:
  * a block (solid or mesh polygon) with a flat top over its lowest corner, as heights of buildings are measured; a line
  * and a wood follow the ground.
  */
@@ -34,10 +40,11 @@ export const topEdges = remembered(
     field: number,
     terrain: Terrain | null,
   ): TopEdges => {
-    const areal = obstacle.rings.length > 0;
-    const flat = areal && obstacle.sight !== 'leaf';
+    const { chains: outline, closed } = outlineOf(obstacle);
+    const flat = obstacle.rings.length > 0 && sightOf(obstacle.sight).level;
+    const depth = obstacle.underside > 0 ? obstacle.height - obstacle.underside : Infinity;
     const step = terrain && !flat && obstacle.base === null ? terrain.step : Infinity;
-    const chains = (areal ? obstacle.rings : [obstacle.line]).map((chain) => inPieces(chain, frame, step));
+    const chains = outline.map((chain) => inPieces(chain, frame, step));
     const ground = (position: Position) =>
       obstacle.base ?? groundAt(position, runways, field, terrain).elevation;
     const feet = chains.map((chain) => chain.map(ground));
@@ -63,7 +70,7 @@ export const topEdges = remembered(
         before = [x, y, z];
       });
     });
-    return { edges, count, west, south, east, north, top };
+    return { edges, count, west, south, east, north, top, closed, depth };
   },
 );
 

@@ -1,6 +1,8 @@
+import { outlineOf } from '../../figures/sight/outline';
 import type { Contents } from '../../survey/contents';
 import { kinds, type KindLists, type ReadableKind, type ValueOf } from '../../survey/kinds';
 import type { Obstacle } from '../../survey/schema/places';
+import { sightOf } from '../../survey/schema/sights';
 import { length } from '../../units/format';
 import { amongWords } from '../../units/plain-text';
 import { metric, type MapUnits } from '../units';
@@ -44,13 +46,12 @@ export function groundOverlay(places: Places, units: MapUnits = metric): Overlay
   return overlay((Object.keys(drawn) as ReadableKind[]).flatMap((kind) => of(kind)));
 }
 
-function obstacleFeature(
-  { id, name, height, sight, rings, line: edge }: Obstacle,
-  { lengths }: MapUnits,
-): OverlayFeature {
+function obstacleFeature(obstacle: Obstacle, { lengths }: MapUnits): OverlayFeature {
+  const { id, name, height, sight } = obstacle;
+  const { chains, closed } = outlineOf(obstacle);
   const label = `${name === '' ? '' : `${amongWords(labelOf(name))}, `}${length(height, lengths)} high`;
-  const properties = { id, label, sight: sight ?? 'solid' };
-  return rings.length > 0
-    ? polygon(rings, { part: 'obstacle', ...properties })
-    : line(edge, { part: 'obstacle-line', ...properties });
+  const properties = { id, label, looks: sightOf(sight).looks };
+  return closed
+    ? polygon(chains, { part: 'obstacle', ...properties })
+    : line(chains[0] ?? [], { part: 'obstacle-line', ...properties });
 }

@@ -51,7 +51,7 @@ export function meshWords(
   const sentences = [];
   if (beside.length > 0)
     sentences.push(
-      `Through ${beside.join(', ')}: hold the lens within ${format.fine(within)} of the mesh, at its widest aperture.`,
+      `Through ${beside.join(', ')}: hold the lens within ${format.fine(within)} of it, at its widest aperture.`,
     );
   if (off.length > 0) sentences.push(`Seen through ${off.join('; ')}.`);
   return sentences.join(' ');

@@ -85,6 +85,12 @@ const toolWords: Readonly<Record<Tool, ToolWords>> = {
     hint: 'Click along a wall, fence or tree line; a double click or Enter ends it. Then say how high it is.',
     touch: 'Tap along a wall, fence or tree line, then Finish.',
   },
+  hedge: {
+    name: 'Hedge',
+    key: 'h',
+    hint: 'Click along the hedge; a double click or Enter ends it. Then say how high it is, and from where down one sees under it.',
+    touch: 'Tap along the hedge, then Finish.',
+  },
 };
 
 /** The tools of the tool bar in their order. */

@@ -155,7 +155,7 @@ describe('an extract of OpenStreetMap', () => {
     expect(find(proposal, 'way/30').shape.type).toBe('LineString');
     expect(find(proposal, 'way/31').properties['sight']).toBe('solid');
     expect(find(proposal, 'way/33').properties).toMatchObject({
-      sight: 'leaf',
+      sight: 'hedge',
       leafMonths: [4, 5, 6, 7, 8, 9, 10],
     });
     expect(find(proposal, 'way/36').properties['leafMonths']).toHaveLength(12);

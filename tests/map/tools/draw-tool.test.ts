@@ -89,6 +89,20 @@ describe('drawing', () => {
     expect(document.undoLabel).toBeNull();
   });
 
+  test('a hedge is a line with leaves that has a width of its own', () => {
+    const { tap, key, contents, document } = drawing('hedge');
+    tap(first);
+    tap(second);
+    key('Enter');
+    expect(contents().obstacles[0]).toMatchObject({
+      name: 'Hedge 1',
+      sight: 'hedge',
+      height: 2,
+      underside: 0,
+    });
+    expect(document.undoLabel).toBe('draw hedge');
+  });
+
   test('Enter closes an area', () => {
     const { tap, key, contents } = drawing('no-go');
     corners.forEach((c) => tap(c));
