@@ -16,6 +16,8 @@ import {
   type Moments,
   type Site,
 } from './schema/site';
+import { readRules, type Rules } from './schema/rules';
+import { readSky, type SkyOfDay } from './schema/sky';
 import type { Subject } from './schema/subject';
 import { readWeatherMember, type Weather } from './schema/weather';
 import { readWindRecord, type WindRecord } from './schema/wind-record';
@@ -29,6 +31,10 @@ export interface Contents extends KindLists {
   readonly body: Body;
   readonly lenses: readonly Lens[];
   readonly moments: Moments;
+  /** What was typed of the sky, a day each. */
+  readonly sky: readonly SkyOfDay[];
+  /** What the field allows. */
+  readonly rules: Rules;
   readonly configurations: readonly Configuration[];
   /** Index of the configuration for calm or variable wind, null when none is named. */
   readonly calm: number | null;
@@ -78,6 +84,8 @@ function readMembers(sunside: Survey['sunside']): Members {
     body: pick(kit.bodies, current.body, 'body'),
     lenses: current.lenses ? kit.lenses.filter((lens) => current.lenses?.includes(lens.key)) : kit.lenses,
     moments: readMoments(sunside['moments'], doubt),
+    sky: readSky(sunside['sky'], doubt, aside),
+    rules: readRules(sunside['rules'], doubt),
     ...readFlow(sunside['flow'], doubt),
     weather: readWeatherMember(sunside['weather'], doubt),
     windRecord: readWindRecord(sunside['windRecord'], doubt),

@@ -1,12 +1,13 @@
 import { acosDeg, DEG, RAD } from '../figures/geometry/angles';
 import { along, dot, frameAt, mapped } from '../figures/geometry/earth';
-import { cosNoFlank, glaresInto, sinUnderside } from '../figures/light-on-view';
+import { glaresInto } from '../figures/glare-on-view';
+import { cosNoFlank, sinUnderside } from '../figures/light-on-view';
 import type { Framing } from '../figures/optics/framing';
 import { farReach, reachFactor } from '../figures/optics/reach';
+import type { Outlook } from '../figures/outlook';
 import { litFrom, worthwhileFrom } from '../figures/practice';
 import { aspectFactor, hazeByAltitude, hazeOf, lightCeiling, lightFactor } from '../figures/score';
 import { seasons, type Season } from '../figures/sight/spot-sight';
-import type { Outlook } from '../figures/spot-figures';
 import type { Path } from '../figures/traffic/paths';
 import type { Position } from '../survey/document';
 import { LazySight } from './lazy-sight';

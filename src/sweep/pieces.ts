@@ -1,6 +1,7 @@
 import type { Framing } from '../figures/optics/framing';
 import type { PathSamples } from '../figures/traffic/samples';
-import { View, type Eye } from '../figures/view';
+import { PathInView } from '../figures/path-in-view';
+import type { Eye } from '../figures/spot/eye-at';
 import { sinUnderside } from '../figures/light-on-view';
 
 /** Neighbouring samples that are passed over at once. */
@@ -26,7 +27,7 @@ export class Pieces {
   /** Middle (earth-centred) and radius of each ball. */
   readonly #balls: Float64Array;
   readonly #parts: readonly PathSamples[];
-  readonly #views: readonly View[];
+  readonly #views: readonly PathInView[];
   readonly #looked: Uint8Array;
   #eye: Eye | null = null;
   #framing: Framing | null = null;
@@ -37,7 +38,7 @@ export class Pieces {
     this.#parts = Array.from({ length: this.count }, (_, b) =>
       partOf(samples, b * pieceSize, Math.min(samples.count, (b + 1) * pieceSize)),
     );
-    this.#views = this.#parts.map(() => new View());
+    this.#views = this.#parts.map(() => new PathInView());
     this.#looked = new Uint8Array(this.count);
     const array = () => new Float64Array(this.count);
     [this.nearest, this.east, this.north, this.aside] = [array(), array(), array(), array()];
@@ -80,9 +81,9 @@ export class Pieces {
   }
 
   /** The piece that holds sample `i`, looked at: `i % pieceSize` is its place there. */
-  viewAt(i: number): View {
+  viewAt(i: number): PathInView {
     const b = Math.floor(i / pieceSize);
-    const view = this.#views[b] as View;
+    const view = this.#views[b] as PathInView;
     if (this.#looked[b] === 0) {
       this.#looked[b] = 1;
       view.look(this.#parts[b] as PathSamples, this.#eye as Eye, this.#framing as Framing);

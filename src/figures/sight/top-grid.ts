@@ -1,5 +1,5 @@
 import { isWithin, perEdge } from './top-edges';
-import { blocks, open, type Surroundings } from './surroundings';
+import { blocks, type Surroundings } from './surroundings';
 
 /** m to a side of a square of the grid, unless that makes more than `mostSquares` to a side. */
 const usualSquare = 40;
@@ -26,6 +26,8 @@ export class TopGrid {
   readonly #edges: Float64Array;
   readonly #owner: Int32Array;
   readonly #highest: Float64Array;
+  /** m from an edge's top down to where one sees under it. */
+  readonly #depth: Float64Array;
   /** The edges that were held against the line at hand already: a long one lies in many squares. */
   readonly #seen: Int32Array;
   #turn = 0;
@@ -58,11 +60,13 @@ export class TopGrid {
     this.#edges = new Float64Array(count * perEdge);
     this.#owner = new Int32Array(count);
     this.#seen = new Int32Array(count);
+    this.#depth = new Float64Array(count);
     this.#carries = new Uint8Array(tops.length);
     let e = 0;
     tops.forEach((top, owner) => {
       this.#edges.set(top.edges.subarray(0, top.count * perEdge), e * perEdge);
       this.#owner.fill(owner, e, e + top.count);
+      this.#depth.fill(top.depth, e, e + top.count);
       e += top.count;
     });
     this.#start = new Int32Array(this.#columns * this.#rows + 1);
@@ -182,7 +186,7 @@ export class TopGrid {
       this.#seen[e] = turn;
       const owner = this.#owner[e] as number;
       const doing = this.#does[owner] as number;
-      if (doing === open || doing !== blocks || this.#carries[owner] === 1) continue;
+      if (doing !== blocks || this.#carries[owner] === 1) continue;
       const k = e * perEdge;
       const ax = (edges[k] as number) - this.#x;
       const ay = (edges[k + 1] as number) - this.#y;
@@ -198,6 +202,8 @@ export class TopGrid {
       const low = (edges[k + 2] as number) - this.#eye;
       const top = low + v * ((edges[k + 5] as number) - this.#eye - low);
       if (top / out - sink * out < steepness) continue;
+      // Under it.
+      if ((top - (this.#depth[e] as number)) / out - sink * out > steepness) continue;
       return true;
     }
     return false;

@@ -82,11 +82,21 @@ export const readFlightPathProperties = (p: JsonObject, positions: number, doubt
   times: readTimes(p['times'], positions, doubt),
 });
 
-export const groundUses = ['road', 'path', 'parking', 'green'] as const;
+export const groundUses = [
+  'road',
+  'path',
+  'parking',
+  'green',
+  'water',
+  'rail',
+  'motorway',
+  'aerodrome',
+] as const;
 export type Use = (typeof groundUses)[number];
 
 /**
- * A road, path, parking place or public green. `access`: what the map it came from says of people on foot, in the
+ * A road, path, parking place or public green; water, rail and motorway, where nobody may stand; the outline of the
+ * aerodrome. `access`: what the map it came from says of people on foot, in the
  * words of a spot's access record.
  */
 const groundUseFields = {

@@ -41,11 +41,31 @@ export interface Site extends Omit<Read<typeof siteFields>, 'reference'> {
 export const readSite = (value: unknown, doubt: (reason: string) => void): Site =>
   readFields(siteFields, value, 'sunside.site', doubt);
 
-/** A date and two wall-clock times at the airfield. A null date means today. */
+const minutesWords = 'expected minutes from -720 to 720';
+
+/** A moment that follows the sun: minutes after (negative: before) sunrise, sunset or the sun's transit of the date. */
+const momentRule = v.object(
+  {
+    event: v.picklist(['sunrise', 'sunset', 'noon'], 'expected one of sunrise, sunset, noon'),
+    minutes: v.nullish(
+      v.pipe(v.number(minutesWords), v.minValue(-720, minutesWords), v.maxValue(720, minutesWords)),
+      0,
+    ),
+  },
+  'expected {event, minutes}',
+);
+export type MomentRule = v.InferOutput<typeof momentRule>;
+
+/**
+ * A date and two wall-clock times at the airfield. A null date means today. A rule goes before the time beside it, which
+ * holds where the date has no such event.
+ */
 const momentFields = {
   date: dateField,
   a: clockField('08:00'),
   b: clockField('18:00'),
+  aRule: v.nullish(momentRule, null),
+  bRule: v.nullish(momentRule, null),
 };
 export type Moments = Read<typeof momentFields>;
 export const readMoments = (value: unknown, doubt: (reason: string) => void): Moments =>

@@ -120,6 +120,10 @@ const useWords: Readonly<Record<Use, string>> = {
   path: 'Path',
   parking: 'Parking',
   green: 'Green',
+  water: 'Water',
+  rail: 'Railway',
+  motorway: 'Motorway',
+  aerodrome: 'Aerodrome',
 };
 
 /** "180 m from 09/27, south side": the runway whose centreline is nearest. */

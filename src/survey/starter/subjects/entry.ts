@@ -8,7 +8,8 @@ type Silent =
   | 'approachAttitude'
   | 'climbAttitude'
   | 'rpm'
-  | 'blades';
+  | 'blades'
+  | 'tailSpan';
 
 type Stated = Omit<Subject, Silent> & Partial<Pick<Subject, Silent>>;
 
@@ -22,6 +23,7 @@ export const entry = (stated: Stated): Subject => ({
   climbAttitude: null,
   rpm: null,
   blades: null,
+  tailSpan: null,
   ...stated,
 });
 
