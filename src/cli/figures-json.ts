@@ -47,13 +47,14 @@ const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, sample: Sample
 });
 
 const pathJson = (
-  { ref, closest, best, visibleShare, glareShare, hidden }: PathFromSpot,
+  { ref, closest, best, pass, visibleShare, glareShare, hidden }: PathFromSpot,
   sun: Sun,
   sample: SampleJson,
 ) => ({
   path: ref.path,
   closest: sample(closest, sun),
   best: sample(best, sun),
+  pass: pass && sample(pass, sun),
   visibleShare,
   glareShare,
   hidden: hidden.map(({ from, to, by }) => ({ from, to, by })),

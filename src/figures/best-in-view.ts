@@ -1,7 +1,9 @@
+import { RAD } from './geometry/angles';
 import type { SunThere } from './light/sun-there';
 import { aspectAt, classAngleAt, elevationAt, flankLitAt } from './light-on-view';
 import { farReach, reachFactor, type Reach } from './optics/reach';
 import type { PathInView } from './path-in-view';
+import { passAspect } from './practice';
 import { aspectFactor, hazeFactor, lightCeiling, lightFactor } from './score';
 
 /** The factors of a sample's score. */
@@ -22,16 +24,30 @@ export function scoreAt(view: PathInView, i: number, sun: SunThere, reach: Reach
  * anything of the path is in sight.
  */
 export function bestIndex(view: PathInView, sun: SunThere, reach: Reach): number {
-  let best = closestInSight(view);
-  if (view.sightAt(best) === 0) return best;
+  const closest = closestInSight(view);
+  if (view.sightAt(closest) === 0 || lightCeiling(sun.sun.geometricAltitude) === 0) return closest;
+  return bestFrom(view, sun, reach, closest, 0, view.count, anything);
+}
+
+const anything = () => true;
+
+/** The better one of sample `best` (-1 for none) and those from one index to another (excluded) that count. */
+function bestFrom(
+  view: PathInView,
+  sun: SunThere,
+  reach: Reach,
+  best: number,
+  from: number,
+  to: number,
+  counts: (view: PathInView, i: number) => boolean,
+): number {
   const ceiling = lightCeiling(sun.sun.geometricAltitude);
-  if (ceiling === 0) return best;
-  let total = scoreAt(view, best, sun, reach).total;
-  for (let i = 0; i < view.count; i++) {
+  let total = best < 0 ? -1 : scoreAt(view, best, sun, reach).total;
+  for (let i = from; i < to; i++) {
     // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.
     if (view.sightAt(i) === 0) continue;
     if (ceiling * farReach(reach, view.leastFocalAt(i)) < total) continue;
-    if (ceiling * reachOfSample(view, i, reach) < total) continue;
+    if (ceiling * reachOfSample(view, i, reach) < total || !counts(view, i)) continue;
     const score = scoreAt(view, i, sun, reach).total;
     if (score > total || (score === total && (view.range[i] as number) < (view.range[best] as number))) {
       total = score;
@@ -39,6 +55,34 @@ export function bestIndex(view: PathInView, sun: SunThere, reach: Reach): number
     }
   }
   return best;
+}
+
+const [cosPassTo, cosPassFrom] = [Math.cos(passAspect.to * RAD), Math.cos(passAspect.from * RAD)];
+
+/** Whether the aircraft passes by at sample `i`: neither near nose-on nor from behind. An unknown heading is neither. */
+const passesAt = (view: PathInView, i: number): boolean => {
+  const cosine = view.cosAspectAt(i);
+  return cosine >= cosPassTo - rounding && cosine <= cosPassFrom + rounding;
+};
+/** Of a cosine: a bound that is met holds. */
+const rounding = 1e-12;
+
+/**
+ * The pass: the best usable sample in sight at which the aircraft is seen from its side or three-quarters from ahead;
+ * -1 where there is none. `runs`: what of the path the kit can use. `best`: the best of all samples.
+ */
+export function passIndex(
+  view: PathInView,
+  sun: SunThere,
+  reach: Reach,
+  runs: readonly (readonly [from: number, to: number])[],
+  best: number,
+): number {
+  const usable = runs.some(([from, to]) => best >= from && best <= to);
+  if (usable && view.sightAt(best) > 0 && passesAt(view, best)) return best;
+  let pass = -1;
+  for (const [from, to] of runs) pass = bestFrom(view, sun, reach, pass, from, to + 1, passesAt);
+  return pass;
 }
 
 const reachOfSample = (view: PathInView, i: number, reach: Reach): number => {

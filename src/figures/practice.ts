@@ -8,6 +8,10 @@ export const touchdownBand = 300;
 export const noseAttitude = { approach: 3, ground: 0, climb: 8 } as const;
 /** Times the kit's longest focal length up to which a sample is still worth cropping. CP. */
 export const usableCrop = 1.5;
+/** Factor of the aspect straight nose-on and straight tail-on; from side to side in between nothing is taken off. CP. */
+export const aspectFactors = { noseOn: 0.25, fullFrom: 45, fullTo: 100, tailOn: 0.15 } as const;
+/** Degrees of aspect between which a sample is of the pass: three-quarters from ahead to just past the beam. CP. */
+export const passAspect = { from: 30, to: 120 } as const;
 /** Share of the wanted fill from which a lens is long enough, and share of the frame that still leaves a margin. CP. */
 export const leastFill = 0.75;
 export const fullestFit = 0.95;
@@ -92,8 +96,10 @@ export const noisyFrom = 6400;
 export const softFrom = 16;
 /** A hand is steady for this many s divided by the 35 mm equivalent focal length in mm, with a stabiliser's two stops. CP. */
 export const steadyStops = 4;
-/** Total score from which a picture is worth waiting for, and minutes that such a wait must last at least. CP. */
-export const worthwhileFrom = 0.6;
+/** Total scores from which a picture is good, fair and poor; below that it is not worth waiting for. CP. */
+export const scoreFrom = { good: 0.75, fair: 0.6, poor: 0.4 } as const;
+/** Total score from which a wait is planned, and minutes that it must last at least. CP. */
+export const worthwhileFrom = scoreFrom.fair;
 export const shortestWindow = 15;
 /** Minutes of less good light that do not end a window. CP. */
 export const bridgedGap = 10;

@@ -1,4 +1,12 @@
-import { darkFlankFactor, frontLitTo, harshFrom, sideLitTo, topLitFrom, twilightFactor } from './practice';
+import {
+  aspectFactors,
+  darkFlankFactor,
+  frontLitTo,
+  harshFrom,
+  sideLitTo,
+  topLitFrom,
+  twilightFactor,
+} from './practice';
 import { civilTwilightAltitude, sunriseAltitude } from './light/sun';
 
 /** The factors of a sample's score, each 0 to 1. All of them are common practice without a source (design, section 3). */
@@ -28,7 +36,8 @@ export function lightFactor(sunAltitude: number, angle: number, flankLit: boolea
 /** `aspect`: degrees, 0 nose-on; null when not known, which is held against nobody. */
 export function aspectFactor(aspect: number | null): number {
   if (aspect === null) return 1;
-  return aspect < 45 ? ramp(aspect, 0, 0.5, 45, 1) : ramp(aspect, 100, 1, 180, 0.3);
+  const { noseOn, fullFrom, fullTo, tailOn } = aspectFactors;
+  return aspect < fullFrom ? ramp(aspect, 0, noseOn, fullFrom, 1) : ramp(aspect, fullTo, 1, 180, tailOn);
 }
 
 /** Air over warm ground blurs long shots at high sun: `slantRange` m, `sunAltitude` geometric and `elevation` degrees. */

@@ -102,6 +102,8 @@ export interface PathFromSpot {
   readonly ref: PathRef;
   readonly closest: Sample;
   readonly best: Sample;
+  /** The best usable sample in sight of aspect 30 to 120: what one waits for; null where there is none. */
+  readonly pass: Sample | null;
   /** Shares of the usable horizontal length, 0 to 1; null without usable samples. Visible counts wheels, centre and fin tip. */
   readonly visibleShare: number | null;
   readonly glareShare: number | null;

@@ -301,6 +301,7 @@ describe('figures against a naive re-computation from the design', () => {
     let onEdge = 0;
     let overhead = 0;
     let doubtful = 0;
+    let passes = 0;
     let lookedFor = 0;
     let blockedThere = 0;
     const sights = new Map<number, number>();
@@ -367,6 +368,22 @@ describe('figures against a naive re-computation from the design', () => {
             expect(sight.doubtful || n.score.total * sight.share < total + 0.002, `${n.station}`).toBe(true);
           }
         }
+        // The pass: none better among what is usable, in sight and of aspect 30 to 120.
+        if (seen.pass) {
+          passes++;
+          const pass = look('pass', seen.pass);
+          const total = pass.score.total * pass.sight().share;
+          expect(pass.usable && pass.aspect > 29.99 && pass.aspect < 120.01).toBe(true);
+          for (const n of pass.onEdge || pass.sight().doubtful ? [] : naive) {
+            if (!n.usable || n.aspect < 30.01 || n.aspect > 119.99) continue;
+            if (n.onEdge || n.score.total < total + 0.002) continue;
+            const sight = n.sight();
+            expect(sight.doubtful || n.score.total * sight.share < total + 0.002, `${n.station}`).toBe(true);
+          }
+        } else {
+          const could = naive.filter((n) => n.usable && n.aspect > 30.01 && n.aspect < 119.99);
+          expect(could.every((n) => n.sight().doubtful || n.sight().share === 0)).toBe(true);
+        }
         if (s.obstacles.length === 0 && !s.terrain && best.score.total === 0)
           expect(seen.best.station).toBe(seen.closest.station);
 
@@ -423,7 +440,7 @@ describe('figures against a naive re-computation from the design', () => {
     process.stdout.write(
       `naive re-computation: ${samples} samples compared, ${onEdge} on an edge, ${overhead} overhead; ${[...classes].map(([c, n]) => `${c} ${n}`).join(', ')}; glare on ${glares.some} of ${glares.usable} paths with usable samples; in sight ${[...sights].map(([c, n]) => `${Math.round(3 * c)}/3 ${n}`).join(', ')}, ${doubtful} in doubt; ${blockedThere} of ${lookedFor} more hidden\n`,
     );
-    table.close(all.length * paths.length * 8);
+    table.close(all.length * paths.length * 8 + passes);
     expect([...sights.keys()].sort()).toEqual([0, 1 / 3, 2 / 3, 1]);
     expect(blockedThere).toBeGreaterThan(200);
     expect(doubtful / samples).toBeLessThan(0.05);
@@ -439,5 +456,6 @@ describe('figures against a naive re-computation from the design', () => {
       'top-lit',
     ]);
     expect(Math.min(glares.some, glares.none)).toBeGreaterThan(10);
+    expect(passes).toBeGreaterThan(20);
   });
 });

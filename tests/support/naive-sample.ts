@@ -270,8 +270,17 @@ function naiveSample(
   const light = classOf(atSpot.geometric, lit, flankLit);
 
   const longest = Math.max(...lenses.map((l) => l.longest));
-  const shortest = Math.min(...lenses.map((l) => l.shortest));
-  const taken = Math.min(longest, Math.max(shortest, focalLength));
+  // The lens to take: fits (0.75 of the fill to 0.95 of the frame) before tight before the least loss.
+  const filling = lenses.map(({ shortest, longest: most }) => {
+    const at = Math.min(most, Math.max(shortest, focalLength));
+    const filled = (scenario.fill * at) / focalLength;
+    const short = filled / (0.75 * scenario.fill);
+    const off = Math.abs(filled - scenario.fill);
+    const fits = short >= 1 && filled <= Math.max(0.95, scenario.fill);
+    const loss = fits ? off : short >= 1 && filled <= 1 ? 10 + off : 20 - Math.min(short, 1 / filled);
+    return { at, loss, reach: Math.min(1, short, 1 / filled) ** 2 };
+  });
+  const taken = filling.reduce((a, b) => (b.loss < a.loss ? b : a)).at;
   const halfDiagonal = Math.atan2(Math.hypot(sensor[0], sensor[1]) / 2, taken) / rad;
   const glaring = atSpot.geometric > -0.833 ? halfDiagonal + 10 - (180 - phaseAngle) : -Infinity;
 
@@ -283,17 +292,9 @@ function naiveSample(
       : atSpot.geometric < -0.833
         ? 0.2
         : byAngle * byAltitude * (flankLit === false ? 0.5 : 1);
-  const reach = Math.max(
-    ...lenses.map((l) =>
-      focalLength > l.longest
-        ? (l.longest / focalLength) ** 2
-        : focalLength < l.shortest
-          ? (focalLength / l.shortest) ** 2
-          : 1,
-    ),
-  );
+  const reach = Math.max(...filling.map((f) => f.reach));
   const aspectScore =
-    aspect < 45 ? 0.5 + (0.5 * aspect) / 45 : aspect <= 100 ? 1 : 1 - (0.7 * (aspect - 100)) / 80;
+    aspect < 45 ? 0.25 + (0.75 * aspect) / 45 : aspect <= 100 ? 1 : 1 - (0.85 * (aspect - 100)) / 80;
   const haze =
     1 - 0.7 * clamp((slantRange - 500) / 1500) * clamp(atSpot.geometric / 30) * clamp((10 - elevation) / 8);
 

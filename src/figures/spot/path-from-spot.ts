@@ -1,4 +1,4 @@
-import { bestIndex } from '../best-in-view';
+import { bestIndex, passIndex } from '../best-in-view';
 import { glareAt } from '../glare-on-view';
 import type { SunThere } from '../light/sun-there';
 import { lightAngleAt } from '../light-on-view';
@@ -49,10 +49,15 @@ export function pathFromSpot(
       if (mesh !== null) through.add(mesh);
     }
   }
+  const best = bestIndex(view, sun, outlook.reach);
+  const pass = passIndex(view, sun, outlook.reach, runs, best);
+  const sample = (i: number) => sampleAt(view, path, i, sun, way, eye, outlook);
+  const bestSample = sample(best);
   return {
     ref: path.ref,
-    closest: sampleAt(view, path, closest, sun, way, eye, outlook),
-    best: sampleAt(view, path, bestIndex(view, sun, outlook.reach), sun, way, eye, outlook),
+    closest: sample(closest),
+    best: bestSample,
+    pass: pass < 0 ? null : pass === best ? bestSample : sample(pass),
     visibleShare: usable > 0 ? visible / usable : null,
     glareShare: usable > 0 ? glaring / usable : null,
     hidden: way.stretches,

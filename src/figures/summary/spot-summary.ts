@@ -14,7 +14,7 @@ export interface PathSummary {
 /** A spot's paths in the survey's order, and the one to wait at. */
 export interface SpotSummary {
   readonly paths: readonly PathSummary[];
-  /** The path with the best picture at moment A; null when none is within reach. */
+  /** The path with the best headline at moment A, worth waiting for or not; null when none is within reach. */
   readonly leading: PathSummary | null;
 }
 
@@ -34,12 +34,19 @@ function focalRangeOf({ sector }: PathFromSpot): PathSummary['focalRange'] {
   return needed.length > 0 ? { shortest: Math.min(...needed), longest: Math.max(...needed) } : null;
 }
 
-/** By the score of the best point, at night (all equal) by the least slant range, as the best point itself. */
+/** What a path leads with: its pass, or where it has none its best sample. */
+export const headlineOf = ({ pass, best }: Pick<PathFromSpot, 'pass' | 'best'>): Sample => pass ?? best;
+
+/** A better picture than the pass elsewhere on the path; null where the pass is the best or there is none. */
+export const betterElsewhere = ({ pass, best }: Pick<PathFromSpot, 'pass' | 'best'>): Sample | null =>
+  pass && best.score.total > pass.score.total && best.station !== pass.station ? best : null;
+
+/** By the score of the headline, at night (all equal) by the least slant range, as the headline itself. */
 function leadingOf(paths: readonly PathSummary[]): PathSummary | null {
   let leading: PathSummary | null = null;
   for (const path of paths) {
     if (!path.focalRange) continue;
-    if (!leading || isBetter(path.a.best, leading.a.best)) leading = path;
+    if (!leading || isBetter(headlineOf(path.a), headlineOf(leading.a))) leading = path;
   }
   return leading;
 }

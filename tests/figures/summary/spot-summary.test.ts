@@ -45,6 +45,7 @@ const sample = (total: number, slantRange: number, focalLength: number | null = 
 const path = (name: string, best: Sample, runs: readonly (readonly number[])[]): PathFromSpot => ({
   ref: { path: name, kind: 'arrival', runway: 'r', end: 0 },
   best,
+  pass: best,
   closest: best,
   visibleShare: 1,
   hidden: [],

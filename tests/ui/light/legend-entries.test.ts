@@ -28,6 +28,7 @@ const path = (light: LightClass, runs: number, glareShare: number): PathFromSpot
     ref: { path: 'p', kind: 'arrival', runway: 'r', end: 0 },
     closest: sample,
     best: sample,
+    pass: sample,
     visibleShare: 1,
     hidden: [],
     through: [],
