@@ -50,7 +50,8 @@ const arrows: Record<string, readonly string[]> = {
   ],
   ui: ['ports', 'state', 'survey', 'figures', 'exports', 'units', 'time', 'map', 'viewfinder'],
   viewfinder: ['figures', 'survey'],
-  cli: ['survey', 'figures', 'time', 'imports', 'units', 'merging'],
+  sweep: ['survey', 'figures', 'time'],
+  cli: ['survey', 'figures', 'time', 'imports', 'units', 'sweep', 'merging'],
 };
 /** The only part of `to` that the room `from` may import. */
 const onlyPart: Record<string, string> = {

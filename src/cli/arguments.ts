@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { parseDate, parseInstant } from '../time/local-time';
+import { readSweep, sweepOptions, sweepUsage, type SweepArguments } from './sweep-arguments';
 import { readSettings, settingsOptions, settingsUsage, type SettingsArguments } from './settings-arguments';
 
 export interface FiguresArguments {
@@ -19,6 +20,8 @@ export interface FiguresArguments {
   readonly terrain: string | null;
   /** Whether what each lens makes of every sample is wanted. */
   readonly lenses: boolean;
+  /** Where to stand; null without --sweep. */
+  readonly sweep: SweepArguments | null;
 }
 
 export type Read<T> =
@@ -26,7 +29,7 @@ export type Read<T> =
 
 export const usage =
   'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] ' +
-  settingsUsage;
+  `${sweepUsage} ${settingsUsage}`;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
 export function readArguments(args: readonly string[], now: number): Read<FiguresArguments> {
@@ -40,6 +43,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     terrain: { type: 'string' },
     lenses: { type: 'boolean' },
     ...settingsOptions,
+    ...sweepOptions,
   } as const;
   let parsed;
   try {
@@ -61,6 +65,8 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     return { ok: false, reason: `--day: expected a date like 2026-06-21, got "${day}"` };
   const settings = readSettings(parsed.values);
   if (!settings.ok) return settings;
+  const sweep = readSweep(parsed.values);
+  if (!sweep.ok) return sweep;
   return {
     ok: true,
     value: {
@@ -74,6 +80,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
       settings: settings.value,
       terrain: terrain ?? null,
       lenses: lenses ?? false,
+      sweep: sweep.value,
     },
   };
 }

@@ -1,14 +1,16 @@
 import { readFileSync } from 'node:fs';
+import type { Wind } from '../figures/traffic/wind/wind';
 import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotiff';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
 import { nothingPinned } from '../figures/optics/settings';
-import { readArguments, type Read } from './arguments';
+import { readArguments, type FiguresArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
 import { figuresJson } from './figures-json';
 import { flowJson } from './flow-json';
 import { givenWind } from './given-wind';
 import type { SettingsWanted } from './sample-json';
+import { recordFrom, sweepJson } from './sweep-json';
 import type { SettingsArguments } from './settings-arguments';
 
 /** The contents with another subject or body chosen by key. */
@@ -49,6 +51,25 @@ async function terrainFrom(file: string, contents: Contents): Promise<Read<ReadE
     : { ok: false, reason: `--terrain: ${file}: ${reading.reason}` };
 }
 
+/** Where to stand; null when it is not asked. A record of past winds comes from a file, else from the survey. */
+function sweepWanted(
+  { sweep, at }: FiguresArguments,
+  contents: Contents,
+  wind: Wind | null,
+  terrain: ReadElevations | null,
+): Read<object | null> {
+  if (!sweep) return { ok: true, value: null };
+  let record = contents.windRecord;
+  if (sweep.record !== null) {
+    const bytes = bytesOf(sweep.record);
+    if (!bytes.ok) return { ok: false, reason: `--record: ${bytes.reason}` };
+    const read = recordFrom(bytes.value.toString('utf8'), sweep.record, contents);
+    if (!read.ok) return read;
+    record = read.value;
+  }
+  return sweepJson(contents, sweep, at, wind, terrain, record);
+}
+
 async function run(args: readonly string[], now: number): Promise<Read<string>> {
   const read = readArguments(args, now);
   if (!read.ok) return read;
@@ -72,10 +93,13 @@ async function run(args: readonly string[], now: number): Promise<Read<string>> 
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
   const wishes = { settings: wanted.value, lenses: read.value.lenses };
+  const sweep = sweepWanted(read.value, contents.value, wind.value?.wind ?? null, grid);
+  if (!sweep.ok) return sweep;
   const figures = {
     ...figuresJson(contents.value, opened.problems, at, wishes, grid),
     ...(wind.value ? { flow: flowJson(contents.value, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(contents.value, day, grid) }),
+    ...(sweep.value && { sweep: sweep.value }),
   };
   return { ok: true, value: JSON.stringify(figures, null, 1) };
 }

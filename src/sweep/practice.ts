@@ -30,3 +30,9 @@ export const blastHalfWidth = 60;
 export const besideWay = 10;
 /** m from a centreline from which on a public footpath is open, though in the buffer. */
 export const footpathClear = 30;
+/** Cells that are looked at most: a minute or so. CP. */
+export const mostCells = 1_000_000;
+/** m between candidates, how many on one way, and in all. */
+export const apart = 300;
+export const mostOnOneWay = 3;
+export const mostCandidates = 12;

@@ -8,7 +8,8 @@ import { spotFigures } from '../../src/figures/spot-figures';
 import { fieldElevation, pathsOf, type Path } from '../../src/figures/traffic/paths';
 import type { ElevationGrid } from '../../src/figures/sight/terrain';
 import { readContents, type Contents } from '../../src/survey/contents';
-import type { StandingSpot } from '../../src/survey/schema/standing-spot';
+import type { Position } from '../../src/survey/document';
+import { spotThere } from '../../src/sweep/candidates';
 import { areaAbout, cellPosition, type Area } from '../../src/sweep/area';
 import { Kernel } from '../../src/sweep/kernel';
 import { builtUpSurvey, wavyGround } from '../bench/built-up-survey';
@@ -20,15 +21,7 @@ const summer = Date.UTC(2026, 5, 21);
 const winter = Date.UTC(2026, 11, 21);
 
 /** A spot as the figures know it, at a cell. */
-const spotAt = (position: StandingSpot['position']): StandingSpot => ({
-  id: 'here',
-  name: 'Here',
-  position,
-  eyeHeight: 1.7,
-  ground: null,
-  notes: '',
-  access: { status: 'public', contact: null, hours: null, ladder: null, parking: null, checkedOn: null },
-});
+const spotAt = (position: Position) => spotThere(position, null);
 
 /** Places of an area, near and far, and what kernel and figures say of them: the greatest difference. */
 function compared(
