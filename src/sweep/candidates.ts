@@ -48,9 +48,11 @@ export interface Candidate {
   readonly deck: number | null;
 }
 
-/** Where nothing is proposed, and why. */
-export type Proposed =
-  { readonly candidates: readonly Candidate[] } & { readonly none: 'forbidden-by-field' | 'nothing-good' | null };
+/** The places, best first; where there are none, why. */
+export interface Proposed {
+  readonly candidates: readonly Candidate[];
+  readonly none: 'forbidden-by-field' | 'nothing-good' | null;
+}
 
 /** The places to propose after a sweep, best first. */
 export function candidatesOf(sweep: Sweep, figures: CellFigures): Proposed {
@@ -69,9 +71,10 @@ export function candidatesOf(sweep: Sweep, figures: CellFigures): Proposed {
     },
     isStandable: (cell) => placeOf(cell) !== null,
   });
+  const scratch = new Scratch();
   const candidates = chosen.flatMap((k) => {
     const place = placeOf(figures.cells[k] as number);
-    return place ? [candidateAt(sweep, place)] : [];
+    return place ? [candidateAt(sweep, place, scratch)] : [];
   });
   return { candidates, none: candidates.length === 0 ? 'nothing-good' : null };
 }
@@ -103,9 +106,7 @@ function nearestOpen({ plan: { area }, ground }: Sweep, cell: number): Place | n
   return null;
 }
 
-const scratch = () => new Scratch();
-
-function candidateAt(sweep: Sweep, { position, there }: Place): Candidate {
+function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch): Candidate {
   const { paths, instants, step } = sweep.plan;
   const { contents, outlook } = sweep;
   const kernel = sweep.lookFrom(position);
@@ -116,7 +117,7 @@ function candidateAt(sweep: Sweep, { position, there }: Place): Candidate {
   const minutes = (is: (t: number) => boolean) => (instants.filter((_, t) => is(t)).length * step) / 60;
   const under = sweep.groundUnder(position);
   const spot = spotThere(position, under.stated ? under.elevation : null);
-  const seen = spotFigures(spot, paths, outlook, instants, scratch());
+  const seen = spotFigures(spot, paths, outlook, instants, scratch);
   const good = paths.flatMap(({ ref, name }, p): (GoodPath & { p: number })[] => {
     const when = instants.flatMap((_, t) => (isGood(p, t) ? [t] : []));
     const [first, last] = [when[0], when.at(-1)];
