@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { parseDate, parseInstant } from '../time/local-time';
 import { readSweep, sweepOptions, sweepUsage, type SweepArguments } from './sweep-arguments';
+import { readSky, type GivenSky } from './given-sky';
 import { readSettings, settingsOptions, settingsUsage, type SettingsArguments } from './settings-arguments';
 
 export interface FiguresArguments {
@@ -22,13 +23,15 @@ export interface FiguresArguments {
   readonly lenses: boolean;
   /** Where to stand; null without --sweep. */
   readonly sweep: SweepArguments | null;
+  /** Null where none is given. */
+  readonly sky: GivenSky | null;
 }
 
 export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] ' +
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] [--sky clear|hazy|overcast|heavy | --sky D[,V]] ' +
   `${sweepUsage} ${settingsUsage}`;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
@@ -42,6 +45,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     day: { type: 'string' },
     terrain: { type: 'string' },
     lenses: { type: 'boolean' },
+    sky: { type: 'string' },
     ...settingsOptions,
     ...sweepOptions,
   } as const;
@@ -67,6 +71,8 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
   if (!settings.ok) return settings;
   const sweep = readSweep(parsed.values);
   if (!sweep.ok) return sweep;
+  const sky = readSky(parsed.values.sky);
+  if (!sky.ok) return sky;
   return {
     ok: true,
     value: {
@@ -81,6 +87,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
       terrain: terrain ?? null,
       lenses: lenses ?? false,
       sweep: sweep.value,
+      sky: sky.value,
     },
   };
 }

@@ -33,10 +33,11 @@ export function figuresJson(
   };
 }
 
-const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, sample: SampleJson) => ({
+const spotJson = ({ id, name, sun, sky, runways, paths }: SpotFigures, sample: SampleJson) => ({
   id,
   name,
   sun: { azimuth: sun.azimuth, altitude: sun.altitude },
+  sky: { direct: sky.direct, visibility: sky.visibility },
   runways: runways.map((r) => ({
     id: r.id,
     centrelineDistance: r.centrelineDistance,

@@ -3,11 +3,14 @@ import type { Wind } from '../figures/traffic/wind/wind';
 import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotiff';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
+import { skyAtOf } from '../figures/light/sky-at';
+import type { Sky } from '../figures/optics/exposure';
 import { nothingPinned } from '../figures/optics/settings';
 import { readArguments, type FiguresArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
 import { figuresJson } from './figures-json';
 import { flowJson } from './flow-json';
+import { underSky } from './given-sky';
 import { givenWind } from './given-wind';
 import type { SettingsWanted } from './sample-json';
 import { recordFrom, sweepJson } from './sweep-json';
@@ -23,12 +26,16 @@ function chosen(contents: Contents, subject: string | null, body: string | null)
 }
 
 /** What settings are wanted for: null without --lens. */
-function settingsWanted(contents: Contents, given: SettingsArguments | null): Read<SettingsWanted | null> {
+function settingsWanted(
+  contents: Contents,
+  given: SettingsArguments | null,
+  sky: Sky | number,
+): Read<SettingsWanted | null> {
   if (given === null) return { ok: true, value: null };
   const { lens: key, ...pins } = given;
   const lens = contents.kit.lenses.find((l) => l.key === key);
   if (!lens) return { ok: false, reason: `--lens: the kit has no lens "${key}"` };
-  return { ok: true, value: { lens, pinned: { ...nothingPinned, ...pins } } };
+  return { ok: true, value: { lens, pinned: { ...nothingPinned, ...pins, sky } } };
 }
 
 /** The bytes of a file, or why there are none. */
@@ -87,18 +94,20 @@ async function run(args: readonly string[], now: number): Promise<Read<string>> 
     };
   const contents = chosen(readContents(opened.survey), subject, body);
   if (!contents.ok) return contents;
-  const wanted = settingsWanted(contents.value, read.value.settings);
+  const { sky } = read.value;
+  const looked = underSky(contents.value, sky, wind.value?.sky ?? null, at, day);
+  const wanted = settingsWanted(looked, read.value.settings, sky?.word ?? skyAtOf(looked)(at).direct);
   if (!wanted.ok) return wanted;
-  const ground = terrain === null ? null : await terrainFrom(terrain, contents.value);
+  const ground = terrain === null ? null : await terrainFrom(terrain, looked);
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
   const wishes = { settings: wanted.value, lenses: read.value.lenses };
-  const sweep = sweepWanted(read.value, contents.value, wind.value?.wind ?? null, grid);
+  const sweep = sweepWanted(read.value, looked, wind.value?.wind ?? null, grid);
   if (!sweep.ok) return sweep;
   const figures = {
-    ...figuresJson(contents.value, opened.problems, at, wishes, grid),
-    ...(wind.value ? { flow: flowJson(contents.value, wind.value, at) } : {}),
-    ...(day === null ? {} : { day: dayJson(contents.value, day, grid) }),
+    ...figuresJson(looked, opened.problems, at, wishes, grid),
+    ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
+    ...(day === null ? {} : { day: dayJson(looked, day, grid) }),
     ...(sweep.value && { sweep: sweep.value }),
   };
   return { ok: true, value: JSON.stringify(figures, null, 1) };

@@ -1,4 +1,5 @@
 import { readMetar } from '../figures/traffic/wind/metar';
+import type { ReportedSky } from '../figures/traffic/wind/sky-groups';
 import type { Wind } from '../figures/traffic/wind/wind';
 import { readTypedWind } from '../figures/traffic/wind/typed-wind';
 import type { FiguresArguments, Read } from './arguments';
@@ -7,6 +8,8 @@ export interface GivenWind {
   readonly wind: Wind;
   /** How it was read, where that must be said. */
   readonly remarks: readonly string[];
+  /** What a METAR says of the sky. */
+  readonly sky?: ReportedSky;
 }
 
 /** The wind that the command was given, null for none. `now`: ms since 1970. */

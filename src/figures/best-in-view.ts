@@ -9,10 +9,10 @@ import { aspectFactor, hazeFactor, lightCeiling, lightFactor } from './score';
 /** The factors of a sample's score. */
 export function scoreAt(view: PathInView, i: number, sun: SunThere, reach: Reach) {
   const altitude = sun.sun.geometricAltitude;
-  const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun));
+  const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun), sun.sky);
   const reached = reachOfSample(view, i, reach);
   const aspect = aspectFactor(aspectAt(view, i));
-  const haze = hazeFactor(view.range[i] as number, altitude, elevationAt(view, i));
+  const haze = hazeFactor(view.range[i] as number, altitude, elevationAt(view, i), sun.sky);
   const sight = view.sightAt(i);
   // An eye at the very centre of the aircraft has no angles: nothing that is out of reach needs them.
   const total = reached === 0 ? 0 : light * reached * aspect * sight * haze;
@@ -25,7 +25,7 @@ export function scoreAt(view: PathInView, i: number, sun: SunThere, reach: Reach
  */
 export function bestIndex(view: PathInView, sun: SunThere, reach: Reach): number {
   const closest = closestInSight(view);
-  if (view.sightAt(closest) === 0 || lightCeiling(sun.sun.geometricAltitude) === 0) return closest;
+  if (view.sightAt(closest) === 0 || lightCeiling(sun.sun.geometricAltitude, sun.sky) === 0) return closest;
   return bestFrom(view, sun, reach, closest, 0, view.count, anything);
 }
 
@@ -41,7 +41,7 @@ function bestFrom(
   to: number,
   counts: (view: PathInView, i: number) => boolean,
 ): number {
-  const ceiling = lightCeiling(sun.sun.geometricAltitude);
+  const ceiling = lightCeiling(sun.sun.geometricAltitude, sun.sky);
   let total = best < 0 ? -1 : scoreAt(view, best, sun, reach).total;
   for (let i = from; i < to; i++) {
     // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.

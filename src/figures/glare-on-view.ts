@@ -1,4 +1,5 @@
 import { acosDeg, RAD } from './geometry/angles';
+import { isFlat } from './light/sky';
 import { sunriseAltitude } from './light/sun';
 import type { SunThere } from './light/sun-there';
 import { cosPhaseAt } from './light-on-view';
@@ -7,14 +8,15 @@ import { takenWith, type Reach } from './optics/reach';
 import type { PathInView } from './path-in-view';
 import { glareMargin } from './practice';
 
-/** Whether the sun shines into the lens when its axis meets the aircraft at sample `i`: not when either is hidden. */
+/** Whether the sun shines into the lens when its axis meets the aircraft at sample `i`: not when either is hidden, nor through cloud. */
 export const glareAt = (
   view: PathInView,
   i: number,
   sun: SunThere,
   framing: Framing,
   reach: Reach,
-): boolean => !sun.hidden && view.sightAt(i) > 0 && sunNearAt(view, i, sun, framing, reach);
+): boolean =>
+  !sun.hidden && !isFlat(sun.sky) && view.sightAt(i) > 0 && sunNearAt(view, i, sun, framing, reach);
 
 /** Whether the sun is up and so near to the axis that it glares unless something hides it: reason enough for the caution. */
 export const sunNearAt = (

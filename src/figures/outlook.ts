@@ -2,6 +2,8 @@ import type { Contents } from '../survey/contents';
 import type { Body, Kit } from '../survey/schema/kit';
 import type { Runway } from '../survey/schema/runway';
 import type { Subject } from '../survey/schema/subject';
+import type { SkyAt } from './light/sky';
+import { skyAtOf } from './light/sky-at';
 import { framingOf, type Framing } from './optics/framing';
 import { reachOf, type Reach } from './optics/reach';
 import { remembered } from './remembered';
@@ -21,6 +23,8 @@ export interface Outlook {
   readonly around: Surroundings | null;
   /** IANA zone whose months leaves follow. */
   readonly timeZone: string;
+  /** The sky at each instant. */
+  readonly skyAt: SkyAt;
 }
 
 const rememberedOutlook = remembered(
@@ -32,6 +36,7 @@ const rememberedOutlook = remembered(
     kit: Kit,
     around: Surroundings | null,
     timeZone: string,
+    skyAt: SkyAt,
   ): Outlook => ({
     runways,
     fieldElevation: elevation,
@@ -39,6 +44,7 @@ const rememberedOutlook = remembered(
     reach: reachOf(kit),
     around,
     timeZone,
+    skyAt,
   }),
 );
 
@@ -49,7 +55,9 @@ const rememberedOutlook = remembered(
 export function outlookOf(contents: Contents, terrain: ElevationGrid | null = null): Outlook {
   const { runways, subject, body, kit, site } = contents;
   const around = aroundOf(contents, terrain);
-  return rememberedOutlook(subject, runways, fieldElevation(contents), body, kit, around, site.timeZone);
+  const elevation = fieldElevation(contents);
+  const sky = skyAtOf(contents);
+  return rememberedOutlook(subject, runways, elevation, body, kit, around, site.timeZone, sky);
 }
 
 function aroundOf(contents: Contents, terrain: ElevationGrid | null): Surroundings | null {

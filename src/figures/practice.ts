@@ -40,6 +40,14 @@ export const taxiHalfWidth = 12;
 export const oddLength = { shortest: 150, longest: 6000 } as const;
 /** kt of mean wind under which the wind counts as calm (FAA JO 7110.65 3-5-1). */
 export const calmBelowKt = 5;
+/** Share of direct sun by the cover of a cloud layer. CP. */
+export const cloudDirect = { FEW: 1, SCT: 0.8, BKN: 0.35, OVC: 0 } as const;
+/** ft above which a layer is thin enough to count as one step less. CP. */
+export const highCloudFt = 20_000;
+/** Factor of the light of a clouded sky at sunset, and from which sun altitude in degrees it is all that it gets. CP. */
+export const flatLight = { atHorizon: 0.2, full: 0.7, fullFrom: 6 } as const;
+/** Share of direct sun from which the sun glares, and from which side and back light are darker. CP. */
+export const shadowsFrom = { glare: 0.2, direction: 0.5 } as const;
 /** m of span under which what is no jet counts as a light aircraft. CP. */
 export const lightSpan = 18;
 /**
@@ -61,15 +69,15 @@ export const lightStrip = { share: 0.6, length: 1300 } as const;
 /**
  * EV at ISO 100 under a clear sky by the sun's altitude in degrees, straight lines in between. The exposure values from
  * 9 up are rows of ANSI PH2.7 ("full sun" 15, "just before sunset" 12 to 14, "at sunset" 12, "just after sunset" 9 to
- * 11); at which altitudes they are taken is CP: 20 degrees is some two hours after sunrise in middle latitudes, from
- * where the table's direct sun holds. Civil dusk 6 and floodlit aprons at night 3 are from memory, not verified.
+ * 11); at which altitudes they are taken is CP: the row before sunset is spread from the horizon to 8.5
+ * degrees; 20 degrees is some two hours after sunrise in middle latitudes, from where the table's direct sun holds. Civil dusk 6 and floodlit aprons at night 3 are from memory, not verified.
  */
 export const clearSkyExposure = [
   [-9, 3],
   [-6, 6],
   [-4, 9],
   [-0.833, 12],
-  [5, 14],
+  [8.5, 14],
   [20, 15],
 ] as const;
 /** Starting f-number for an aircraft that comes at an angle: this or a higher number. CP. */
@@ -91,6 +99,10 @@ export const meshWithin = 0.5;
 export const meshBeside = 5;
 /** What cameras and lenses can be set to: f-numbers, shutters in s, ISO. CP. */
 export const cameraRange = { aperture: [1, 32], shutter: [1 / 8000, 30], iso: [100, 25_600] } as const;
+/** ISO up to which nothing is given up for less of it: above, the lens opens first. CP. */
+export const quietIso = 1600;
+/** f-number up to which a lens is closed for too much light: beyond, dust and diffraction tell. CP. */
+export const closedTo = 11;
 /** ISO above which noise tells, and f-number above which diffraction does. CP. */
 export const noisyFrom = 6400;
 export const softFrom = 16;

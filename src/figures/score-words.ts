@@ -3,8 +3,8 @@ import { scoreFrom } from './practice';
 /** What a total score is worth in one word; below "poor" nothing is worth waiting for. */
 export type ScoreWord = 'good' | 'fair' | 'poor' | 'not worth waiting for';
 
-/** Totals are held with seven figures where a year of them is kept: a threshold that is met holds. */
-const rounding = 1e-6;
+/** To the thousandth: nobody tells 0.3998 from 0.4, and totals of a year are held with seven figures. */
+const rounding = 0.0005;
 
 export function scoreWord(total: number): ScoreWord {
   const reaches = (from: number) => total >= from - rounding;

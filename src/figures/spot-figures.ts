@@ -1,6 +1,7 @@
 import type { Contents } from '../survey/contents';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import { closestIndex } from './best-in-view';
+import { clearSky } from './light/sky';
 import { sunAt } from './light/sun';
 import { sunThere } from './light/sun-there';
 import { Memo } from './memo';
@@ -33,11 +34,12 @@ export function spotFigures(
   const ground = groundUnder(spot, outlook.runways, outlook.fieldElevation, around?.terrain);
   const eye = eyeAt(spot, ground.elevation);
   const suns = instants.map((instant) => sunAt(spot.position, instant));
+  const skies = instants.map(outlook.skyAt);
   const hiders = suns.map((): string | null => null);
   const runways = runwaysFrom(spot, outlook.runways);
   const seen = suns.map((): PathFromSpot[] => []);
   const look = (sight: SightLines | null, which: readonly number[]) => {
-    const there = which.map((i) => [i, sunThere(suns[i] as Sun, hiders[i] !== null)] as const);
+    const there = which.map((i) => [i, sunThere(suns[i] as Sun, hiders[i] !== null, skies[i])] as const);
     for (const path of paths) {
       if (around) sight?.look(targetsAlong(path, outlook.framing, around));
       view.look(path.samples, eye, outlook.framing, sight);
@@ -60,6 +62,7 @@ export function spotFigures(
     id: spot.id,
     name: spot.name,
     sun,
+    sky: skies[i] ?? clearSky,
     ground: ground.elevation,
     groundFrom: ground.from,
     sunHiddenBy: hiders[i] ?? null,

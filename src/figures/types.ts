@@ -1,3 +1,4 @@
+import type { SkyThere } from './light/sky';
 import type { Problem } from '../survey/problems';
 import type { Lens } from '../survey/schema/kit';
 import type { EndIndex } from '../survey/schema/runway';
@@ -145,6 +146,7 @@ export interface SpotFigures {
   readonly id: string;
   readonly name: string;
   readonly sun: Sun;
+  readonly sky: SkyThere;
   /** m above mean sea level of the ground under the spot, and where that is from. */
   readonly ground: number;
   readonly groundFrom: 'stated' | 'terrain' | 'runway' | 'site';

@@ -1,3 +1,4 @@
+import { typeNamed } from '../figures/movements/find-types';
 import { nearestClass } from '../figures/movements/nearest-class';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
@@ -69,7 +70,8 @@ export class SurveyMovements implements MovementLists {
   }
 
   #isKnown(type: string): boolean {
-    return this.#derived.contents.subjects.some((s) => s.key.toUpperCase() === type.toUpperCase());
+    const own = this.#derived.contents.subjects.some((s) => s.key.toUpperCase() === type.toUpperCase());
+    return own || typeNamed(type) !== null;
   }
 
   async save(figures: readonly MovementFigures[]): Promise<void> {

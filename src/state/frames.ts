@@ -46,7 +46,8 @@ export class Frames {
     const found = this.path(path);
     if (!spot || !found) return null;
     const { contents, outlook } = this.#derived;
-    const choose = (choice: FrameChoice) => framed(spot, found, station, contents, outlook, instant, choice);
+    const choose = (choice: FrameChoice) =>
+      framed(spot, found, station, contents, outlook, instant, this.#under(choice, instant));
     return this.#chosen(choose, ({ sample }) => sample.focalLength);
   }
 
@@ -58,7 +59,16 @@ export class Frames {
     const { contents, outlook, instantA, instantB } = this.#derived;
     const frameAt = (instant: number) => {
       const choose = (choice: FrameChoice) =>
-        frameFor(selected.spot, selected.a.ground, found, at, contents, outlook, instant, choice);
+        frameFor(
+          selected.spot,
+          selected.a.ground,
+          found,
+          at,
+          contents,
+          outlook,
+          instant,
+          this.#under(choice, instant),
+        );
       const frame = this.#chosen(choose, ({ needed }) => needed);
       return frame && { ...frame, lensRange: lensRange(frame.lens) };
     };
@@ -75,20 +85,27 @@ export class Frames {
     return circleOfConfusion(this.#derived.contents.body);
   }
 
+  /** A sky that was not chosen is that of the moment. */
+  #under(choice: FrameChoice, instant: number): FrameChoice {
+    if (this.#view.camera.sky !== null) return choice;
+    const { direct } = this.#derived.outlook.skyAt(instant);
+    return { ...choice, pinned: { ...choice.pinned, sky: direct } };
+  }
+
   /** Asks with the lens that was chosen, else with the one to take for what is needed; then with its extender if it fits so. */
   #chosen<T>(
     choose: (choice: FrameChoice) => T,
     neededOf: (found: T) => number | null,
   ): (T & { lens: Lens }) | null {
     const { lenses } = this.#derived.contents.kit;
-    const { lens: key, focalLength, portrait, part, ...pins } = this.#view.camera;
+    const { lens: key, focalLength, portrait, part, sky, ...pins } = this.#view.camera;
     const own = lenses.find((lens) => lens.key === key);
     const [first] = lenses;
     if (!first) return null;
     const choice = (lens: Lens, focal: number | null): FrameChoice => ({
       lens,
       hold: { portrait, part },
-      pinned: { ...pins, focalLength: focal, circleOfConfusion: null },
+      pinned: { ...pins, sky: sky ?? 'clear', focalLength: focal, circleOfConfusion: null },
     });
     const asked = choose(choice(own ?? first, focalLength));
     const needed = neededOf(asked);

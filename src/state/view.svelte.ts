@@ -24,7 +24,8 @@ export interface CameraChoice {
   readonly aperture: number | null;
   readonly shutter: number | null;
   readonly iso: number | null;
-  readonly sky: 'clear' | 'hazy' | 'overcast' | 'heavy';
+  /** Null: as the weather of the moment is, as far as the survey tells. */
+  readonly sky: 'clear' | 'hazy' | 'overcast' | 'heavy' | null;
   /** px of blur that pass for sharp. */
   readonly sharpWithin: number;
   readonly portrait: boolean;
@@ -37,7 +38,7 @@ export const startingCamera: CameraChoice = {
   aperture: null,
   shutter: null,
   iso: null,
-  sky: 'clear',
+  sky: null,
   sharpWithin: 2,
   portrait: false,
   part: 'whole',

@@ -1,6 +1,7 @@
 import { acosDeg, DEG, RAD } from '../figures/geometry/angles';
 import { along, dot, frameAt, mapped } from '../figures/geometry/earth';
 import { glaresInto } from '../figures/glare-on-view';
+import { isFlat, mistFactor } from '../figures/light/sky';
 import { cosNoFlank, sinUnderside } from '../figures/light-on-view';
 import type { Framing } from '../figures/optics/framing';
 import { farReach, reachFactor } from '../figures/optics/reach';
@@ -85,11 +86,11 @@ export class Kernel {
     this.#sunHidden = new Uint8Array(count);
     this.#pieces = paths.map(({ samples }) => new Pieces(samples));
     this.#asked = paths.map(({ samples }) => new Int32Array(samples.count));
-    this.#suns = new SunOver(middle, instants);
+    this.#suns = new SunOver(middle, instants, instants.map(outlook.skyAt));
     this.#suns.at(frameAt(middle));
     this.#limits = new Float64Array(count * limitsEach);
-    this.#suns.suns.forEach(({ sun }, t) =>
-      this.#limits.set(lightLimits(sun.geometricAltitude), t * limitsEach),
+    this.#suns.suns.forEach(({ sun, sky }, t) =>
+      this.#limits.set(lightLimits(sun.geometricAltitude, sky), t * limitsEach),
     );
     const { around, timeZone, framing } = outlook;
     this.#sight = around && new LazySight(around, paths, framing);
@@ -131,15 +132,15 @@ export class Kernel {
     const { suns } = this.#suns;
     const at = this.#at;
     for (let t = 0, k = 0; t < suns.length; t++, k += atEach) {
-      const { sun, east, north, up, levelEast, levelNorth } = suns[t] as MovingSun;
+      const { sun, east, north, up, levelEast, levelNorth, sky } = suns[t] as MovingSun;
       at[k + atEast] = east;
       at[k + atNorth] = north;
       at[k + atUp] = up;
       at[k + atLevelEast] = levelEast;
       at[k + atLevelNorth] = levelNorth;
       at[k + atAltitude] = sun.geometricAltitude;
-      at[k + atCeiling] = lightCeiling(sun.geometricAltitude);
-      at[k + atHaze] = hazeByAltitude(sun.geometricAltitude);
+      at[k + atCeiling] = lightCeiling(sun.geometricAltitude, sky);
+      at[k + atHaze] = hazeByAltitude(sun.geometricAltitude, sky);
     }
   }
 
@@ -270,7 +271,8 @@ export class Kernel {
     for (let k = 0; k < count; k++) {
       const t = passing[k] as number;
       const o = t * atEach;
-      const hazed = 1 - hazeRange * (at[o + atHaze] as number) * hazeElevation;
+      const { sky } = suns[t] as MovingSun;
+      const hazed = (1 - hazeRange * hazeElevation * (at[o + atHaze] as number)) * mistFactor(range, sky);
       const share = (at[o + atShare] as number) / (most * hazed * slack);
       if (share > 1) continue;
       const cos = fromBelow
@@ -288,7 +290,7 @@ export class Kernel {
       }
       const toSun =
         flankE * (at[o + atEast] as number) + flankN * (at[o + atNorth] as number) + flankU * (at[o + atUp] as number);
-      const light = lightFactor(at[o + atAltitude] as number, acosDeg(cos), hasFlank ? toSun > litFrom : null);
+      const light = lightFactor(at[o + atAltitude] as number, acosDeg(cos), hasFlank ? toSun > litFrom : null, sky);
       const open = light * reached * aspect * hazed;
       const isGoodAlready = this.good[p * all + t] === 1;
       const before = this.worth[t] as number;
@@ -307,14 +309,24 @@ export class Kernel {
         told = true;
       }
       if (isGoodAlready || total < worthwhileFrom) continue;
+      if (isFlat(sky)) {
+        this.#setGood(p, t, i);
+        told = true;
+        continue;
+      }
       const cosPhase = -(e * (at[o + atEast] as number) + n * (at[o + atNorth] as number) + u * (at[o + atUp] as number)) / range;
       if (!glaresInto(cosPhase, focal, suns[t] as MovingSun, framing, reach) || this.#isSunHidden(t)) {
-        this.good[p * all + t] = 1;
-        this.#goodSample[p * all + t] = i;
+        this.#setGood(p, t, i);
         told = true;
       }
     }
     return told;
+  }
+
+  #setGood(p: number, t: number, i: number): void {
+    const at = p * this.worth.length + t;
+    this.good[at] = 1;
+    this.#goodSample[at] = i;
   }
 
   #isSunHidden(t: number): boolean {

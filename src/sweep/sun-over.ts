@@ -2,6 +2,7 @@ import type { Position } from '../survey/document';
 import { DEG, RAD } from '../figures/geometry/angles';
 import { along, dot, frameAt, type Frame, type Vec3 } from '../figures/geometry/earth';
 import { refraction, sunAt } from '../figures/light/sun';
+import { clearSky, type SkyThere } from '../figures/light/sky';
 import type { SunThere } from '../figures/light/sun-there';
 
 /** A sun that is moved from place to place: `SunThere` without its locks. */
@@ -21,7 +22,7 @@ export class SunOver {
   frame: Frame;
   readonly #directions: readonly Vec3[];
 
-  constructor(middle: Position, instants: readonly number[]) {
+  constructor(middle: Position, instants: readonly number[], skies: readonly SkyThere[]) {
     this.frame = frameAt(middle);
     const { east, north, up } = this.frame;
     this.#directions = instants.map((instant) => {
@@ -30,7 +31,7 @@ export class SunOver {
       const [e, n] = [level * Math.sin(azimuth * RAD), level * Math.cos(azimuth * RAD)];
       return along(along(along([0, 0, 0], east, e), north, n), up, Math.sin(geometricAltitude * RAD));
     });
-    this.suns = instants.map(() => ({
+    this.suns = instants.map((_, t) => ({
       sun: { azimuth: 0, altitude: 0, geometricAltitude: 0 },
       east: 0,
       north: 0,
@@ -38,6 +39,7 @@ export class SunOver {
       levelEast: 0,
       levelNorth: 0,
       hidden: false,
+      sky: skies[t] ?? clearSky,
     }));
   }
 

@@ -130,6 +130,7 @@ interface Printed {
       path: string;
       closest: PrintedSample;
       best: PrintedSample;
+      pass: PrintedSample | null;
       visibleShare: number | null;
       glareShare: number | null;
       hidden: { from: number; to: number; by: string }[];
@@ -150,6 +151,9 @@ beforeAll(async () => {
   evening = await printed(file('survey.geojson', survey), '--at', '2026-06-21T17:00:00Z');
 }, 60_000);
 
+const hasShape = (value: unknown) =>
+  JSON.stringify(Object.keys(value as object)) === JSON.stringify(Object.keys(sample));
+
 describe('the figures command', () => {
   test('[C1] prints JSON of the shape in section 5 of the design, and nothing else', () => {
     const value = evening;
@@ -160,6 +164,7 @@ describe('the figures command', () => {
       id: 'string',
       name: 'string',
       sun: { azimuth: 'number', altitude: 'number' },
+      sky: { direct: 'number', visibility: 'number' },
       runways: ['twin', 'half'].map(() => ({
         id: 'string',
         centrelineDistance: 'number',
@@ -170,6 +175,8 @@ describe('the figures command', () => {
         path: 'string',
         closest: { ...sample, flankLit: expect.stringMatching(/boolean|null/) as string },
         best: { ...sample, flankLit: expect.stringMatching(/boolean|null/) as string },
+        // Null where the kit reaches nothing of it, or nothing of the side.
+        pass: expect.toSatisfy((pass: unknown) => pass === 'null' || hasShape(pass)) as object,
         // Null where no sample is usable.
         visibleShare: expect.stringMatching(/number|null/) as string,
         glareShare: expect.stringMatching(/number|null/) as string,

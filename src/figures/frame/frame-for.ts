@@ -5,6 +5,7 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { along, positionOf, type Vec3 } from '../geometry/earth';
 import { RAD } from '../geometry/angles';
 import { sunAt } from '../light/sun';
+import { skyWord } from '../optics/exposure';
 import { framingOf, type Hold } from '../optics/framing';
 import type { Pinned } from '../optics/settings';
 import { settingsCard, type SettingsCard } from '../optics/settings-card';
@@ -136,7 +137,7 @@ export function frameFor(
         ],
         altitude: sun.geometricAltitude,
       },
-      sky: choice.pinned.sky,
+      sky: skyWord(choice.pinned.sky),
       gearDown: gearDown(path, at),
       arc: card.shown.propellerArc,
       bare: bareTrees(contents, instant),

@@ -1,5 +1,6 @@
 import { RAD } from '../geometry/angles';
 import type { Sun } from '../types';
+import { clearSky, type SkyThere } from './sky';
 
 /** The sun for one spot: degrees, and the direction to it in east, north and up at the eye. */
 export interface SunThere {
@@ -12,10 +13,11 @@ export interface SunThere {
   readonly levelNorth: number;
   /** Whether an obstacle or the terrain stands before it. */
   readonly hidden: boolean;
+  readonly sky: SkyThere;
 }
 
 /** Light comes from where the sun appears, so the direction is the refracted one. */
-export function sunThere(sun: Sun, hidden = false): SunThere {
+export function sunThere(sun: Sun, hidden = false, sky: SkyThere = clearSky): SunThere {
   const [sin, cos] = [Math.sin(sun.azimuth * RAD), Math.cos(sun.azimuth * RAD)];
   const level = Math.cos(sun.altitude * RAD);
   return {
@@ -26,5 +28,6 @@ export function sunThere(sun: Sun, hidden = false): SunThere {
     levelEast: sin,
     levelNorth: cos,
     hidden,
+    sky,
   };
 }

@@ -13,6 +13,7 @@ import { lensToTake } from '../summary/spot-summary';
 import { flowFor } from '../traffic/flow/flow-for';
 import { endName, pathsOf, type Path } from '../traffic/paths';
 import { windAt } from '../traffic/wind/wind-at';
+import { typeNamed } from './find-types';
 import { namesEnd } from './names-end';
 import type { Verdict } from '../types';
 import { readRow, type RowReading } from '../when/light-row';
@@ -45,12 +46,12 @@ export interface MovementFigures {
   readonly best: BestPlace | null;
 }
 
-/** The subject that stands for a movement, null for none. */
+/** The subject that stands for a movement: the survey's own, else that of a type known by name; null for none. */
 export function subjectOf(movement: Movement, subjects: readonly Subject[]): Subject | null {
   const by = (key: string) => subjects.find((s) => s.key.toUpperCase() === key.toUpperCase()) ?? null;
   return (
     (movement.subject === null ? null : by(movement.subject)) ??
-    (movement.type === '' ? null : by(movement.type))
+    (movement.type === '' ? null : (by(movement.type) ?? typeNamed(movement.type)?.subject ?? null))
   );
 }
 

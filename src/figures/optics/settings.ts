@@ -1,6 +1,6 @@
 import type { Body, Lens } from '../../survey/schema/kit';
 import type { Subject } from '../../survey/schema/subject';
-import { sharpWithin, startingAperture, startingShutter } from '../practice';
+import { quietIso, sharpWithin, startingAperture, startingShutter } from '../practice';
 import type { Sample } from '../types';
 import { apertureForDepth, circleOfConfusion, depthOfField } from './depth-of-field';
 import {
@@ -39,7 +39,8 @@ export interface Pinned {
   readonly aperture: number | null;
   readonly shutter: number | null;
   readonly iso: number | null;
-  readonly sky: Sky;
+  /** A word, or the share of direct sun. */
+  readonly sky: Sky | number;
   /** px of blur that pass for sharp. */
   readonly sharpWithin: number;
   readonly circleOfConfusion: number | null;
@@ -56,7 +57,7 @@ export const nothingPinned: Pinned = {
 };
 
 /** Where a value is from: pinned, following from the two others, or a starting point and what set it. */
-export type ApertureFrom = 'pinned' | 'exposure' | 'depth' | 'widest' | 'practice';
+export type ApertureFrom = 'pinned' | 'exposure' | 'depth' | 'widest' | 'practice' | 'dark';
 export type ShutterFrom = 'pinned' | 'exposure' | 'blades' | 'blur' | 'practice';
 
 /** Settings for one sample: exact, neither rounded to stops nor kept within what cameras can do. */
@@ -168,6 +169,12 @@ export function settingsFor(
   } else if (wantedIso !== null && pinned.aperture === null) {
     aperture = apertureFor(shutter, wantedIso, scene.ev100);
     apertureFrom = 'exposure';
+  }
+  if (apertureFrom !== 'pinned' && wantedIso === null) {
+    // In poor light the lens opens before the ISO rises, and depth is given up: that is said.
+    const quiet = apertureFor(shutter, quietIso, scene.ev100);
+    const opened = Math.max(widestAperture, quiet);
+    if (quiet < startingAperture && opened < aperture) [aperture, apertureFrom] = [opened, 'dark'];
   }
   const iso = wantedIso ?? isoFor(aperture, shutter, scene.ev100);
   const still = pixelsPerSecond(rate, focalLength, body) * shutter;

@@ -21,12 +21,14 @@ export function lookingFrom(
   const ground = groundUnder(spot, outlook.runways, outlook.fieldElevation, around?.terrain);
   const eye = eyeAt(spot, ground.elevation);
   const sun = sunAt(spot.position, instant);
+  const sky = outlook.skyAt(instant);
   const [season] = around ? seasons(around, timeZone, [instant]) : [];
-  if (!around || !season) return { eye, sun: sunThere(sun), look: () => ({ sight: null, way: openGround }) };
+  if (!around || !season)
+    return { eye, sun: sunThere(sun, false, sky), look: () => ({ sight: null, way: openGround }) };
   const sight = sightFrom(lines, around, season.does, spot.position, eye, paths, framing, [sun]);
   const look = (path: Path) => {
     sight.look(targetsAlong(path, framing, around));
     return { sight, way: inTheWay(path.samples, sight, around) };
   };
-  return { eye, sun: sunThere(sun, sunBehind(sight, sun, eye, around) !== null), look };
+  return { eye, sun: sunThere(sun, sunBehind(sight, sun, eye, around) !== null, sky), look };
 }

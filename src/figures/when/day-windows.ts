@@ -27,7 +27,7 @@ export function lightStretches(
   from: number,
   to: number,
 ): Stretch<LightClass>[] {
-  const track = new SunTrack(position);
+  const track = new SunTrack(position, view.skyAt);
   let guess = view.closest;
   const look = (instant: number): Look => {
     const sun = track.at(instant);

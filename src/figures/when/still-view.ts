@@ -1,6 +1,7 @@
 import { acosDeg, DEG, RAD, wrap180 } from '../geometry/angles';
 import { closestInSight } from '../best-in-view';
 import { cosNoFlank, elevationAt, sinUnderside } from '../light-on-view';
+import { alwaysClear, type SkyAt } from '../light/sky';
 import type { Framing } from '../optics/framing';
 import { reachFactor, type Reach } from '../optics/reach';
 import { aspectFactor, hazeOf } from '../score';
@@ -59,13 +60,20 @@ export interface StillView {
   readonly blocks: readonly Block[];
   readonly framing: Framing;
   readonly kit: Reach;
+  /** The sky that it is looked at under. */
+  readonly skyAt: SkyAt;
   /** Whether the kit can use any sample at all, and whether any of those is at least partly in sight. */
   readonly usable: boolean;
   readonly inSight: boolean;
 }
 
 /** Keeps what `view` shows now. */
-export function stillView(view: PathInView, framing: Framing, kit: Reach): StillView {
+export function stillView(
+  view: PathInView,
+  framing: Framing,
+  kit: Reach,
+  skyAt: SkyAt = alwaysClear,
+): StillView {
   const { count } = view;
   const array = () => new Float64Array(count);
   const still = {
@@ -119,7 +127,7 @@ export function stillView(view: PathInView, framing: Framing, kit: Reach): Still
     still.flankNorth[i] = sign * view.leftwardsAt(i, 0, 1, 0);
     still.flankUp[i] = sign * view.leftwardsAt(i, 0, 0, 1);
   }
-  return { ...still, blocks: blocksOf(still), framing, kit, usable, inSight };
+  return { ...still, blocks: blocksOf(still), framing, kit, skyAt, usable, inSight };
 }
 
 type Arrays = Pick<StillView, 'count' | 'east' | 'north' | 'most' | 'fromBelow'>;

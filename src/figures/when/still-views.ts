@@ -24,7 +24,7 @@ export function stillViewsOf(
   const { eye, look } = lookingFrom(spot, paths, outlook, instant, lines);
   return paths.map((path) => {
     view.look(path.samples, eye, framing, look(path).sight);
-    return stillView(view, framing, reach);
+    return stillView(view, framing, reach, outlook.skyAt);
   });
 }
 

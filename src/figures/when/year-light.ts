@@ -1,6 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { yearGrid, yearOf, type YearGrid } from '../../time/year-grid';
+import { alwaysClear } from '../light/sky';
 import { Memo } from '../memo';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
@@ -25,7 +26,7 @@ export interface YearLight {
   readonly frontLitByMonth: readonly number[];
 }
 
-/** A year by the clock of a zone, leaves as they are in each month. */
+/** A year by the clock of a zone under clear skies, leaves as they are in each month. */
 export function yearOfLight(
   spot: StandingSpot,
   path: Path,
@@ -36,7 +37,7 @@ export function yearOfLight(
 ): YearLight {
   const grid = yearGrid(year, timeZone, yearStepMinutes);
   const light = emptyRow(grid.instants.length);
-  viewsByMonth(spot, path, outlook, scratch).forEach((view, month) => {
+  viewsByMonth(spot, path, { ...outlook, skyAt: alwaysClear }, scratch).forEach((view, month) => {
     const from = (grid.months[month] as number) * grid.rows;
     const to = (grid.months[month + 1] ?? grid.dates.length) * grid.rows;
     fillRow(light, view, spot.position, grid.instants, from, to);

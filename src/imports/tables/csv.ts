@@ -15,7 +15,7 @@ export interface Csv {
 
 const delimiters = [',', ';', '\t', '|'] as const;
 
-/** Reads the rows of a table (RFC 4180); what parts its cells is seen from its first row. Blank rows are left out. */
+/** Reads the rows of a table (RFC 4180); what parts its cells is seen from its first row that has a mark. Blank rows are left out. */
 export function readCsv(text: string): Csv {
   const [, stated, body = ''] = /^\ufeff?(?:sep=(.)\r?\n)?([^]*)$/.exec(text) ?? [];
   const delimiter = stated ?? delimiterOf(body);
@@ -30,10 +30,13 @@ export function readCsv(text: string): Csv {
   };
 }
 
-/** The mark that stands most often in the first row outside quotes. */
+/** The mark that stands most often outside quotes in the first row that has any: a title has none. */
 function delimiterOf(text: string): string {
-  const [first = ''] = /[^\r\n]+/.exec(text) ?? [];
-  const bare = first.replace(/"[^"]*"/g, '');
+  const rows = text
+    .slice(0, 10_000)
+    .split(/[\r\n]+/)
+    .map((row) => row.replace(/"[^"]*"/g, ''));
+  const bare = rows.find((row) => /[,;\t|]/.test(row)) ?? '';
   const count = (mark: string) => bare.split(mark).length;
   return delimiters.reduce((best, mark) => (count(mark) > count(best) ? mark : best), ',');
 }

@@ -7,6 +7,7 @@ import { hiderWords } from '../spot/sight-words';
 import { aspectWords, lightNotes, lightWords } from '../spot/words';
 
 export const skyChoices = [
+  ['', 'As the weather is'],
   ['clear', 'Clear, distinct shadows'],
   ['hazy', 'Hazy sun, soft shadows'],
   ['overcast', 'Overcast, bright, no shadows'],
@@ -36,6 +37,7 @@ export function reasons({ exact, shown, lowestIso, iso }: SettingsCard, format: 
     depth: `covers nose to tail: ${depth}`,
     widest: `as wide as this lens opens here; ${depth}`,
     practice: `a common start, and more than nose to tail: ${depth}`,
+    dark: `opened for the poor light, before the ISO rises; ${depth}`,
   }[exact.apertureFrom];
   const blades = exact.blades;
   const arc = decimal(shown.propellerArc ?? 0, 0);
@@ -62,7 +64,7 @@ export function reasons({ exact, shown, lowestIso, iso }: SettingsCard, format: 
 /** How the exposure value comes about. */
 export function exposureWords({ exact: { scene, ev100 } }: SettingsCard): string {
   const parts = [`${decimal(scene.bySun, 1)} for the sun's height`];
-  if (scene.bySky > 0) parts.push(`${scene.bySky} less for the sky`);
+  if (scene.bySky > 0) parts.push(`${decimal(scene.bySky, scene.bySky % 1 === 0 ? 0 : 1)} less for the sky`);
   if (scene.byLight > 0)
     parts.push(`${scene.byLight} less for light from ${scene.byLight === 1 ? 'the side' : 'beyond'}`);
   return `Exposure value ${decimal(ev100, 1)} at ISO 100: ${parts.join(', ')}.`;

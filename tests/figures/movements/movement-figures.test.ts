@@ -131,6 +131,8 @@ describe('movements with their figures', () => {
       'any-light-single',
     ]);
     expect(nearestClass('B77L', [])).toBe(null);
+    // Nobody can tell: no light single in silence.
+    expect(nearestClass('ZZZZ', starter)).toBe(null);
   });
 
   test('[I119] the table of movements: read back by a library, times local, formulas disarmed', () => {

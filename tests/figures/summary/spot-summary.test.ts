@@ -66,6 +66,7 @@ const spot = (paths: readonly PathFromSpot[]): SpotFigures => ({
   id: 's',
   name: 'Spot',
   sun: { azimuth: 100, altitude: 20, geometricAltitude: 20 },
+  sky: { direct: 1, visibility: 10_000 },
   ground: 400,
   groundFrom: 'runway',
   sunHiddenBy: null,

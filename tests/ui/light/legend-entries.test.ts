@@ -40,6 +40,7 @@ const figures = (...paths: PathFromSpot[]): SpotFigures => ({
   id: 's',
   name: '',
   sun: { azimuth: 1, altitude: 2, geometricAltitude: 2 },
+  sky: { direct: 1, visibility: 10_000 },
   ground: 0,
   groundFrom: 'site',
   sunHiddenBy: null,

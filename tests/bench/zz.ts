@@ -1,0 +1,2 @@
+import { sweep } from './sweep.bench.ts';
+sweep();
