@@ -79,6 +79,7 @@ const fenced: Record<string, string> = {
   flatbush: 'figures/sight/surroundings.ts',
   sax: 'imports/osm/osm-xml.ts',
   '@xmldom/xmldom': 'imports/tracks/track-xml.ts',
+  'd3-contour': 'sweep/reach-lines.ts',
   '@tmcw/togeojson': 'imports/tracks/track-xml.ts',
 };
 

@@ -59,7 +59,8 @@ export function readSweep(given: Given): Read<SweepArguments | null> {
   let hours: Hours | null = null;
   if (from !== null && to !== null) {
     const [a, b] = [parseInstant(from), parseInstant(to)];
-    if (a === null) return { ok: false, reason: `--from: expected ISO 8601 with Z or an offset, got "${from}"` };
+    if (a === null)
+      return { ok: false, reason: `--from: expected ISO 8601 with Z or an offset, got "${from}"` };
     if (b === null) return { ok: false, reason: `--to: expected ISO 8601 with Z or an offset, got "${to}"` };
     hours = { from: a, to: b };
   }

@@ -97,10 +97,14 @@ function cellsJson({ plan: { area, step } }: Sweep, figures: CellFigures) {
 /** A table of past winds out of a file's text. Times without an offset count as UTC; a table must name its unit. */
 export function recordFrom(text: string, file: string, { site }: Pick<Contents, 'site'>): Read<WindRecord> {
   const plan = planRecord(text);
-  if (!plan) return { ok: false, reason: `--record: ${file}: this is no table with a row of headings and rows below` };
+  if (!plan)
+    return { ok: false, reason: `--record: ${file}: this is no table with a row of headings and rows below` };
   const { unit } = plan;
   if (unit === null)
-    return { ok: false, reason: `--record: ${file}: its heading does not say in which unit the speed is, such as "speed_kt"` };
+    return {
+      ok: false,
+      reason: `--record: ${file}: its heading does not say in which unit the speed is, such as "speed_kt"`,
+    };
   const steps = readRecord(text, { ...plan, unit }, isTimeZone(site.timeZone) ? site.timeZone : 'UTC', file);
   for (;;) {
     const step = steps.next();

@@ -21,7 +21,8 @@ export function areaAbout(runways: readonly Runway[], frame: Frame, cell: number
   const [xs, ys] = [places.map(([x]) => x), places.map(([, y]) => y)];
   const [west, east] = [Math.min(...xs), Math.max(...xs)];
   const [south, north] = [Math.min(...ys), Math.max(...ys)];
-  const wanted = side ?? Math.min(mostSide, Math.max(leastSide, Math.max(east - west, north - south) + roomRound));
+  const wanted =
+    side ?? Math.min(mostSide, Math.max(leastSide, Math.max(east - west, north - south) + roomRound));
   // A whole number of cells: what is asked for, or the least that covers it and is not too much.
   const whole = Math.ceil(wanted / cell - 1e-9);
   const count = Math.max(1, whole * cell > mostSide ? Math.floor(mostSide / cell + 1e-9) : whole);
@@ -46,7 +47,10 @@ export function printedPosition(frame: Frame, x: number, y: number): Position {
 }
 
 /** The middle of a cell, counted row by row. */
-export const middleOf = ({ west, south, cell, count }: Area, index: number): readonly [x: number, y: number] => [
+export const middleOf = (
+  { west, south, cell, count }: Area,
+  index: number,
+): readonly [x: number, y: number] => [
   west + ((index % count) + 0.5) * cell,
   south + (Math.floor(index / count) + 0.5) * cell,
 ];

@@ -1,6 +1,5 @@
 import type { Position } from '../survey/document';
 import { standingEyeHeight, type StandingSpot } from '../survey/schema/standing-spot';
-import { compassPoint } from '../figures/geometry/compass';
 import { groundLine, mapped } from '../figures/geometry/earth';
 import { verdictFor } from '../figures/optics/verdict';
 import { Scratch } from '../figures/scratch';
@@ -163,7 +162,8 @@ function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch)
 /** The lens that frames a needed focal length: the first that fits, else the first that is tight. */
 function lensFor({ contents: { kit, body } }: Sweep, needed: number): Candidate['lens'] {
   const verdicts = kit.lenses.map((lens) => verdictFor(lens, needed, body, kit.fill));
-  const found = verdicts.find(({ verdict }) => verdict === 'fits') ?? verdicts.find(({ verdict }) => verdict === 'tight');
+  const found =
+    verdicts.find(({ verdict }) => verdict === 'fits') ?? verdicts.find(({ verdict }) => verdict === 'tight');
   return found ? { key: found.lens.key, extender: found.extender } : null;
 }
 

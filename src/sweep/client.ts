@@ -115,9 +115,14 @@ export class SweepClient {
       this.#send(worker, { id: ++this.#id, question, name: 'ask', body: { contents, asked } });
     }
     const cells = run.nextChunk();
-    if (cells) this.#wait(worker, { id: ++this.#id, question, name: 'cells', body: { cells } }, [cells.buffer]);
+    if (cells)
+      this.#wait(worker, { id: ++this.#id, question, name: 'cells', body: { cells } }, [cells.buffer]);
     else if (run.wantsCandidates())
-      this.#wait(worker, { id: ++this.#id, question, name: 'candidates', body: { figures: run.figures } }, []);
+      this.#wait(
+        worker,
+        { id: ++this.#id, question, name: 'candidates', body: { figures: run.figures } },
+        [],
+      );
   }
 
   #send(worker: Worker, request: Request): void {

@@ -21,7 +21,9 @@ export function lightHours({ site }: Pick<Contents, 'site'>, at: number): Hours 
   if (civilDawn === null) return day;
   const { civilDusk } = sunTimes(site.reference, civilDawn, civilDawn + dayMs);
   // Found at dawn itself, to half a second, it is no dusk.
-  const isDusk = civilDusk !== null && sunAt(site.reference, (civilDawn + civilDusk) / 2).geometricAltitude > civilTwilightAltitude;
+  const isDusk =
+    civilDusk !== null &&
+    sunAt(site.reference, (civilDawn + civilDusk) / 2).geometricAltitude > civilTwilightAltitude;
   return isDusk && civilDusk - civilDawn > 1000 ? { from: civilDawn, to: civilDusk } : day;
 }
 

@@ -289,8 +289,15 @@ export class Kernel {
         flankU = sign * view.leftwardsAt(j, 0, 0, 1);
       }
       const toSun =
-        flankE * (at[o + atEast] as number) + flankN * (at[o + atNorth] as number) + flankU * (at[o + atUp] as number);
-      const light = lightFactor(at[o + atAltitude] as number, acosDeg(cos), hasFlank ? toSun > litFrom : null, sky);
+        flankE * (at[o + atEast] as number) +
+        flankN * (at[o + atNorth] as number) +
+        flankU * (at[o + atUp] as number);
+      const light = lightFactor(
+        at[o + atAltitude] as number,
+        acosDeg(cos),
+        hasFlank ? toSun > litFrom : null,
+        sky,
+      );
       const open = light * reached * aspect * hazed;
       const isGoodAlready = this.good[p * all + t] === 1;
       const before = this.worth[t] as number;
@@ -314,7 +321,9 @@ export class Kernel {
         told = true;
         continue;
       }
-      const cosPhase = -(e * (at[o + atEast] as number) + n * (at[o + atNorth] as number) + u * (at[o + atUp] as number)) / range;
+      const cosPhase =
+        -(e * (at[o + atEast] as number) + n * (at[o + atNorth] as number) + u * (at[o + atUp] as number)) /
+        range;
       if (!glaresInto(cosPhase, focal, suns[t] as MovingSun, framing, reach) || this.#isSunHidden(t)) {
         this.#setGood(p, t, i);
         told = true;
@@ -364,4 +373,5 @@ const leastFocal = ({ radius, fill, sensorWidth, sensorHeight }: Framing, range:
   (fill * Math.min(sensorWidth, sensorHeight) * (range - radius)) / (2 * radius);
 
 /** As `elevationAt` has it, degrees. */
-const elevationOf = (up: number, range: number): number => Math.asin(Math.max(-1, Math.min(1, up / range))) * DEG;
+const elevationOf = (up: number, range: number): number =>
+  Math.asin(Math.max(-1, Math.min(1, up / range))) * DEG;

@@ -18,7 +18,8 @@ function coarser(row: number, column: number, level: number, count: number): boo
   for (let l = 0; l < level; l++) {
     const stride = strides[l] ?? 1;
     const from = first(stride, count);
-    if (row >= from && column >= from && (row - from) % stride === 0 && (column - from) % stride === 0) return true;
+    if (row >= from && column >= from && (row - from) % stride === 0 && (column - from) % stride === 0)
+      return true;
   }
   return false;
 }

@@ -1,6 +1,7 @@
 import type { Contents } from '../survey/contents';
 import type { Position } from '../survey/document';
 import type { WindRecord } from '../survey/schema/wind-record';
+import { alwaysClear } from '../figures/light/sky';
 import { outlookOf } from '../figures/outlook';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { flowRules } from '../figures/traffic/flow/flow-for';
@@ -46,7 +47,7 @@ export function overYear(
   const shares = flowShares(flowRules(contents), record);
   const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
   const shareOf = sharer(shares);
-  const outlook = outlookOf(contents, terrain);
+  const outlook = { ...outlookOf(contents, terrain), skyAt: alwaysClear };
   const pathsIn = shares.flows.map((flow) => paths.flatMap((path, p) => (isOf(flow, path) ? [p] : [])));
   const minutes = places.map(() => new Array<number>(12).fill(0));
   for (let month = 0; month < 12; month++) {

@@ -48,7 +48,10 @@ const perThousand = (n: number): string => `${Math.round(n)}`.replace(/\B(?=(\d{
 /** Area, instants and paths of a question, or what is wrong with it and the mend. */
 export function planSweep(contents: Contents, asked: SweepAsked): Planned {
   if (contents.runways.length === 0)
-    return refused('runways', 'the survey has no runway; draw one first, then there is something to stand at');
+    return refused(
+      'runways',
+      'the survey has no runway; draw one first, then there is something to stand at',
+    );
   if (contents.kit.lenses.length === 0)
     return refused('lenses', 'the kit has no lens; add one, for what is in reach hangs on it');
   const { paths, missing } = chosenPaths(contents, asked);
@@ -74,16 +77,23 @@ export function planSweep(contents: Contents, asked: SweepAsked): Planned {
   );
   const lngs = corners.map(([lng]) => lng);
   if (Math.max(...lngs) - Math.min(...lngs) > 180)
-    return refused('area', 'the area lies over the antimeridian; choose a smaller side, so that it stays on one side');
+    return refused(
+      'area',
+      'the area lies over the antimeridian; choose a smaller side, so that it stays on one side',
+    );
   const fine2 = tooFine(area.side, area.cell);
   if (fine2) return fine2;
   const hours = asked.hours ?? lightHours(contents, asked.at);
   const step = asked.step ?? usualStep;
   if (!(step >= 1)) return refused('hours', `the step must be at least 1 s, got ${step}`);
   const count = (hours.to - hours.from) / 1000 / step;
-  if (!(count > 0)) return refused('hours', 'there is no instant between the two times; the second must be later');
+  if (!(count > 0))
+    return refused('hours', 'there is no instant between the two times; the second must be later');
   if (count > mostInstants)
-    return refused('hours', `that would be ${perThousand(count)} instants; at most ${mostInstants}: choose a longer step`);
+    return refused(
+      'hours',
+      `that would be ${perThousand(count)} instants; at most ${mostInstants}: choose a longer step`,
+    );
   return { ok: true, plan: { area, instants: instantsWithin(hours, step), step, paths } };
 }
 

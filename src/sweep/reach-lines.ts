@@ -65,7 +65,11 @@ export function linesFor({ kit }: Pick<Contents, 'kit'>, longest: number): numbe
 }
 
 /** Contours of the least needed focal length (d3-contour, marching squares with linear interpolation between cells). */
-export async function reachLines(focals: Float64Array, area: Area, wanted: readonly number[]): Promise<ReachLine[]> {
+export async function reachLines(
+  focals: Float64Array,
+  area: Area,
+  wanted: readonly number[],
+): Promise<ReachLine[]> {
   const { contours } = await import('d3-contour');
   // Beyond any line: contours need a number.
   const most = 10 * Math.max(...wanted);

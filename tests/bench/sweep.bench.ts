@@ -21,14 +21,16 @@ const cellM = 20;
 const sideM = 4000;
 /** 24 instants of a summer's day, from 03:30 UTC every 50 minutes. */
 const instants = Array.from({ length: 24 }, (_, k) => Date.UTC(2026, 5, 21, 3, 30) + k * 3_000_000);
-const runs = 1;
+const runs = 3;
 
 /** Where to stand: 4 x 4 km at 20 m, 4 paths, 24 instants, by ours and by the same sums in C without any short cut. */
 export function sweep(): void {
   const contents = readContents(busySurvey());
   const chosen = pathsOf(contents, (kind, runway) => runway === 'long' && kind !== 'circuit');
   const short = chosen.map(shortened);
-  console.log(`where to stand: ${sideM / 1000} x ${sideM / 1000} km at ${cellM} m, 24 instants, processor time of one core`);
+  console.log(
+    `where to stand: ${sideM / 1000} x ${sideM / 1000} km at ${cellM} m, 24 instants, processor time of one core`,
+  );
   const brute = compiled();
   for (const [name, paths] of [
     ['4 paths of 61 samples', short],
@@ -36,17 +38,27 @@ export function sweep(): void {
   ] as const) {
     const mine = median(() => ours(contents, paths, null));
     console.log(`  open ground, ${name}`);
-    console.log(`    ours                ${mine.ms.toFixed(0)} ms (sum of worth ${mine.worth.toFixed(1)}, good ${mine.good})`);
+    console.log(
+      `    ours                ${mine.ms.toFixed(0)} ms (sum of worth ${mine.worth.toFixed(1)}, good ${mine.good})`,
+    );
     if (!brute) continue;
-    const theirs = paths === chosen ? inC(brute.program, contents, paths) : median(() => inC(brute.program, contents, paths));
-    console.log(`    C, by brute force   ${theirs.ms.toFixed(0)} ms (sum of worth ${theirs.worth.toFixed(1)}, good ${theirs.good})`);
+    const theirs =
+      paths === chosen
+        ? inC(brute.program, contents, paths)
+        : median(() => inC(brute.program, contents, paths));
+    console.log(
+      `    C, by brute force   ${theirs.ms.toFixed(0)} ms (sum of worth ${theirs.worth.toFixed(1)}, good ${theirs.good})`,
+    );
     console.log(`    ratio ours to C     ${(mine.ms / theirs.ms).toFixed(2)} x (budget 1.0, aimed at 0.5)`);
   }
   if (!brute) console.log('    C                   no compiler on this machine (gcc)');
   brute?.remove();
   const built = readContents(builtUpSurvey());
   const builtPaths = pathsOf(built, (kind, runway) => runway === 'long' && kind !== 'circuit');
-  for (const [name, paths] of [['61 samples', builtPaths.map(shortened)], ['whole paths', builtPaths]] as const) {
+  for (const [name, paths] of [
+    ['61 samples', builtPaths.map(shortened)],
+    ['whole paths', builtPaths],
+  ] as const) {
     const { ms } = median(() => ours(built, paths, wavyGround()));
     console.log(`  500 obstacles and terrain, ${name}: ${ms.toFixed(0)} ms (budget 3,000)`);
   }
@@ -117,7 +129,9 @@ function compiled(): { readonly program: string; remove(): void } | null {
   const remove = () => rmSync(folder, { recursive: true });
   const source = join(import.meta.dirname, 'sweep-brute.c');
   try {
-    execFileSync('gcc', ['-O3', '-march=native', '-ffast-math', '-o', program, source, '-lm'], { stdio: 'pipe' });
+    execFileSync('gcc', ['-O3', '-march=native', '-ffast-math', '-o', program, source, '-lm'], {
+      stdio: 'pipe',
+    });
     return { program, remove };
   } catch {
     remove();
@@ -134,11 +148,24 @@ function inC(program: string, contents: Contents, paths: readonly Path[]): Run {
 }
 
 /** What `sweep-brute.c` reads: its world is flat, about the site's reference. */
-function questionInC(contents: Contents, { reach, framing }: Outlook, paths: readonly Path[], frame: Frame, area: Area) {
+function questionInC(
+  contents: Contents,
+  { reach, framing }: Outlook,
+  paths: readonly Path[],
+  frame: Frame,
+  area: Area,
+) {
   const cells = area.count * area.count;
   const numbers: number[] = [cells, instants.length, paths.length, reach.ranges.length];
   for (const { shortest, longest } of reach.ranges) numbers.push(shortest, longest);
-  numbers.push(framing.fill, framing.sensorWidth, framing.sensorHeight, framing.length, framing.span, framing.height);
+  numbers.push(
+    framing.fill,
+    framing.sensorWidth,
+    framing.sensorHeight,
+    framing.length,
+    framing.span,
+    framing.height,
+  );
   for (const instant of instants) {
     const sun = sunThere(sunAt(cellPosition(area, Math.floor(cells / 2)), instant));
     numbers.push(sun.east, sun.north, sun.up, sun.levelEast, sun.levelNorth, sun.sun.geometricAltitude);
@@ -146,8 +173,10 @@ function questionInC(contents: Contents, { reach, framing }: Outlook, paths: rea
   for (const { samples } of paths) numbers.push(samples.count);
   for (const { samples } of paths)
     for (let i = 0; i < samples.count; i++) {
-      const at = (list: Float64Array) => [list[3 * i], list[3 * i + 1], list[3 * i + 2]] as [number, number, number];
-      const turned = (list: Float64Array) => [frame.east, frame.north, frame.up].map((axis) => dot(at(list), axis));
+      const at = (list: Float64Array) =>
+        [list[3 * i], list[3 * i + 1], list[3 * i + 2]] as [number, number, number];
+      const turned = (list: Float64Array) =>
+        [frame.east, frame.north, frame.up].map((axis) => dot(at(list), axis));
       const slope = samples.slope[i] ?? NaN;
       numbers.push(...inFrame(frame, at(samples.centre)), ...turned(samples.forward), ...turned(samples.up));
       numbers.push(slope, samples.attitude[i] ?? NaN);

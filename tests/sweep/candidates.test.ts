@@ -18,14 +18,28 @@ const usual: SweepAsked = {
   configuration: 0,
   at: Date.UTC(2026, 5, 21, 12),
 };
-const runway = runwayFeature('main', [8.01, 50.02], [8.0305, 50.021], [
-  { designator: '08', elevation: 112 },
-  { designator: '26', elevation: 112 },
-]);
-const lane = feature('lane', 'ground-use', 'LineString', [[8.0, 50.0155], [8.04, 50.0165]], {
-  use: 'road',
-  name: 'Mill Lane',
-});
+const runway = runwayFeature(
+  'main',
+  [8.01, 50.02],
+  [8.0305, 50.021],
+  [
+    { designator: '08', elevation: 112 },
+    { designator: '26', elevation: 112 },
+  ],
+);
+const lane = feature(
+  'lane',
+  'ground-use',
+  'LineString',
+  [
+    [8.0, 50.0155],
+    [8.04, 50.0165],
+  ],
+  {
+    use: 'road',
+    name: 'Mill Lane',
+  },
+);
 const field = (features: readonly unknown[] = [], sunside = {}) =>
   contentsOf([runway, ...features], {
     subjects: [plainSubject],
@@ -116,7 +130,9 @@ test('[S165] what cannot be asked says what is wrong and the mend', () => {
   expect(why({}, { ...bare, kit: { ...bare.kit, lenses: [] } })).toMatch(/^lenses: .*add one/);
   expect(why({ names: ['main/08/arrival', 'nowhere'] })).toMatch(/^paths: .*"nowhere"/);
   expect(why({ hours: { from: 10, to: 10 } })).toMatch(/^hours: there is no instant/);
-  expect(why({ cell: 1, side: 20_000 })).toMatch(/^cell: 20,000 m at 1 m are 400,000,000 cells.*a cell of 20 m/);
+  expect(why({ cell: 1, side: 20_000 })).toMatch(
+    /^cell: 20,000 m at 1 m are 400,000,000 cells.*a cell of 20 m/,
+  );
   expect(why({ cell: 3 })).toMatch(/^cell: .*5 to 100 m/);
   expect(why({ side: 13_000 })).toMatch(/^side: .*12,000 m/);
   const pole = contentsOf(

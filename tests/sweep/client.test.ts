@@ -8,10 +8,15 @@ import { seeded } from '../support/tolerance';
 
 const contents = contentsOf(
   [
-    runwayFeature('main', [8.01, 50.02], [8.0205, 50.024], [
-      { designator: '06', elevation: 112 },
-      { designator: '24', elevation: 112 },
-    ]),
+    runwayFeature(
+      'main',
+      [8.01, 50.02],
+      [8.0205, 50.024],
+      [
+        { designator: '06', elevation: 112 },
+        { designator: '24', elevation: 112 },
+      ],
+    ),
   ],
   { subjects: [plainSubject], kit: plainKit, site: { reference: [8.01, 50.02] } },
 );

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { alwaysClear, type SkyAt } from '../../src/figures/light/sky';
 import { siteFrame } from '../../src/figures/sight/site-frame';
 import { groundAt } from '../../src/figures/sight/ground';
 import { outlookOf } from '../../src/figures/outlook';
@@ -31,8 +32,9 @@ function compared(
   cells: number,
   seed: number,
   terrain: ElevationGrid | null = null,
+  skyAt: SkyAt = alwaysClear,
 ) {
-  const outlook = outlookOf(contents, terrain);
+  const outlook = { ...outlookOf(contents, terrain), skyAt };
   const area: Area = areaAbout(contents.runways, siteFrame(contents.site.reference), 20, null);
   const middle = cellPosition(area, Math.floor((area.count * area.count) / 2));
   const kernel = new Kernel({ paths, outlook, instants, middle });
@@ -84,10 +86,15 @@ const hours = (from: number, count: number, step = hour) =>
 test('[S120] worth at a cell is the total of the best sample that figures give a spot there, on open ground', () => {
   const contents = contentsOf(
     [
-      runwayFeature('main', [8.01, 50.02], [8.0405, 50.031], [
-        { designator: '06', elevation: 112 },
-        { designator: '24', elevation: 131, displaced: 240 },
-      ]),
+      runwayFeature(
+        'main',
+        [8.01, 50.02],
+        [8.0405, 50.031],
+        [
+          { designator: '06', elevation: 112 },
+          { designator: '24', elevation: 131, displaced: 240 },
+        ],
+      ),
       runwayFeature('cross', [8.02, 50.032], [8.028, 50.019], [{ designator: '15' }, { designator: '33' }]),
     ],
     { subjects: [plainSubject], kit: plainKit },
@@ -114,13 +121,33 @@ test('[S120] ... among 500 obstacles, some in leaf, on ground with waves, over t
   expect(lit).toBeGreaterThan(400);
 });
 
+test('[S120] ... under cloud and in mist, each hour another', () => {
+  const contents = tallTown();
+  const paths = pathsOf(
+    contents,
+    (kind, _, end) => kind === 'arrival' || (kind === 'departure' && end === 0),
+  );
+  const skyAt: SkyAt = (instant) => {
+    const at = (instant / hour) % 4;
+    return { direct: [1, 0.8, 0.35, 0][at] ?? 1, visibility: [10_000, 4000, 9999, 1500][at] ?? 10_000 };
+  };
+  const { worst, lit } = compared(contents, paths, hours(summer, 24), 30, 6, null, skyAt);
+  expect(worst).toBeLessThan(1e-6);
+  expect(lit).toBeGreaterThan(200);
+});
+
 test('[S120] ... south of the equator, beside the antimeridian, with the sun overhead', () => {
   const contents = contentsOf(
     [
-      runwayFeature('r', [179.99, -16.69], [-179.995, -16.68], [
-        { designator: '08', elevation: 5 },
-        { designator: '26', elevation: 5 },
-      ]),
+      runwayFeature(
+        'r',
+        [179.99, -16.69],
+        [-179.995, -16.68],
+        [
+          { designator: '08', elevation: 5 },
+          { designator: '26', elevation: 5 },
+        ],
+      ),
     ],
     { subjects: [plainSubject], kit: plainKit, site: { reference: [-179.999, -16.685] } },
   );
@@ -143,10 +170,18 @@ test('[S121] a path is good at an instant if some sample without glare has a tot
   const scratch = new Scratch();
   const said = { good: 0, not: 0, glaring: 0 };
   for (let k = 0; k < 4; k++) {
-    const [x, y] = [Math.floor((0.3 + 0.4 * random()) * area.count), Math.floor((0.42 + 0.16 * random()) * area.count)];
+    const [x, y] = [
+      Math.floor((0.3 + 0.4 * random()) * area.count),
+      Math.floor((0.42 + 0.16 * random()) * area.count),
+    ];
     const position = cellPosition(area, y * area.count + x);
     const spot = spotAt(position);
-    const ground = groundAt(position, contents.runways, fieldElevation(contents), outlook.around?.terrain ?? null);
+    const ground = groundAt(
+      position,
+      contents.runways,
+      fieldElevation(contents),
+      outlook.around?.terrain ?? null,
+    );
     kernel.at(position, ground.elevation + 1.7);
     paths.forEach((path, p) => {
       // Far out nothing is in reach.

@@ -12,10 +12,15 @@ import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/co
 
 const contents = contentsOf(
   [
-    runwayFeature('main', [8.01, 50.02], [8.0305, 50.021], [
-      { designator: '08', elevation: 112 },
-      { designator: '26', elevation: 112 },
-    ]),
+    runwayFeature(
+      'main',
+      [8.01, 50.02],
+      [8.0305, 50.021],
+      [
+        { designator: '08', elevation: 112 },
+        { designator: '26', elevation: 112 },
+      ],
+    ),
   ],
   { subjects: [plainSubject], kit: plainKit, site: { reference: [8.01, 50.02] } },
 );
@@ -35,7 +40,9 @@ test('[S180] a spot on a reach line needs that focal length for its nearest samp
     for (const position of places.filter((_, i) => i % Math.ceil(places.length / 6) === 0)) {
       // Where the aspect begins to count the least focal length jumps: the line follows that edge, and is none of equal needs.
       const [x, y] = mapped(area.frame, position);
-      const [column, row] = [(x - area.west) / area.cell - 0.5, (y - area.south) / area.cell - 0.5].map(Math.floor);
+      const [column, row] = [(x - area.west) / area.cell - 0.5, (y - area.south) / area.cell - 0.5].map(
+        Math.floor,
+      );
       const corners = [0, 1, area.count, area.count + 1].map(
         (step) => focals[(row ?? 0) * area.count + (column ?? 0) + step] ?? Infinity,
       );

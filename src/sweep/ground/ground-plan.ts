@@ -151,7 +151,9 @@ export class GroundPlan {
 
   /** Open ways that are near, named ones first, then the nearest. */
   #ways(x: number, y: number, meets: (shape: Shape, within: number) => boolean): Opening[] {
-    const found = this.#opening.at(x, y).filter(({ shape, use }) => meets(shape, use === 'deck' ? 0 : besideWay));
+    const found = this.#opening
+      .at(x, y)
+      .filter(({ shape, use }) => meets(shape, use === 'deck' ? 0 : besideWay));
     const distance = ({ shape }: Opening) =>
       isNear(shape, x, y, 0) ? 0 : Math.min(...shape.chains.map((chain) => toChain(chain, x, y)));
     return found.sort((a, b) => Number(a.name === '') - Number(b.name === '') || distance(a) - distance(b));
@@ -190,7 +192,12 @@ function closings(contents: Contents, frame: Frame): Closing[] {
   for (const route of contents.taxiRoutes) add('taxi-route', route, taxiClear, route.name);
   for (const apron of contents.aprons) add('apron', apron, taxiClear, apron.name);
   for (const obstacle of contents.obstacles)
-    if (obstacle.rings.length > 0 && !obstacle.standOn && sightOf(obstacle.sight).level && obstacle.sight === 'solid')
+    if (
+      obstacle.rings.length > 0 &&
+      !obstacle.standOn &&
+      sightOf(obstacle.sight).level &&
+      obstacle.sight === 'solid'
+    )
       add('building', obstacle, 0, obstacle.name);
   for (const use of contents.groundUses) {
     const half = use.rings.length > 0 ? 0 : lineHalfWidth;
@@ -215,7 +222,8 @@ function blasts({ runways }: Contents, frame: Frame): Closing[] {
       const length = Math.hypot(ax - bx, ay - by);
       if (length < 1) return [];
       const [e, n] = [(ax - bx) / length, (ay - by) / length];
-      const corner = (back: number, side: number) => [ax + back * e - side * n, ay + back * n + side * e] as const;
+      const corner = (back: number, side: number) =>
+        [ax + back * e - side * n, ay + back * n + side * e] as const;
       const ring = [
         corner(0, -blastHalfWidth),
         corner(blastLength, -blastHalfWidth),

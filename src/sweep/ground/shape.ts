@@ -17,7 +17,10 @@ export interface Shape {
 
 export function shapeOf(
   frame: Frame,
-  { rings = [], line = [] }: { readonly rings?: readonly (readonly Position[])[]; readonly line?: readonly Position[] },
+  {
+    rings = [],
+    line = [],
+  }: { readonly rings?: readonly (readonly Position[])[]; readonly line?: readonly Position[] },
 ): Shape | null {
   const chains = (rings.length > 0 ? rings : [line]).map((chain) => chain.map((p) => mapped(frame, p)));
   if (!chains[0]?.length) return null;

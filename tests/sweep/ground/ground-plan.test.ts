@@ -24,10 +24,7 @@ interface Given {
 
 function planOf({ length = 2000, subject = plainSubject, features = [] }: Given = {}) {
   const contents = contentsOf(
-    [
-      runwayFeature('r', at(0, 0), at(length, 0), [{ designator: '09' }, { designator: '27' }]),
-      ...features,
-    ],
+    [runwayFeature('r', at(0, 0), at(length, 0), [{ designator: '09' }, { designator: '27' }]), ...features],
     { subjects: [subject], kit: plainKit, site: { reference: origin } },
   );
   const area = areaAbout(contents.runways, siteFrame(origin), 20, null);
@@ -88,7 +85,9 @@ describe('[S150] closed ground', () => {
   });
 
   test('what access says no to; a private road is not open', () => {
-    const plan = planOf({ features: [use('Farm road', 'road', [at(0, 600), at(900, 600)], { access: 'forbidden' })] });
+    const plan = planOf({
+      features: [use('Farm road', 'road', [at(0, 600), at(900, 600)], { access: 'forbidden' })],
+    });
     expect(says(plan, 500, 603)).toBe('closed: access');
     expect(says(plan, 500, 612)).toBe('unknown');
   });
@@ -110,7 +109,8 @@ describe('[S151] open ground', () => {
   });
 
   test('the path along the fence: a public footpath in the buffer, outside the outline, from 30 m of the centreline on', () => {
-    const path = (y: number) => use('Perimeter path', 'path', [at(500, y), at(1500, y)], { access: 'public' });
+    const path = (y: number) =>
+      use('Perimeter path', 'path', [at(500, y), at(1500, y)], { access: 'public' });
     const plan = planOf({ features: [path(45)] });
     expect(plan.ofCell(1000, 45)).toMatchObject({ ground: 'open', veryClose: true, name: 'Perimeter path' });
     expect(says(plan, 1000, 29)).toBe('closed: runway');
@@ -143,7 +143,11 @@ describe('[S151] open ground', () => {
   });
 
   test('the deck of a car park that may be stood on is a place, and no building', () => {
-    const deck = feature('deck', 'obstacle', 'Polygon', box(800, 500, 900, 560), { height: 12, standOn: true, name: 'Deck' });
+    const deck = feature('deck', 'obstacle', 'Polygon', box(800, 500, 900, 560), {
+      height: 12,
+      standOn: true,
+      name: 'Deck',
+    });
     const plan = planOf({ features: [deck] });
     expect(plan.ofPlace(850, 530)).toMatchObject({ ground: 'open', name: 'Deck' });
     expect(plan.deckAt(850, 530)?.id).toBe('deck');
@@ -155,10 +159,7 @@ test('[S152] buffers about lines and areas are those of Turf, but for what its s
   const taxi = [at(200, 400), at(500, 700), at(900, 650)];
   const apron = box(1200, 500, 1500, 700);
   const plan = planOf({
-    features: [
-      feature('tx', 'taxi-route', 'LineString', taxi),
-      feature('ap', 'apron', 'Polygon', apron),
-    ],
+    features: [feature('tx', 'taxi-route', 'LineString', taxi), feature('ap', 'apron', 'Polygon', apron)],
   });
   const round = [
     buffer(lineString(taxi.map(([x, y]) => [x, y])), 40, { units: 'meters', steps: 64 }),

@@ -1,2 +1,0 @@
-import { sweep } from './sweep.bench.ts';
-sweep();
