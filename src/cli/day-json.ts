@@ -17,7 +17,7 @@ export function dayJson(contents: Contents, date: string, terrain: ElevationGrid
   const { from, to } = dayOf(date, timeZone);
   const times = sunTimes(contents.site.reference, from, to);
   const iso = (instant: number | null) => (instant === null ? null : isoInstant(wholeSecond(instant, to)));
-  const paths = pathsOf(contents, () => true);
+  const paths = pathsOf(contents, () => true, terrain);
   const outlook = outlookOf(contents, terrain);
   return {
     civilDawn: iso(times.civilDawn),

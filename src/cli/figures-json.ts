@@ -1,6 +1,6 @@
 import type { Contents } from '../survey/contents';
 import type { Problem } from '../survey/problems';
-import { figuresFor } from '../figures/figures-for';
+import { figuresBySpot } from '../figures/figures-for';
 import type { PathFromSpot, SpotFigures, Sun } from '../figures/types';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { isoInstant } from '../time/local-time';
@@ -8,15 +8,18 @@ import { sampleJson, type SampleJson, type SampleWishes } from './sample-json';
 
 const nothing: SampleWishes = { settings: null, lenses: false };
 
-/** The figures of a survey in the form in which the `figures` command prints them (design, section 5). */
-export function figuresJson(
+/**
+ * The figures of a survey in the form in which the `figures` command prints them (design, section 5); each spot's are
+ * worked out when it is its turn.
+ */
+export function figuresJsonBySpot(
   contents: Contents,
   openingProblems: readonly Problem[],
   at: number,
   wishes: SampleWishes = nothing,
   terrain: ElevationGrid | null = null,
 ) {
-  const figures = figuresFor(contents, at, undefined, terrain);
+  const figures = figuresBySpot(contents, at, undefined, terrain);
   const sample = sampleJson(contents, wishes);
   return {
     at: isoInstant(at),
@@ -29,8 +32,18 @@ export function figuresJson(
       declination,
       ends,
     })),
-    spots: figures.spots.map((spot) => spotJson(spot, sample)),
+    spots: printedSpots(figures.spots, sample),
   };
+}
+
+function* printedSpots(spots: Iterable<SpotFigures>, sample: SampleJson) {
+  for (const spot of spots) yield spotJson(spot, sample);
+}
+
+/** The same with all spots. */
+export function figuresJson(...given: Parameters<typeof figuresJsonBySpot>) {
+  const { spots, ...figures } = figuresJsonBySpot(...given);
+  return { ...figures, spots: [...spots] };
 }
 
 const spotJson = ({ id, name, sun, sky, runways, paths }: SpotFigures, sample: SampleJson) => ({

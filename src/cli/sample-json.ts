@@ -1,14 +1,8 @@
-import { settingsFor, type Pinned, type Settings } from '../figures/optics/settings';
+import { settingsFor, type Settings } from '../figures/optics/settings';
 import { verdictFor } from '../figures/optics/verdict';
 import type { Sample, Sun } from '../figures/types';
 import type { Contents } from '../survey/contents';
-import type { Lens } from '../survey/schema/kit';
-
-/** The lens that settings are wanted for, and what is pinned. */
-export interface SettingsWanted {
-  readonly lens: Lens;
-  readonly pinned: Pinned;
-}
+import type { SettingsWanted } from './settings-wanted';
 
 /** What is told of every sample besides its figures. */
 export interface SampleWishes {

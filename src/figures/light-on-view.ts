@@ -12,19 +12,30 @@ export function lightAngleAt(view: PathInView, i: number, sun: SunThere): number
   return ground > 0 ? acosDeg(-(e * sun.levelEast + n * sun.levelNorth) / ground) : 0;
 }
 
-/** Cosine of the phase angle at sample `i`: the same in three dimensions. */
+/** Cosine of the phase angle at sample `i`: the same in three dimensions; 1 where the eye is at the aircraft's centre. */
 export function cosPhaseAt(view: PathInView, i: number, sun: SunThere): number {
   const [e, n, u] = [view.east[i] as number, view.north[i] as number, view.up[i] as number];
-  return -(e * sun.east + n * sun.north + u * sun.up) / (view.range[i] as number);
+  const range = view.range[i] as number;
+  return range > 0 ? -(e * sun.east + n * sun.north + u * sun.up) / range : 1;
 }
 
-/** Cosine of the aspect beyond which no flank is seen. */
-export const cosNoFlank = Math.cos(noFlankWithin * RAD);
+const cosNoFlank = Math.cos(noFlankWithin * RAD);
+const sinNoFlank = Math.sin(noFlankWithin * RAD);
 
-/** Whether the sun reaches the flank on the eye's side at sample `i`; null nose-on and tail-on. */
-export function flankLitAt(view: PathInView, i: number, sun: SunThere): boolean | null {
+/**
+ * Whether a flank of the aircraft is seen at sample `i`: not within 10 degrees of nose-on or tail-on, neither in three
+ * dimensions nor on the ground, where under a steep path a step aside would turn one flank into the other.
+ */
+export function hasFlankAt(view: PathInView, i: number): boolean {
   // Written so that an unknown heading (NaN) has no flank either.
-  if (!(Math.abs(view.cosAspectAt(i)) < cosNoFlank)) return null;
+  if (!(Math.abs(view.cosAspectAt(i)) < cosNoFlank)) return false;
+  const [e, n, u] = [view.east[i] as number, view.north[i] as number, view.up[i] as number];
+  return Math.abs(view.leftwardsAt(i, e, n, u)) > sinNoFlank * Math.hypot(e, n);
+}
+
+/** Whether the sun reaches the flank on the eye's side at sample `i`; null where none is seen. */
+export function flankLitAt(view: PathInView, i: number, sun: SunThere): boolean | null {
+  if (!hasFlankAt(view, i)) return null;
   const fromEye = view.leftwardsAt(i, view.east[i] as number, view.north[i] as number, view.up[i] as number);
   const toSun = view.leftwardsAt(i, sun.east, sun.north, sun.up);
   // The eye sees the left flank when the aircraft's left points back at it.
@@ -49,6 +60,8 @@ export function aspectAt(view: PathInView, i: number): number | null {
   return Number.isNaN(cosine) ? null : acosDeg(cosine);
 }
 
-/** Elevation in degrees of sample `i` above the horizontal at the eye. */
-export const elevationAt = (view: PathInView, i: number): number =>
-  Math.asin(Math.max(-1, Math.min(1, (view.up[i] as number) / (view.range[i] as number)))) * DEG;
+/** Elevation in degrees of sample `i` above the horizontal at the eye; 0 where the eye is at the aircraft's centre. */
+export function elevationAt(view: PathInView, i: number): number {
+  const range = view.range[i] as number;
+  return range > 0 ? Math.asin(Math.max(-1, Math.min(1, (view.up[i] as number) / range))) * DEG : 0;
+}

@@ -132,3 +132,6 @@ export const parkingMinutes = 8;
 export const roundRunwayEnd = 400;
 /** mm from which and up to which people carry lenses: what needs more is no frame to plan for. CP. */
 export const goodFrameLens = [20, 800] as const;
+
+/** Seconds over which the speed of a recorded flight is taken: some points of a recorder that counts whole seconds (CP). */
+export const recordedWindow = 8;

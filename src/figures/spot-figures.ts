@@ -1,10 +1,10 @@
 import type { Contents } from '../survey/contents';
+import { Memo } from '../survey/memo';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import { closestIndex } from './best-in-view';
 import { clearSky } from './light/sky';
 import { sunAt } from './light/sun';
 import { sunThere } from './light/sun-there';
-import { Memo } from './memo';
 import { outlookOf, type Outlook } from './outlook';
 import { Scratch } from './scratch';
 import { groundUnder } from './sight/ground';
@@ -71,9 +71,7 @@ export function spotFigures(
   }));
 }
 
-/** The most spots whose figures are kept; of past surveys only `pastSpots`. */
-const kept = new Memo<SpotFigures[]>({ most: 1000 });
-const pastSpots = 4;
+const kept = new Memo<SpotFigures[]>();
 
 /** `spotFigures` of every spot, computed only for those that something has changed for. */
 export function allSpotFigures(
@@ -87,6 +85,6 @@ export function allSpotFigures(
   const figures = contents.spots.map((spot) =>
     kept.get([spot, paths, outlook, instants], () => spotFigures(spot, paths, outlook, instants, scratch)),
   );
-  kept.keepLast(figures.length + pastSpots);
+  kept.keepOnly(contents.spots);
   return figures;
 }

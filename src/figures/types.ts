@@ -63,19 +63,22 @@ export interface Sample {
   readonly station: number;
   /** m of the aircraft's centre above the path's datum (threshold, start of the departure, or field elevation). */
   readonly height: number;
+  /** Whether the wheels are on runway, taxi route or apron. */
+  readonly onGround: boolean;
   readonly groundRange: number;
   readonly slantRange: number;
-  readonly bearing: number;
-  readonly elevation: number;
+  /** Null, like the angles below, where the eye is at the aircraft's centre: it looks nowhere. */
+  readonly bearing: number | null;
+  readonly elevation: number | null;
   /** 0 nose-on, 90 side-on, 180 tail-on; null for a parked aircraft of unknown heading. */
   readonly aspect: number | null;
-  /** m/s along the path. */
-  readonly speed: number;
+  /** m/s along the path; null where nobody knows: a recorded path without times. */
+  readonly speed: number | null;
   /** mm needed on the chosen body, and the 35 mm equivalent by diagonal; null inside the aircraft. */
   readonly focalLength: number | null;
   readonly focalLength35: number | null;
-  readonly lightAngle: number;
-  readonly phaseAngle: number;
+  readonly lightAngle: number | null;
+  readonly phaseAngle: number | null;
   readonly flankLit: boolean | null;
   readonly light: LightClass;
   /** The sun shines into the lens. */

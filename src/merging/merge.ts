@@ -1,5 +1,5 @@
 import type { Survey, SurveyFeature } from '../survey/document';
-import type { JsonObject } from '../survey/json';
+import { isObject, type JsonObject } from '../survey/json';
 import { followReferences } from './follow-references';
 import { mergeMembers, mergeValues, type Ask, type Three } from './merge-values';
 import type { Decide, Question } from './questions';
@@ -78,11 +78,11 @@ function mergeFeatures(
   const byId = (survey: Survey | null) => new Map((survey?.features ?? []).map((f) => [f.id, f]));
   const [b, m, t] = [byId(base), byId(mine), byId(theirs)];
   const ids = new Set([...m.keys(), ...t.keys()]);
-  return [...ids].flatMap((id) => {
+  return [...ids].flatMap((id): readonly SurveyFeature[] => {
     const three: Three = { base: b.get(id), mine: m.get(id), theirs: t.get(id) };
     const merged = mergeValues(three, '', askAbout(id));
     // What is merged of features is one: `type`, `id` and the rest are members like any other.
-    return merged === undefined ? [] : [merged as SurveyFeature];
+    return isObject(merged) ? [merged as SurveyFeature] : [];
   });
 }
 

@@ -18,13 +18,19 @@ import {
 } from './schema/site';
 import { readRules, type Rules } from './schema/rules';
 import { readSky, type SkyOfDay } from './schema/sky';
+import { siteZone, type ZoneAt, type ZoneFrom } from './zones';
 import type { Subject } from './schema/subject';
 import { readWeatherMember, type Weather } from './schema/weather';
 import { readWindRecord, type WindRecord } from './schema/wind-record';
 
 /** What a survey says, with every documented default filled in. Figures read this and nothing else. */
 export interface Contents extends KindLists {
-  readonly site: Site & { readonly reference: Position };
+  readonly site: Omit<Site, 'timeZone' | 'reference'> & {
+    readonly reference: Position;
+    /** IANA name of a zone that exists, whose clock the survey goes by. */
+    readonly timeZone: string;
+    readonly timeZoneFrom: ZoneFrom;
+  };
   readonly kit: Kit;
   readonly subjects: readonly Subject[];
   readonly subject: Subject;
@@ -97,8 +103,11 @@ function readMembers(sunside: Survey['sunside']): Members {
   return members;
 }
 
-/** The survey's contents and everything about it that a person should know. Cheap after small edits. */
-export function readContents(survey: Survey): Contents {
+/**
+ * The survey's contents and everything about it that a person should know. Cheap after small edits. `zoneAt` says in which
+ * time zone the airfield lies, for a survey that does not.
+ */
+export function readContents(survey: Survey, zoneAt: ZoneAt | null = null): Contents {
   const members = readMembers(isObject(survey.sunside) ? survey.sunside : {});
   const problems = [...members.problems];
   const lists = new Map<ReadableKind, unknown[]>(readableKinds.map((kind) => [kind, []]));
@@ -125,8 +134,8 @@ export function readContents(survey: Survey): Contents {
   const byList = Object.fromEntries(
     [...lists].map(([kind, list]) => [kinds[kind].list, list]),
   ) as unknown as KindLists;
-  const reference = members.site.reference ??
-    byList.runways[0]?.line[0] ??
-    byList.spots[0]?.position ?? [0, 0];
-  return { ...members, ...byList, site: { ...members.site, reference }, problems };
+  const place = members.site.reference ?? byList.runways[0]?.line[0] ?? byList.spots[0]?.position ?? null;
+  const { doubt, ...zone } = siteZone(members.site.timeZone, place, zoneAt);
+  if (doubt !== null) problems.push({ id: null, reason: doubt, used: true });
+  return { ...members, ...byList, site: { ...members.site, ...zone, reference: place ?? [0, 0] }, problems };
 }

@@ -2,7 +2,7 @@ import { acosDeg, DEG, RAD } from '../figures/geometry/angles';
 import { along, dot, frameAt, mapped } from '../figures/geometry/earth';
 import { glaresInto } from '../figures/glare-on-view';
 import { isFlat, mistFactor } from '../figures/light/sky';
-import { cosNoFlank, sinUnderside } from '../figures/light-on-view';
+import { hasFlankAt, sinUnderside } from '../figures/light-on-view';
 import type { Framing } from '../figures/optics/framing';
 import { farReach, reachFactor } from '../figures/optics/reach';
 import type { Outlook } from '../figures/outlook';
@@ -260,7 +260,7 @@ export class Kernel {
     const most = reached * aspect;
     if (most * slack < least) return false;
     const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
-    const hasFlank = Math.abs(cosAspect) < cosNoFlank;
+    const hasFlank = hasFlankAt(view, j);
     let flankKnown = false;
     let flankE = 0;
     let flankN = 0;

@@ -105,6 +105,7 @@ function partOf(samples: PathSamples, from: number, to: number): PathSamples {
     height: samples.height.subarray(from, to),
     share: samples.share.subarray(from, to),
     speed: samples.speed.subarray(from, to),
+    onGround: samples.onGround.subarray(from, to),
   };
 }
 

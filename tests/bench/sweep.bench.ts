@@ -87,6 +87,7 @@ export function shortened(path: Path): Path {
     height: cut('height', 1),
     share: cut('share', 1),
     speed: cut('speed', 1),
+    onGround: path.samples.onGround.slice(from, to),
   };
   return { ...path, samples };
 }

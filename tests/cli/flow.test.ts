@@ -1,12 +1,11 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readArguments } from '../../src/cli/arguments';
 import { flowJson } from '../../src/cli/flow-json';
 import { givenWind } from '../../src/cli/given-wind';
+import { runCommand } from '../support/command';
 import { contentsOf, plainSubject, runwayFeature, surveyText } from '../support/contents';
 
 const at = Date.parse('2026-06-21T12:00:00Z');
@@ -93,20 +92,15 @@ describe('the flow that the figures command adds', () => {
     expect(flow('north')).toMatch(/^--wind: "north" is no wind/);
   });
 
-  test('[F233] the command itself: flow stands beside the rest, a bad wind ends with status 2 and one line', () => {
+  test('[F233] the command itself: flow stands beside the rest, a bad wind ends with status 2 and one line', async () => {
     const path = join(folder, 'survey.geojson');
     writeFileSync(path, surveyText(features, sunside));
-    const run = (...args: readonly string[]) =>
-      spawnSync(process.execPath, ['node_modules/tsx/dist/cli.mjs', 'src/cli/figures.ts', path, ...args], {
-        cwd: fileURLToPath(new URL('../../', import.meta.url)),
-        encoding: 'utf8',
-      });
-    const good = run('--at', '2026-06-21T12:00:00Z', '--wind', '27010G18KT');
-    const printed = JSON.parse(good.stdout) as Record<string, unknown>;
+    const good = await runCommand(path, '--at', '2026-06-21T12:00:00Z', '--wind', '27010G18KT');
+    const printed = JSON.parse(good.out) as Record<string, unknown>;
     expect(Object.keys(printed)).toEqual(['at', 'used', 'problems', 'runways', 'spots', 'flow']);
     expect(printed['flow']).toEqual(flow('27010G18KT'));
-    const bad = run('--wind', '27010P');
-    expect([bad.status, bad.stdout]).toEqual([2, '']);
-    expect(bad.stderr).toMatch(/^--wind: "27010P" is no wind[^\n]*\n$/);
+    const bad = await runCommand(path, '--wind', '27010P');
+    expect([bad.status, bad.out]).toEqual([2, '']);
+    expect(bad.err).toMatch(/^--wind: "27010P" is no wind[^\n]*\n$/);
   });
 });

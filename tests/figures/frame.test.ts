@@ -4,7 +4,7 @@ import { cameraOn, poseAt } from '../../src/figures/frame/pose';
 import { sceneryRound } from '../../src/figures/frame/scenery';
 import { destination } from '../../src/figures/geometry/earth';
 import { pathsOf } from '../../src/figures/traffic/paths';
-import { flown } from '../../src/ui/frame/fly';
+import { flown } from '../../src/ui/viewfinder/fly';
 import { contentsOf, feature, plainSubject, runwayFeature, spotFeature } from '../support/contents';
 
 const a = [8.5, 47.4] as const;

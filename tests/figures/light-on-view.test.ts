@@ -65,6 +65,25 @@ describe('light on a sample', () => {
       expect(flankLitAt(lookAt(70, heading), 0, sun(200, 20)) !== null, String(heading)).toBe(seen);
   });
 
+  test('[F520] none on the extended centreline, however steep: a centimetre aside turns no flank', () => {
+    // Coming over at 150 m: seen 40 degrees up, far from nose-on in space, straight ahead on the ground.
+    for (const aside of [-5, -0.01, 0, 0.01, 5]) {
+      const view = new PathInView();
+      const place = destination(destination(eye, 70, 180), 160, aside);
+      view.look(oneSamplePath(place, 550, 250).samples, eyeOver(eye, 400), framing);
+      expect(Math.abs(view.cosAspectAt(0)), String(aside)).toBeLessThan(Math.cos((30 * Math.PI) / 180));
+      expect(flankLitAt(view, 0, sun(200, 20)), String(aside)).toBeNull();
+    }
+    // 10 degrees of 180 m are 32 m.
+    const seen = [-36, -28, 28, 36].map((aside) => {
+      const view = new PathInView();
+      const place = destination(destination(eye, 70, 180), 160, aside);
+      view.look(oneSamplePath(place, 550, 250).samples, eyeOver(eye, 400), framing);
+      return flankLitAt(view, 0, sun(160, 20));
+    });
+    expect(seen).toEqual([true, null, null, false]);
+  });
+
   test('[F94] from below the class goes by the angle in three dimensions', () => {
     // The aircraft 45 degrees up in the south, the sun 50 degrees up in the north: level 0, in space 95 degrees.
     const low = lookAt(180, 90, 300);
@@ -128,5 +147,17 @@ describe('the best and the closest sample', () => {
     expect(seen?.closest).toMatchObject({ station: 0, slantRange: 0, focalLength: null });
     expect(seen?.best.score.total).toBeGreaterThan(0);
     expect(seen?.best.station).toBeGreaterThan(0);
+    // No answer is null, never NaN: there is no direction to look in.
+    const angles = {
+      bearing: null,
+      elevation: null,
+      aspect: null,
+      lightAngle: null,
+      phaseAngle: null,
+      flankLit: null,
+    };
+    expect(seen?.closest).toMatchObject({ ...angles, focalLength35: null, glare: false, hiddenBy: null });
+    expect(Object.values(seen?.closest.score ?? { none: NaN }).every(Number.isFinite)).toBe(true);
+    expect(seen?.closest.score.total).toBe(0);
   });
 });

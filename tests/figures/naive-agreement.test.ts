@@ -272,14 +272,14 @@ function compare(table: PublishedTable<keyof typeof limits>, got: Sample, naive:
   // A centimetre at 60 m is a hundredth of a degree: angles count from 300 m on in full.
   const far = Math.min(1, naive.slantRange / 300);
   const out = Math.min(1, naive.groundRange / 300);
-  table.nearAngle('bearing', got.bearing, naive.bearing, out);
-  table.near('elevation', got.elevation, naive.elevation, far);
+  table.nearAngle('bearing', got.bearing ?? NaN, naive.bearing, out);
+  table.near('elevation', got.elevation ?? NaN, naive.elevation, far);
   table.near('aspect', got.aspect ?? NaN, naive.aspect, far);
   table.near('focalLength', (got.focalLength ?? NaN) / naive.focalLength, 1, far);
   table.near('focalLength35', (got.focalLength35 ?? NaN) / naive.focalLength35, 1, far);
-  table.near('phaseAngle', got.phaseAngle, naive.phaseAngle, far);
+  table.near('phaseAngle', got.phaseAngle ?? NaN, naive.phaseAngle, far);
   // Level at the eye is not level at the aircraft, 0.09 degrees 10 km away: the higher the sun, the more it shows.
-  table.near('lightAngle', got.lightAngle, naive.lightAngle, out * naive.cosSunAltitude);
+  table.near('lightAngle', got.lightAngle ?? NaN, naive.lightAngle, out * naive.cosSunAltitude);
   table.near('scoreReach', got.score.reach, naive.score.reach, far);
   table.near('scoreAspect', got.score.aspect, naive.score.aspect, far);
   table.near('scoreHaze', got.score.haze, naive.score.haze);

@@ -262,7 +262,9 @@ function naiveSample(
 
   const left = direction(place, heading - 90, 0);
   const onEyesSide = dot(left, sight) < 0 ? dot(left, toSun) : -dot(left, toSun);
-  const noFlank = aspect <= 10 || aspect >= 170;
+  // The same on the ground: how far the eye is from straight ahead or behind.
+  const levelAspect = Math.abs(((((heading - (toEye.azi1 ?? NaN)) % 360) + 540) % 360) - 180);
+  const noFlank = aspect <= 10 || aspect >= 170 || levelAspect <= 10 || levelAspect >= 170;
   const flankLit = noFlank ? null : onEyesSide > 0.1;
 
   const fromBelow = elevation > 30;
@@ -344,6 +346,9 @@ function naiveSample(
     onEdge:
       Math.abs(onEyesSide - 0.1) < 0.001 ||
       Math.min(Math.abs(aspect - 10), Math.abs(aspect - 170)) < 0.01 ||
+      // Level at the eye is not quite level at the aircraft, and a centimetre near by is an angle.
+      Math.min(Math.abs(levelAspect - 10), Math.abs(levelAspect - 170)) <
+        0.1 + 0.02 / (ground.s12 ?? NaN) / rad ||
       Math.abs(elevation - 30) < 0.01,
   };
 }

@@ -32,6 +32,7 @@ export function oneSamplePath(
     attitude: 0,
     height: 0,
     speed: 60,
+    onGround: false,
     ...change,
   };
   return {

@@ -1,4 +1,5 @@
 import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
 import type { Body, Lens } from '../../survey/schema/kit';
 import { isLeafy } from '../../survey/schema/sights';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
@@ -13,7 +14,7 @@ import { inspectPath } from '../spot/inspect-path';
 import type { Outlook } from '../outlook';
 import { groundUnder } from '../sight/ground';
 import { monthsInLeaf } from '../sight/surroundings';
-import { isTimeZone, monthAt } from '../../time/local-time';
+import { monthAt } from '../../time/local-time';
 import type { Path } from '../traffic/paths';
 import type { Sample } from '../types';
 import { placeFrom, viewPoint } from './from-eye';
@@ -21,7 +22,6 @@ import { endsHidden, type EndsHidden } from './ends-hidden';
 import { cameraOn, poseAt } from './pose';
 import type { Picture } from './picture';
 import { sceneryRound, type Scenery } from './scenery';
-import { remembered } from '../remembered';
 import { Scratch } from '../scratch';
 
 /** What is looked through, and how. */
@@ -55,21 +55,16 @@ const held = (body: Body, { portrait }: Hold): Body =>
       }
     : body;
 
-const sceneryAt = remembered(
-  (
-    spot: StandingSpot,
-    ground: number,
-    runways: Contents['runways'],
-    aprons: Contents['aprons'],
-    taxiRoutes: Contents['taxiRoutes'],
-    obstacles: Contents['obstacles'],
-    field: number,
-  ): Scenery => sceneryRound(viewPoint(spot, ground), { runways, aprons, taxiRoutes, obstacles }, field),
-);
+const kept = new Memo<Scenery>();
 
 /** The scenery of a spot on ground at a height in m above mean sea level; built once until something of it changes. */
-export const sceneryOf = (spot: StandingSpot, ground: number, contents: Contents, field: number): Scenery =>
-  sceneryAt(spot, ground, contents.runways, contents.aprons, contents.taxiRoutes, contents.obstacles, field);
+export function sceneryOf(spot: StandingSpot, ground: number, contents: Contents, field: number): Scenery {
+  const { runways, aprons, taxiRoutes, obstacles } = contents;
+  kept.keepOnly(contents.spots);
+  return kept.get([spot, ground, runways, aprons, taxiRoutes, obstacles, field], () =>
+    sceneryRound(viewPoint(spot, ground), contents, field),
+  );
+}
 
 /** Figures and settings of the sample nearest to a station, as the camera is held. `instant`: ms since 1970, UTC. */
 export function framed(
@@ -124,7 +119,7 @@ export function frameFor(
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
     ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant, scratch.lines),
     picture: {
-      scenery: sceneryOf(spot, ground, contents, outlook.fieldElevation),
+      scenery: sceneryOf(spot, ground, { ...contents, runways: outlook.runways }, outlook.fieldElevation),
       subject,
       pose,
       camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part) }),
@@ -150,7 +145,7 @@ export function frameFor(
 function bareTrees({ obstacles, site }: Contents, instant: number): string[] {
   const trees = obstacles.filter(({ sight }) => isLeafy(sight));
   if (trees.length === 0) return [];
-  const month = monthAt(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
+  const month = monthAt(instant, site.timeZone);
   return trees.filter((tree) => !monthsInLeaf(tree, site.reference).includes(month)).map(({ id }) => id);
 }
 

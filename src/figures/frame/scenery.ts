@@ -3,6 +3,7 @@ import type { Position } from '../../survey/document';
 import type { Obstacle } from '../../survey/schema/places';
 import type { Runway } from '../../survey/schema/runway';
 import { sightOf } from '../../survey/schema/sights';
+import { RAD, wrap180 } from '../geometry/angles';
 import { destination, groundLine } from '../geometry/earth';
 import { groundUnder } from '../sight/ground';
 import { outlineOf } from '../sight/outline';
@@ -120,12 +121,12 @@ function taxiStrip(line: readonly Position[], onGround: (position: Position) => 
     const course = after ?? before;
     if (course === null) return [];
     // At a corner the edge lies on the line that halves it, a little farther out.
-    const turn = before === null || after === null ? 0 : ((after - before + 540) % 360) - 180;
+    const turn = before === null || after === null ? 0 : wrap180(after - before);
     return [
       {
         position,
         across: course - turn / 2,
-        half: taxiHalf / Math.max(0.4, Math.cos((turn * Math.PI) / 360)),
+        half: taxiHalf / Math.max(0.4, Math.cos((turn / 2) * RAD)),
       },
     ];
   });

@@ -1,13 +1,13 @@
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
 import type { MomentRule } from '../../survey/schema/site';
-import { dateAt, dayOf, instantOf, isTimeZone } from '../../time/local-time';
+import { dateAt, dayOf, instantOf } from '../../time/local-time';
 import { solarNoon } from './day-light';
 import { sunTimes } from './sun-times';
 
 /** The survey's day and its two moments, as instants (ms since 1970, UTC). */
 export interface Moments {
-  /** The airfield's zone, UTC where the survey names none that exists. */
+  /** The airfield's zone. */
   readonly timeZone: string;
   /** "2026-06-21" at the airfield. */
   readonly date: string;
@@ -29,7 +29,7 @@ function eventOn({ event }: MomentRule, position: Position, { from, to }: Moment
  * where the date has no such event (a polar day, a shortened one) its clock time holds, and `unmet` names it.
  */
 export function momentsOf({ site, moments }: Pick<Contents, 'site' | 'moments'>, now: number): Moments {
-  const timeZone = isTimeZone(site.timeZone) ? site.timeZone : 'UTC';
+  const { timeZone } = site;
   const date = moments.date ?? dateAt(now, timeZone);
   const day = dayOf(date, timeZone);
   const unmet: ('a' | 'b')[] = [];

@@ -11,7 +11,7 @@ import { outlookOf } from '../outlook';
 import { stillViewsOf } from '../when/still-views';
 import { lensToTake } from '../summary/spot-summary';
 import { flowFor } from '../traffic/flow/flow-for';
-import { endName, pathsOf, type Path } from '../traffic/paths';
+import { endName, pathsOf, type Path, type PathFilter } from '../traffic/paths';
 import { windAt } from '../traffic/wind/wind-at';
 import { typeNamed } from './find-types';
 import { namesEnd } from './names-end';
@@ -140,7 +140,8 @@ export class MovementLooks {
     let path = this.#paths.get(key);
     if (path === undefined) {
       const contents = { ...this.#contents, subject };
-      path = pathsOf(contents, (k, r, e) => k === use && r === ref.runway && e === ref.end)[0] ?? null;
+      const wanted: PathFilter = (k, r, e) => k === use && r === ref.runway && e === ref.end;
+      path = pathsOf(contents, wanted, this.#terrain)[0] ?? null;
       this.#paths.set(key, path);
     }
     return path;

@@ -1,5 +1,6 @@
 import type { Body, Kit } from '../../survey/schema/kit';
 import type { Subject } from '../../survey/schema/subject';
+import { DEG } from '../geometry/angles';
 
 /** How the camera is held, and what of the aircraft is to fill the frame. */
 export interface Hold {
@@ -49,4 +50,4 @@ export const equivalent35 = (focalLength: number, { sensorWidth, sensorHeight }:
 
 /** Half the diagonal angle of the frame in degrees at a focal length in mm, focus at infinity. */
 export const halfDiagonal = (focalLength: number, { sensorWidth, sensorHeight }: Framing): number =>
-  (Math.atan(Math.hypot(sensorWidth, sensorHeight) / (2 * focalLength)) * 180) / Math.PI;
+  Math.atan(Math.hypot(sensorWidth, sensorHeight) / (2 * focalLength)) * DEG;

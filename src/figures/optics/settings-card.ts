@@ -103,14 +103,15 @@ function warningsFor(s: SettingsWithReasons, sample: Sample, setup: Setup, pinne
   if (aperture > softFrom * slack) warnings.push({ kind: 'soft' });
   if (apertureForDepth === null || aperture * slack < apertureForDepth)
     warnings.push({ kind: 'shallow', needed: apertureForDepth && notBelow(apertures, apertureForDepth) });
-  if (slowest.panned !== null && shutter > slowest.panned * slack)
-    warnings.push({ kind: 'blurred', pixels: s.blurPanned, slowest: notAbove(shutters, slowest.panned) });
+  const panned = slowest?.panned ?? null;
+  if (panned !== null && s.blurPanned !== null && shutter > panned * slack)
+    warnings.push({ kind: 'blurred', pixels: s.blurPanned, slowest: notAbove(shutters, panned) });
   if (blades && shutter * slack < blades.shutter)
     warnings.push({ kind: 'frozen', arc: s.propellerArc ?? 0, slowest: notBelow(shutters, blades.shutter) });
   const { subject, body } = setup;
   const steady = steadyStops / equivalent35(s.focalLength, framingOf(subject, body, 1));
   // Who follows the aircraft blurs by the pan long before the hand shakes.
-  if (shutter > steady * (sample.speed > 0 ? slack * 2 : slack))
+  if (shutter > steady * (sample.speed === 0 ? slack : slack * 2))
     warnings.push({ kind: 'tripod', steady: notAbove(shutters, steady) });
   return warnings;
 }

@@ -24,7 +24,7 @@ export interface TakenAlong {
 
 /** The windows of the plan in order of time; what is no stretch of time is passed over. */
 export function takenAlong(contents: Contents, terrain: ElevationGrid | null = null): TakenAlong[] {
-  const paths = pathsOf(contents, () => true);
+  const paths = pathsOf(contents, () => true, terrain);
   const scratch = new Scratch();
   return contents.plan.chosen
     .flatMap((chosen): TakenAlong[] => {

@@ -1,8 +1,8 @@
 import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
 import type { Obstacle } from '../../survey/schema/places';
 import { sightOf } from '../../survey/schema/sights';
 import { frameAt, mapped, placed, positionOf } from '../geometry/earth';
-import { remembered } from '../remembered';
 
 /** Corners of an obstacle's outline; of a line without width the line itself. */
 export interface Outline {
@@ -14,13 +14,17 @@ export interface Outline {
 /** How far a sharp corner may reach, in half widths: beyond it the outline would grow a spike. */
 const longestCorner = 3;
 
+const kept = new Memo<Outline>();
+
 /** Areas are what they are; a line with a width, its own or that of its sort, is a band that goes round it. */
-export const outlineOf = remembered(({ rings, line, width, sight }: Obstacle): Outline => {
+export const outlineOf = (obstacle: Obstacle): Outline => kept.get([obstacle], () => outlined(obstacle));
+
+function outlined({ rings, line, width, sight }: Obstacle): Outline {
   if (rings.length > 0) return { chains: rings, closed: true };
   const across = width ?? sightOf(sight).width;
   const band = across > 0 ? bandRound(line, across) : null;
   return band ? { chains: [band], closed: true } : { chains: [line], closed: false };
-});
+}
 
 /** The closed band of a width in m round a line: one side there, the other back. Null where the line has no length. */
 function bandRound(line: readonly Position[], width: number): readonly Position[] | null {

@@ -1,5 +1,5 @@
 import type { Position } from '../../survey/document';
-import { isTimeZone, monthAt } from '../../time/local-time';
+import { monthAt } from '../../time/local-time';
 import { RAD } from '../geometry/angles';
 import { dot, mapped, type Frame } from '../geometry/earth';
 import { sunriseAltitude } from '../light/sun';
@@ -27,8 +27,7 @@ export interface Season {
 export function seasons(around: Surroundings, timeZone: string, instants: readonly number[]): Season[] {
   const all = instants.map((_, i) => i);
   if (!around.leafy) return [{ does: standing(around, 1), instants: all }];
-  const zone = isTimeZone(timeZone) ? timeZone : 'UTC';
-  const months = instants.map((instant) => monthAt(instant, zone));
+  const months = instants.map((instant) => monthAt(instant, timeZone));
   return [...new Set(months)].map((month) => ({
     does: standing(around, month),
     instants: all.filter((i) => months[i] === month),

@@ -1,9 +1,9 @@
 import Flatbush from 'flatbush';
 import type { Position } from '../../survey/document';
+import { lastAnswer, Memo } from '../../survey/memo';
 import type { Obstacle } from '../../survey/schema/places';
 import { isLeafy, leafSeason, sightOf, type Does } from '../../survey/schema/sights';
 import type { Runway } from '../../survey/schema/runway';
-import { rememberedLast } from '../remembered';
 import type { Frame } from '../geometry/earth';
 import { sinkPerSquareMetre } from './curvature';
 import type { Terrain } from './terrain';
@@ -26,8 +26,10 @@ export interface Surroundings {
   near(west: number, south: number, east: number, north: number): readonly number[];
 }
 
+const kept = new Memo<TopEdges>();
+
 /** Null on open ground, where nothing can be hidden. */
-export const surroundings = rememberedLast(
+export const surroundings = lastAnswer(
   (
     obstacles: readonly Obstacle[],
     runways: readonly Runway[],
@@ -36,7 +38,12 @@ export const surroundings = rememberedLast(
     terrain: Terrain | null,
   ): Surroundings | null => {
     if (obstacles.length === 0 && !terrain) return null;
-    const tops = obstacles.map((obstacle) => topEdges(obstacle, frame, runways, field, terrain));
+    const tops = obstacles.map((obstacle) =>
+      kept.get([obstacle, frame, runways, field, terrain], () =>
+        topEdges(obstacle, frame, runways, field, terrain),
+      ),
+    );
+    kept.keepOnly(obstacles);
     const index = tops.length > 0 ? new Flatbush(tops.length) : null;
     for (const { west, south, east, north } of tops) index?.add(west, south, east, north);
     index?.finish();

@@ -1,6 +1,6 @@
-import { acosDeg, DEG, RAD, wrap180 } from '../geometry/angles';
+import { DEG, RAD, wrap180 } from '../geometry/angles';
 import { closestInSight } from '../best-in-view';
-import { cosNoFlank, elevationAt, sinUnderside } from '../light-on-view';
+import { aspectAt, elevationAt, hasFlankAt, sinUnderside } from '../light-on-view';
 import { alwaysClear, type SkyAt } from '../light/sky';
 import type { Framing } from '../optics/framing';
 import { reachFactor, type Reach } from '../optics/reach';
@@ -103,12 +103,11 @@ export function stillView(
     const range = still.range[i] as number;
     still.sight[i] = view.sightAt(i);
     const focal = view.focalAt(i);
-    const cosAspect = view.cosAspectAt(i);
     const haze = hazeOf(range, elevationAt(view, i));
     still.ground[i] = Math.hypot(e, n);
     still.focal[i] = focal;
     const reach = Number.isNaN(focal) ? 0 : reachFactor(kit, focal);
-    const aspect = aspectFactor(acosDeg(cosAspect));
+    const aspect = aspectFactor(aspectAt(view, i));
     still.reach[i] = reach;
     still.aspect[i] = aspect;
     still.most[i] = reach * aspect * (still.sight[i] as number);
@@ -119,7 +118,7 @@ export function stillView(
       usable = true;
       inSight ||= (still.sight[i] as number) > 0;
     }
-    if (Math.abs(cosAspect) >= cosNoFlank) continue;
+    if (!hasFlankAt(view, i)) continue;
     still.hasFlank[i] = 1;
     // The eye sees the left flank when the aircraft's left points back at it.
     const sign = view.leftwardsAt(i, e, n, u) < 0 ? 1 : -1;

@@ -1,7 +1,7 @@
 import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
-import { isTimeZone, monthAt, withinMonth } from '../../time/local-time';
-import { Memo } from '../memo';
+import { monthAt, withinMonth } from '../../time/local-time';
 import { outlookOf, type Outlook } from '../outlook';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
@@ -28,7 +28,7 @@ export function stillViewsOf(
   });
 }
 
-const kept = new Memo<StillView[]>({ most: 200 });
+const kept = new Memo<StillView[]>({ each: 2 });
 
 /** `stillViewsOf` a spot of the survey, computed only when something has changed for it. */
 export function keptViews(
@@ -42,8 +42,8 @@ export function keptViews(
   const outlook = outlookOf(contents, terrain);
   const { around, timeZone } = outlook;
   // Leaves go by the month; without any all instants are alike.
-  const zone = isTimeZone(timeZone) ? timeZone : 'UTC';
-  const at = around?.leafy ? withinMonth(monthAt(instant, zone)) : 0;
+  const at = around?.leafy ? withinMonth(monthAt(instant, timeZone)) : 0;
+  kept.keepOnly(contents.spots);
   return kept.get([spot, paths, outlook, at], () => stillViewsOf(spot, paths, outlook, at, scratch));
 }
 

@@ -1,8 +1,8 @@
 import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { yearGrid, yearOf, type YearGrid } from '../../time/year-grid';
 import { alwaysClear } from '../light/sky';
-import { Memo } from '../memo';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
 import { outlookOf, type Outlook } from '../outlook';
@@ -46,8 +46,8 @@ export function yearOfLight(
   return { grid, light, names: lightCodes, frontLitByHour: byHour, frontLitByMonth: frontLitByMonth(byHour) };
 }
 
-/** A year is 0.4 MB, and one is looked at; the plan of a wind record asks for a few. */
-const kept = new Memo<YearLight>({ most: 12 });
+/** 0.4 MB each; a record of winds asks for the paths of every end in use. */
+const kept = new Memo<YearLight>({ each: 4 });
 
 /** The year that a date is in, computed only when something has changed for the spot and path. */
 export function yearLight(
@@ -61,6 +61,7 @@ export function yearLight(
 ): YearLight {
   const outlook = outlookOf(contents, terrain);
   const year = yearOf(date);
+  kept.keepOnly(contents.spots);
   return kept.get([spot, path, outlook, year, timeZone], () =>
     yearOfLight(spot, path, outlook, year, timeZone, scratch),
   );

@@ -58,7 +58,7 @@ export function planList(text: string, date: string): ListPlan | null {
   const first = rows[Math.max(0, head)] as (typeof rows)[number];
   const named = head < 0 ? null : columnsByName(first.cells);
   const rest = rows.slice(head + 1);
-  const width = Math.max(...rows.map((r) => r.cells.length));
+  const width = rows.reduce((most, { cells }) => Math.max(most, cells.length), 0);
   const numbered = Array.from({ length: width }, (_, i) => `column ${i + 1}`);
   const heading = first.cells[named?.time ?? -1] ?? '';
   const headings = named ? first.cells : numbered;

@@ -103,9 +103,9 @@ export class DrawTool implements MapTool {
   }
 
   #escape(): boolean {
-    const { view } = this.#desk;
+    const { hand } = this.#desk;
     this.#start = null;
-    if (this.#points.length === 0) view.tool = 'select';
+    if (this.#points.length === 0) hand.tool = 'select';
     this.#points = [];
     this.#show([]);
     return true;
@@ -129,13 +129,13 @@ export class DrawTool implements MapTool {
   }
 
   #finish(closed: boolean): void {
-    const { document, view } = this.#desk;
+    const { document, selection, hand, notices } = this.#desk;
     const made = newFeature(this.#kind, this.#points, closed, this.#desk.contents(), this.#desk.instant());
     if (!made || document.readOnly) {
       // Too little yet: go on drawing. A runway whose two ends are in one place begins anew.
       if (this.#kind === 'runway' && this.#points.length > 0) {
         this.#points = this.#points.slice(0, 1);
-        view.notice = 'Both ends of the runway would be in one place: set the second one farther away.';
+        notices.notice = 'Both ends of the runway would be in one place: set the second one farther away.';
       }
       this.#show(this.#withLast());
       return;
@@ -146,8 +146,8 @@ export class DrawTool implements MapTool {
     );
     this.#points = [];
     this.#show([]);
-    view.tool = 'select';
-    view.select(id);
+    hand.tool = 'select';
+    selection.select(id);
   }
 
   /** While no pointer hovers, the last corner stands in for it. */
@@ -157,8 +157,8 @@ export class DrawTool implements MapTool {
   }
 
   #show(drawing: readonly Position[]): void {
-    const { view } = this.#desk;
-    if (drawing.length > 0 || view.drawing.length > 0) view.drawing = drawing;
+    const { hand } = this.#desk;
+    if (drawing.length > 0 || hand.drawing.length > 0) hand.drawing = drawing;
   }
 }
 

@@ -23,7 +23,7 @@ export const setMoments = (survey: Survey, patch: { date?: string; a?: string; b
 export const setMomentRule = (survey: Survey, moment: 'a' | 'b', rule: MomentRule | null): Survey =>
   setMember(survey, 'moments', { [`${moment}Rule`]: rule ?? undefined });
 
-/** Chooses subject, body or lenses by key. No undo step: the caller replaces the present survey. */
+/** Chooses subject, body or lenses by key. No undo step: see `carryChoices`. */
 export const setCurrent = (
   survey: Survey,
   patch: { subject?: string; body?: string; lenses?: readonly string[] },

@@ -34,8 +34,8 @@ export const subjectFields = {
   climbAttitude: numberField(-30, 45, null),
   rpm: numberField(1, 20_000, null),
   blades: numberField(1, 12, null),
-  seaplane: v.nullish(v.boolean('expected true or false')),
   tailSpan: numberField(0.1, 100, null),
+  seaplane: v.nullish(v.boolean('expected true or false'), null),
 };
 
 export interface Subject extends Omit<Read<typeof subjectFields>, 'seaplane'> {

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { choiceField, flagField, numberField, readFields, textField, type Read } from '../fields';
+import { choiceField, flagField, notesField, numberField, readFields, textField, type Read } from '../fields';
 import { isObject } from '../json';
 import { instantField } from './when';
 
@@ -36,7 +36,8 @@ export type WeatherSky = Read<typeof skyFields>;
  * `follow`: the ends in use follow it.
  */
 const weatherFields = {
-  text: textField(''),
+  /** As it was pasted: several reports may be longer than a name. */
+  text: notesField(''),
   entered: instantField,
   source: choiceField(['typed', 'report'], 'typed'),
   /** Whether a typed wind was told from magnetic north. */

@@ -1,13 +1,14 @@
 import type { Contents } from '../../survey/contents';
 import type { Position, Survey } from '../../survey/document';
 import { kinds, readableKinds, type ReadableKind } from '../../survey/kinds';
+import { Memo } from '../../survey/memo';
 import { readFeature } from '../../survey/read-feature';
 import type { Use } from '../../survey/schema/places';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
 import type { Formats } from '../formats';
-import { accessBadge } from './access-words';
+import { accessBadge } from '../words/access-words';
 import { shortened } from '../../units/plain-text';
-import { runwayName } from '../light/runway-name';
+import { runwayName } from '../words/runway-name';
 
 /** One line of the list. */
 export interface Item {
@@ -99,20 +100,14 @@ const items: {
     ),
 };
 
-const made = new WeakMap<object, { readonly i: number; readonly format: Formats; readonly item: Item }>();
+const kept = new Memo<Item>();
 
 /** A line is made anew only when its feature, its place or the way of writing changes: a map has thousands, and a drag asks each time. */
 function remembered<T extends object>(
   format: Formats,
   make: (value: T, i: number) => Item,
 ): (value: T, i: number) => Item {
-  return (value, i) => {
-    const known = made.get(value);
-    if (known?.i === i && known.format === format) return known.item;
-    const item = make(value, i);
-    made.set(value, { i, format, item });
-    return item;
-  };
+  return (value, i) => kept.get([value, i, format], () => make(value, i));
 }
 
 const useWords: Readonly<Record<Use, string>> = {

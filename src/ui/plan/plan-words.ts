@@ -5,7 +5,7 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { decimal, factor, focalRange, share } from '../../units/format';
 import { parseNumber } from '../../units/number';
 import type { Formats } from '../formats';
-import { lightWords, takeWords } from '../spot/words';
+import { lightWords, takeWords } from '../words/sample-words';
 
 export const spotName = ({ name }: Pick<StandingSpot, 'name'>): string => name || 'Standing spot';
 

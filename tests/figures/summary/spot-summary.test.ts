@@ -24,6 +24,7 @@ const body = {
 const sample = (total: number, slantRange: number, focalLength: number | null = 300): Sample => ({
   station: 400,
   height: 30,
+  onGround: false,
   groundRange: slantRange,
   slantRange,
   bearing: 170,

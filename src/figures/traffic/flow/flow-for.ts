@@ -1,5 +1,5 @@
 import type { Contents } from '../../../survey/contents';
-import { isTimeZone, minuteOfDay } from '../../../time/local-time';
+import { minuteOfDay } from '../../../time/local-time';
 import { windComponents, type WindComponents } from '../wind/components';
 import type { Wind } from '../wind/wind';
 import { chooseFlow, type FlowChoice, type FlowRules } from './choose-flow';
@@ -27,9 +27,9 @@ export const flowRules = (contents: FlowContents): FlowRules => ({
   light: isLight(contents.subject),
 });
 
-/** Minutes since midnight at the site; of UTC where its time zone does not exist. */
+/** Minutes since midnight at the site. */
 export const siteMinute = ({ site }: Pick<Contents, 'site'>, instant: number): number =>
-  minuteOfDay(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
+  minuteOfDay(instant, site.timeZone);
 
 /** The wind on every end and the ends it puts in use, at an instant (ms since 1970, UTC). */
 export function flowFor(contents: FlowContents, wind: Wind, instant: number): Flow {

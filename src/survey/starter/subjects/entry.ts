@@ -9,7 +9,8 @@ type Silent =
   | 'climbAttitude'
   | 'rpm'
   | 'blades'
-  | 'tailSpan';
+  | 'tailSpan'
+  | 'seaplane';
 
 type Stated = Omit<Subject, Silent> & Partial<Pick<Subject, Silent>>;
 
@@ -24,6 +25,7 @@ export const entry = (stated: Stated): Subject => ({
   rpm: null,
   blades: null,
   tailSpan: null,
+  seaplane: null,
   ...stated,
 });
 

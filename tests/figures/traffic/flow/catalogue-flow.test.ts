@@ -6,9 +6,9 @@ import { surfaceOf } from '../../../../src/figures/traffic/surface';
 import { windComponents } from '../../../../src/figures/traffic/wind/components';
 import { isLocated, type LocatedRunway } from '../../../../src/imports/catalogue/doubts';
 import { surveyFromAirfield } from '../../../../src/imports/catalogue/survey-from-airfield';
-import type { Airfield, RunwayFlag } from '../../../../src/imports/catalogue/types';
+import type { RunwayFlag } from '../../../../src/imports/catalogue/types';
 import { readContents } from '../../../../src/survey/contents';
-import { everyAirfield, realCatalogue } from '../../../support/catalogue';
+import { everyAirfield, realCatalogue, type WholeAirfield } from '../../../support/catalogue';
 
 const lengthOf = ({ ends: [a, b] }: LocatedRunway) => groundLine(a.position, b.position);
 
@@ -16,7 +16,7 @@ const lengthOf = ({ ends: [a, b] }: LocatedRunway) => groundLine(a.position, b.p
 const isGrave = ({ kind }: RunwayFlag) => kind !== 'designator-off' && kind !== 'at-thresholds';
 
 /** The longest runway (not known to be unpaved) and the shortest strip that crosses it, at fields whose data are clear. */
-function longAndShort({ kind, runways }: Airfield) {
+function longAndShort({ kind, runways }: WholeAirfield) {
   if (kind !== 'large-airport' && kind !== 'medium-airport') return null;
   const located = runways.filter(isLocated);
   if (located.length < 2 || located.some(({ flags }) => flags.some(isGrave))) return null;
