@@ -116,7 +116,7 @@ export class PathInView {
 
   /**
    * How the aircraft is turned at a sample, and the focal length that frames it: that of a level pinhole camera whose
-   * axis meets the aircraft's centre. Six points of the subject are projected, and the shorter of the two focal
+   * axis meets the aircraft's centre. The subject's points (`FramedPoints`) are projected, and the shorter of the two focal
    * lengths counts that let the projected width and the projected height each take `fill` of the sensor.
    */
   #frame(i: number): void {
@@ -131,11 +131,6 @@ export class PathInView {
     const n = this.north[i] as number;
     const u = this.up[i] as number;
     const range = this.range[i] as number;
-    // Facing nobody knows where, it is framed across the line of sight by the longer of its two extents.
-    const halfLength = headingKnown ? framing.length / 2 : Math.max(framing.length, framing.span) / 2;
-    const halfSpan = headingKnown ? framing.span / 2 : 0;
-    const halfHeight = framing.height / 2;
-    const finBack = 0.45 * framing.length;
 
     // Track and local up of the aircraft, seen from the eye.
     const k = 3 * i;
@@ -213,40 +208,30 @@ export class PathInView {
     const tq = te * qe + tn * qn + tu * qu;
     const tf = te * fe + tn * fn + tu * fu;
 
-    // Depths of the six points; one behind the lens means that the eye is inside the aircraft.
-    const zNose = range + halfLength * bf;
-    const zTail = range - halfLength * bf;
-    const zLeft = range + halfSpan * lf;
-    const zRight = range - halfSpan * lf;
-    const zFin = range - finBack * bf + halfHeight * tf;
-    const zWheels = range - halfHeight * tf;
-    if (Math.min(zNose, zTail, zLeft, zRight, zFin, zWheels) <= 0) {
-      this.#focal[i] = NaN;
-      return;
+    // A point behind the lens means that the eye is inside the aircraft. The axis meets the centre, which always counts.
+    const { points, counts } = headingKnown ? framing.facing : framing.anyWay;
+    let left = 0;
+    let right = 0;
+    let low = 0;
+    let high = 0;
+    for (let p = 0, at = 0; p < counts.length; p++, at += 3) {
+      const x = points[at] as number;
+      const y = points[at + 1] as number;
+      const z = points[at + 2] as number;
+      const depth = range + x * bf + y * lf + z * tf;
+      if (!(depth > 0)) {
+        this.#focal[i] = NaN;
+        return;
+      }
+      if (counts[p] === 0) continue;
+      const across = (x * br + y * lr + z * tr) / depth;
+      const above = (x * bq + y * lq + z * tq) / depth;
+      if (across < left) left = across;
+      if (across > right) right = across;
+      if (above < low) low = above;
+      if (above > high) high = above;
     }
-    // Of half an aircraft count the nose, the centre and the wheels, or the tail, the fin tip, the centre and the
-    // wheels; what does not count falls on the centre, which the axis meets.
-    const front = framing.part === 'tail' ? 0 : 1;
-    const back = framing.part === 'nose' ? 0 : 1;
-    const wings = framing.part === 'whole' ? 1 : 0;
-    const xNose = (front * halfLength * br) / zNose;
-    const xTail = (-back * halfLength * br) / zTail;
-    const xLeft = (wings * halfSpan * lr) / zLeft;
-    const xRight = (-wings * halfSpan * lr) / zRight;
-    const xFin = (back * (halfHeight * tr - finBack * br)) / zFin;
-    const xWheels = (-halfHeight * tr) / zWheels;
-    const yNose = (front * halfLength * bq) / zNose;
-    const yTail = (-back * halfLength * bq) / zTail;
-    const yLeft = (wings * halfSpan * lq) / zLeft;
-    const yRight = (-wings * halfSpan * lq) / zRight;
-    const yFin = (back * (halfHeight * tq - finBack * bq)) / zFin;
-    const yWheels = (-halfHeight * tq) / zWheels;
-    const width =
-      Math.max(xNose, xTail, xLeft, xRight, xFin, xWheels) -
-      Math.min(xNose, xTail, xLeft, xRight, xFin, xWheels);
-    const height =
-      Math.max(yNose, yTail, yLeft, yRight, yFin, yWheels) -
-      Math.min(yNose, yTail, yLeft, yRight, yFin, yWheels);
-    this.#focal[i] = framing.fill * Math.min(framing.sensorWidth / width, framing.sensorHeight / height);
+    const byWidth = framing.sensorWidth / (right - left);
+    this.#focal[i] = framing.fill * Math.min(byWidth, framing.sensorHeight / (high - low));
   }
 }

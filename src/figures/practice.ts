@@ -135,3 +135,15 @@ export const goodFrameLens = [20, 800] as const;
 
 /** Seconds over which the speed of a recorded flight is taken: some points of a recorder that counts whole seconds (CP). */
 export const recordedWindow = 8;
+
+/** Where an aircraft's fin and tailplane end, behind its centre as a share of its length. CP. */
+export const finBack = 0.45;
+/** A tailplane that states no span: its share of the wing's. How far up its tips are, as a share of the height. CP. */
+export const tailSpanShare = 0.34;
+export const tailplaneUp = 0.1;
+/** Points of a rotor's rim by which it is framed, and how far above the centre its disc is, as a share of the height. CP. */
+export const pointsOfDisc = 12;
+export const discUp = 0.4;
+
+/** Total by which another part of a path must be better before one turns to it: less is no reason to move the camera. CP. */
+export const staysWithin = 0.02;

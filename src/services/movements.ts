@@ -12,7 +12,7 @@ const listFile = tableFile('List of movements (CSV)');
 
 export interface SurveyMovementsNeeds {
   readonly document: SurveyDocument;
-  readonly derived: Pick<Derived, 'contents' | 'day'>;
+  readonly derived: Pick<Derived, 'contents'> & { readonly day: Pick<Derived['day'], 'date' | 'timeZone'> };
 }
 
 /** Lists of movements: the part of the composition root that knows imports, exports and files. */

@@ -5,7 +5,9 @@ import type { WeatherReader } from '../ports/weather';
 
 export interface WeatherNeeds {
   readonly document: SurveyDocument;
-  readonly derived: Pick<Derived, 'contents' | 'airfield'>;
+  readonly derived: Pick<Derived, 'contents'> & {
+    readonly airfield: Pick<Derived['airfield'], 'declination'>;
+  };
   readonly now: () => number;
 }
 

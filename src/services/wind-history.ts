@@ -10,7 +10,7 @@ const windFile = tableFile('Table of past winds (CSV)');
 
 export interface WindHistoryNeeds {
   readonly document: SurveyDocument;
-  readonly derived: Pick<Derived, 'day'>;
+  readonly derived: { readonly day: Pick<Derived['day'], 'timeZone'> };
 }
 
 /** Tables of past winds: the part of the composition root that knows imports and files. */

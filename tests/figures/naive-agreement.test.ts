@@ -81,6 +81,7 @@ function scenario(
       length: size,
       span: size * between(random, 0.75, 1.25),
       height: size * between(random, 0.2, 0.35),
+      ...(tails[Math.floor(size * 1000) % tails.length] ?? tails[0]),
       groundRun: between(random, 200, 2500),
       landingRun: between(random, 150, 1800),
       climbGradient: between(random, 0.05, 0.25),
@@ -97,6 +98,13 @@ function scenario(
     terrain: hills ? hillsAbout(random, stands, towards, elevation) : null,
   };
 }
+
+/** What is framed besides nose, tail, fin tip and wheels. */
+const tails = [
+  { propulsion: 'jet', tailSpan: null },
+  { propulsion: 'rotor', tailSpan: null },
+  { propulsion: 'jet', tailSpan: 30 },
+] as const;
 
 /** Blocks between the spot and the path and round about: roofs from knee to tower height, one of them a mesh. */
 function obstaclesAbout(
@@ -194,7 +202,7 @@ const contentsFor = (s: Scenario) =>
       ),
     ],
     {
-      subjects: [{ key: 's', propulsion: 'jet', approachSpeed: 70, climbSpeed: 80, ...s.subject }],
+      subjects: [{ key: 's', approachSpeed: 70, climbSpeed: 80, ...s.subject }],
       kit: {
         fill: s.fill,
         bodies: [

@@ -12,8 +12,8 @@ function setUp() {
     () => changes++,
   );
   const derived = {
-    siteDeclination: 4,
-    timeZone: 'UTC',
+    airfield: { declination: 4 },
+    day: { timeZone: 'UTC' },
     get contents() {
       return readContents(document.survey);
     },

@@ -23,6 +23,8 @@ export interface Scenario {
     readonly length: number;
     readonly span: number;
     readonly height: number;
+    readonly propulsion: 'jet' | 'rotor';
+    readonly tailSpan: number | null;
     readonly groundRun: number;
     readonly landingRun: number;
     readonly climbGradient: number;
@@ -361,7 +363,7 @@ function classOf(sunAltitude: number, lit: number, flankLit: boolean | null): st
   return lit <= 110 ? 'side-lit' : 'back-lit';
 }
 
-/** The focal length at which a level camera at the eye, aimed at the centre, frames the six points. */
+/** The focal length at which a level camera at the eye, aimed at the centre, frames nose, tail, tips, fin, wheels or rim. */
 function framed(
   { spot, subject, sensor, fill }: Scenario,
   centre: Vector,
@@ -371,15 +373,23 @@ function framed(
   eye: Vector,
   elevation: number,
 ): number {
-  const { length, span, height } = subject;
+  const { length, span, height, propulsion, tailSpan } = subject;
   const forward = direction(place, heading, nose);
   const left = direction(place, heading - 90, 0);
   const top = cross(forward, left);
   const body: readonly Vector[] = [
     [length / 2, 0, 0],
     [-length / 2, 0, 0],
-    [0, span / 2, 0],
-    [0, -span / 2, 0],
+    ...(propulsion === 'rotor'
+      ? [0, 30, 60, 90, 120, 150, 180, 210, 240, 270, 300, 330].map((a): Vector => [
+          (span / 2) * Math.cos(a * rad),
+          (span / 2) * Math.sin(a * rad),
+          0.4 * height,
+        ])
+      : ([1, -1] as const).flatMap((side): Vector[] => [
+          [0, (side * span) / 2, 0],
+          [-0.45 * length, (side * (tailSpan ?? 0.34 * span)) / 2, 0.1 * height],
+        ])),
     [-0.45 * length, 0, height / 2],
     [0, 0, -height / 2],
   ];

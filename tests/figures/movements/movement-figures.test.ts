@@ -197,7 +197,7 @@ describe('movements with their figures', () => {
     expect(odd.movements.map((m) => m.id)).toEqual(['b']);
     expect(odd.problems.map((p) => [p.used, p.reason.split(':')[0]])).toEqual([
       [false, 'sunside.movements.0.time'],
-      [false, 'sunside.movements.1.id'],
+      [false, 'sunside.movements.1'],
     ]);
   });
 });

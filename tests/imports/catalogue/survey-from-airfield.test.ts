@@ -22,6 +22,7 @@ describe('a survey from the catalogue', () => {
       icao: 'EGXQ',
       elevation: 25.3,
       timeZone: 'Europe/London',
+      timeZoneFrom: 'stated',
       reference: [-0.4736, 51.4649],
       frequencies: [
         { use: 'tower', mhz: 118.505 },
