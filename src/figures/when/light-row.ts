@@ -1,4 +1,5 @@
 import type { Position } from '../../survey/document';
+import { isFlat } from '../light/sky';
 import { SunTrack } from '../light/sun-track';
 import type { LightClass, Score } from '../types';
 import { bestUnder, classUnder, glareUnder, scoreUnder, totalAt } from './best-light';
@@ -74,6 +75,8 @@ export function fillRow(
 /** What is told of one entry of a row: the best picture at that instant. */
 export interface RowReading {
   readonly light: LightClass;
+  /** Under a sky without direct sun to speak of: alike from either side. */
+  readonly flat: boolean;
   readonly glare: boolean;
   readonly score: Score;
   /** mm needed on the chosen body; null inside the aircraft. */
@@ -88,6 +91,7 @@ export function readRow(view: StillView, position: Position, instant: number): R
   const focal = view.focal[best] as number;
   return {
     light: classUnder(view, best, sun),
+    flat: isFlat(sun.sky),
     glare: glareUnder(view, best, sun),
     score: scoreUnder(view, best, sun),
     focalLength: Number.isNaN(focal) ? null : focal,

@@ -29,14 +29,16 @@ export interface WindowLens {
 
 /** Why a window is worth it, in plain words. `lens`: null without one. */
 export function windowReason(
-  { lights, focal, best, score, ends }: PlanWindow,
+  { lights, flat, focal, best, score, ends }: PlanWindow,
   format: Formats,
   lens: WindowLens | null,
 ): string {
-  const light = lights
-    .slice(0, 2)
-    .map((name) => lightWords[name])
-    .join(' and ');
+  const light = flat
+    ? 'flat light: either side; go for reach and background'
+    : lights
+        .slice(0, 2)
+        .map((name) => lightWords[name])
+        .join(' and ');
   const parts = [[light, endWords[ends]].filter(Boolean).join(' ')];
   if (focal)
     parts.push(`${focalRange(focal.shortest, focal.longest)}, best at ${format.length(best.slantRange)}`);

@@ -17,7 +17,7 @@ it('[F252] a calm is calm at every end and has no north; so has a variable wind'
 
 it('[F953] names the ends that a wind puts in use; in calm either end of the main runway', () => {
   const ends = ['07', '25', '14'].map((designator, i) => ({
-    ref: { runway: i < 2 ? 'main' : 'cross', end: i % 2 },
+    ref: { runway: i < 2 ? 'main' : 'cross', end: (i % 2) as 0 | 1 },
     designator,
     closed: false,
   }));
