@@ -83,6 +83,8 @@ export interface RowReading {
   readonly focalLength: number | null;
   /** m. */
   readonly slantRange: number;
+  /** Which sample of the path it is. */
+  readonly sample: number;
 }
 
 export function readRow(view: StillView, position: Position, instant: number): RowReading {
@@ -96,6 +98,7 @@ export function readRow(view: StillView, position: Position, instant: number): R
     score: scoreUnder(view, best, sun),
     focalLength: Number.isNaN(focal) ? null : focal,
     slantRange: view.range[best] as number,
+    sample: best,
   };
 }
 
