@@ -144,6 +144,13 @@ describe('subject and body', () => {
     await page.keyboard.press('Enter');
     const left = page.getByLabel('What the survey contains');
     await expect.poll(() => left.innerText()).toMatch(/Glider — typical size, /);
+    // By an everyday name, and a type that the survey does not list comes into its list.
+    await page.getByLabel('Type a designator or a word').fill('chinook');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => left.innerText()).toMatch(/Chinook/i);
+    await page.getByRole('button', { name: 'Undo take H47 into the list' }).click();
+    await page.getByLabel('Type a designator or a word').fill('glider');
+    await page.keyboard.press('Enter');
     await page.getByLabel('Body').selectOption('full-frame');
     await expect.poll(() => left.innerText()).toMatch(/Glider — typical size, Full frame/);
     expect(await undo(page).isDisabled()).toBe(true);
