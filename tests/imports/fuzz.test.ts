@@ -4,6 +4,7 @@ import { planList, readList } from '../../src/imports/movements/read-list';
 import { readTable } from '../../src/imports/tables/read-table';
 import { readGeotiff } from '../../src/imports/terrain/read-geotiff';
 import { planRecord, readRecord } from '../../src/imports/wind-record/read-record';
+import type { Json } from '../../src/survey/json';
 import { readContents } from '../../src/survey/contents';
 import { saveSurvey } from '../../src/survey/save';
 import { openSurvey } from '../../src/survey/open';
@@ -59,7 +60,10 @@ describe('[I214] damaged tables are read as far as they make sense, or refused i
         // What is read survives saving, without a doubt.
         const survey = newSurvey({ reference: [18.17, 50.93] });
         const opened = openSurvey(
-          saveSurvey({ ...survey, sunside: { ...survey.sunside, windRecord: { ...record } } }),
+          saveSurvey({
+            ...survey,
+            sunside: { ...survey.sunside, windRecord: { ...record } as unknown as Json },
+          }),
         );
         if (!opened.ok) throw new Error(opened.reason);
         expect(readContents(opened.survey).problems).toEqual([]);

@@ -33,13 +33,12 @@ export function windowReason(
   format: Formats,
   lens: WindowLens | null,
 ): string {
-  const light = flat
-    ? 'flat light: either side; go for reach and background'
-    : lights
-        .slice(0, 2)
-        .map((name) => lightWords[name])
-        .join(' and ');
-  const parts = [[light, endWords[ends]].filter(Boolean).join(' ')];
+  const light = lights
+    .slice(0, 2)
+    .map((name) => lightWords[name])
+    .join(' and ');
+  const lit = [flat ? 'flat light' : light, endWords[ends]].filter(Boolean).join(' ');
+  const parts = [flat ? `${lit}: either side; go for reach and background` : lit];
   if (focal)
     parts.push(`${focalRange(focal.shortest, focal.longest)}, best at ${format.length(best.slantRange)}`);
   if (lens) parts.push(lensWords(lens, focal));
