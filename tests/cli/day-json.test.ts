@@ -55,7 +55,7 @@ describe('--day', () => {
       const spot = figuresJson(sample, [], middle).spots.find((s) => s.id === window.spot);
       const path = spot?.paths.find((p) => p.path === window.path);
       // A window stays with its sample while that is within 0.02 of the best: the light is one of those.
-      const lights = samplesOf(window.spot, window.path, middle)
+      const lights = samplesOf(window.spot, path?.path ?? '', middle)
         .filter(({ score }) => score.total >= (path?.best.score.total ?? 1) - 0.0201)
         .map(({ light }) => light);
       expect(lights).toContain(window.light);
