@@ -16,6 +16,7 @@ import type { Answers } from '../state/answers';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
+import type { Mine } from '../state/mine.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { Terrain } from '../state/terrain.svelte';
 import type { View } from '../state/view.svelte';
@@ -86,6 +87,7 @@ export interface Contexts {
   readonly land: Land;
   readonly downloads: Downloads;
   readonly program: Program;
+  readonly mine: Mine;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -101,6 +103,7 @@ export const [getSources, setSources] = createContext<Sources>();
 export const [getLand, setLand] = createContext<Land>();
 export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
+export const [getMine, setMine] = createContext<Mine>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -117,4 +120,5 @@ export function provide(handed: Contexts): void {
   setLand(handed.land);
   setDownloads(handed.downloads);
   setProgram(handed.program);
+  setMine(handed.mine);
 }
