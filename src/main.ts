@@ -27,6 +27,7 @@ import { FileDownloads } from './services/downloads';
 import { KitTables } from './services/tables';
 import { wear } from './app/wear.svelte';
 import Root from './ui/Root.svelte';
+import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
 
@@ -84,6 +85,7 @@ async function start(target: HTMLElement): Promise<void> {
     reader: { look, preferences },
     downloads: new FileDownloads(now),
     program,
+    placeSearch: new WorkersPlaceSearch(),
     groundPlans: [sampleGroundPlan],
   });
   await keeping.start();

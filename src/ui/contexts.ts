@@ -8,6 +8,7 @@ import type { Imports } from '../ports/imports';
 import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
 import type { PastWinds } from '../ports/past-winds';
+import type { PlaceSearch } from '../ports/place-search';
 import type { Downloads } from '../ports/downloads';
 import type { Program } from '../ports/program';
 import type { Tables } from '../ports/tables';
@@ -34,7 +35,7 @@ export type Figures = Pick<
   'contents' | 'terrain' | 'day' | 'light' | 'airfield' | 'flow' | 'sights'
 >;
 /** What is chosen and looked at. */
-export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot'>;
+export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot' | 'places'>;
 /** The quiet line for the user. */
 export type Notices = Pick<View, 'notice' | 'noticeActions' | 'offer'>;
 
@@ -86,6 +87,7 @@ export interface Contexts {
   readonly land: Land;
   readonly downloads: Downloads;
   readonly program: Program;
+  readonly placeSearch: PlaceSearch;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -101,6 +103,7 @@ export const [getSources, setSources] = createContext<Sources>();
 export const [getLand, setLand] = createContext<Land>();
 export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
+export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -117,4 +120,5 @@ export function provide(handed: Contexts): void {
   setLand(handed.land);
   setDownloads(handed.downloads);
   setProgram(handed.program);
+  setPlaceSearch(handed.placeSearch);
 }
