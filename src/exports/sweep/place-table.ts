@@ -32,7 +32,10 @@ export function placeTable({ places, zone }: PlaceLists): string {
     c.visibleShare === null ? '' : c.visibleShare.toFixed(2),
     escaped(
       c.paths
-        .map((p) => `${p.name} ${clockAt(p.from, zone)}-${clockAt(p.to, zone)} (${p.goodMinutes} min)`)
+        .map((p) => {
+          const spells = p.spells.map(({ from, to }) => `${clockAt(from, zone)}-${clockAt(to, zone)}`);
+          return `${p.name} ${spells.join(', ')} (${p.goodMinutes} min)`;
+        })
         .join('; '),
     ),
     escaped(sentence),

@@ -58,8 +58,8 @@ function nearWords({ nearestSpot }: Candidate, format: Formats): string {
 /** Paths that are good over the same time are told together: "25 arrivals and 25 departures 05:30–11:00". */
 function pathWords({ paths }: Candidate, clock: (instant: number) => string): string {
   const told = new Map<string, string[]>();
-  for (const { name, from, to } of paths) {
-    const when = `${clock(from)}–${clock(to)}`;
+  for (const { name, spells } of paths) {
+    const when = spells.map(({ from, to }) => `${clock(from)}–${clock(to)}`).join(' and ');
     told.set(when, [...(told.get(when) ?? []), name]);
   }
   return [...told].map(([when, names]) => `${names.join(' and ')} good ${when}`).join(', ');
@@ -79,7 +79,9 @@ export function placeSentence(
       ? focalRange(Math.min(...focals.map((f) => f.shortest)), Math.max(...focals.map((f) => f.longest)))
       : '';
   const taken = contents.kit.lenses.find(({ key }) => key === lens?.key);
-  const lensWords = taken ? ` (${lensName(taken)}${lens?.extender ? ` with ${lens.extender}×` : ''})` : '';
+  const lensWords = taken
+    ? ` (${lensName(taken)}${lens?.extender ? ` with ${lens.extender}×` : ''} fits)`
+    : '';
   const hides = hiddenBy.slice(0, 2).map((by) => hiderWords(by, contents.obstacles));
   const where = [way !== null && side ? `${side} side` : '', nearWords(candidate, format)].filter(Boolean);
   const told = [
