@@ -20,6 +20,8 @@ export interface FiguresArguments {
   readonly terrain: string | null;
   /** Whether what each lens makes of every sample is wanted. */
   readonly lenses: boolean;
+  /** Whether what the recorded flights teach is wanted. */
+  readonly flown: boolean;
   /** Null where none is given. */
   readonly sky: GivenSky | null;
 }
@@ -28,7 +30,7 @@ export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] [--sky clear|hazy|overcast|heavy | --sky D[,V]] ' +
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] [--flown] [--sky clear|hazy|overcast|heavy | --sky D[,V]] ' +
   settingsUsage;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
@@ -42,6 +44,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     day: { type: 'string' },
     terrain: { type: 'string' },
     lenses: { type: 'boolean' },
+    flown: { type: 'boolean' },
     sky: { type: 'string' },
     ...settingsOptions,
   } as const;
@@ -55,7 +58,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
   if (file === undefined) return { ok: false, reason: `a survey file is missing (${usage})` };
   if (more.length > 0)
     return { ok: false, reason: `one survey file at a time, got ${parsed.positionals.length} (${usage})` };
-  const { at, subject, body, wind, metar, day, terrain, lenses } = parsed.values;
+  const { at, subject, body, wind, metar, day, terrain, lenses, flown } = parsed.values;
   if (wind !== undefined && metar !== undefined)
     return { ok: false, reason: `either --wind or --metar, not both (${usage})` };
   const instant = at === undefined ? now : parseInstant(at);
@@ -80,6 +83,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
       settings: settings.value,
       terrain: terrain ?? null,
       lenses: lenses ?? false,
+      flown: flown ?? false,
       sky: sky.value,
     },
   };

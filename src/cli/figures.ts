@@ -10,6 +10,7 @@ import { dayJson } from './day-json';
 import { figuresJsonBySpot } from './figures-json';
 import { bytesOf, longestSurvey, longestTerrain } from './file-bytes';
 import { flowJson } from './flow-json';
+import { flownJson } from './flown-json';
 import { underSky } from './given-sky';
 import { givenWind } from './given-wind';
 import { jsonPieces } from './json-pieces';
@@ -76,6 +77,7 @@ async function run(
     spots: counted(spots, looked.spots.length, told),
     ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(looked, day, grid) }),
+    ...(read.value.flown ? flownJson(looked) : {}),
   };
   return { ok: true, value: { pieces: jsonPieces(members) } };
 }

@@ -32,6 +32,8 @@ export interface Flown {
   readonly glide: Spread | null;
   /** m of the centre above the landing threshold where the glide crosses it. */
   readonly crossing: Spread | null;
+  /** The same of the wheels. */
+  readonly wheels: Spread | null;
   /** m beyond the landing threshold. */
   readonly touchdown: Spread | null;
   /** m from the pavement end. */
@@ -57,8 +59,19 @@ export interface Learned {
 /** Flights of one end and kind from which on they say something of the next one (design part two, section 12). */
 export const leastFlights = 5;
 
+type Recorded = Pick<Contents, 'site' | 'runways' | 'flightPaths'>;
+
 /** What the survey's recorded flights teach about its runways. */
-export function learnFrom(contents: Contents): Learned {
+export function learnFrom(contents: Recorded): Learned {
+  const steps = learning(contents);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same in steps of a millisecond or so; each yields the share of the flights that are done. */
+export function* learning(contents: Recorded): Generator<number, Learned> {
   const elevation = fieldElevation(contents);
   const ends = contents.runways.flatMap((runway) => {
     const [a, b] = [endGeometry(runway, 0, elevation), endGeometry(runway, 1, elevation)];
@@ -69,8 +82,9 @@ export function learnFrom(contents: Contents): Learned {
     { runway: string; end: EndIndex; kind: FlownKind; ids: string[]; runs: RunAlong[] }
   >();
   let other = 0;
-  for (const flight of contents.flightPaths) {
-    if (flight.source === 'drawn') continue;
+  const recorded = contents.flightPaths.filter(({ source }) => source !== 'drawn');
+  for (const [i, flight] of recorded.entries()) {
+    yield i / recorded.length;
     const way = wayOf(flight, ends);
     if (!way) {
       other++;
@@ -90,17 +104,14 @@ export function learnFrom(contents: Contents): Learned {
     group.runs.push(runAlong(way));
   }
   const all = [...groups.values()];
+  const flown: Flown[] = [];
+  for (const { runway, end, kind, ids, runs } of all)
+    if (runs.length >= leastFlights) {
+      const stations = yield* stationsOf(runs);
+      flown.push({ runway, end, kind, flights: ids, ...told(runs), stations });
+    }
   return {
-    flown: all
-      .filter(({ runs }) => runs.length >= leastFlights)
-      .map(({ runway, end, kind, ids, runs }) => ({
-        runway,
-        end,
-        kind,
-        flights: ids,
-        ...told(runs),
-        stations: stationsOf(runs),
-      })),
+    flown,
     few: all
       .filter(({ runs }) => runs.length < leastFlights)
       .map(({ runway, end, kind, runs }) => ({ runway, end, kind, flights: runs.length })),
@@ -109,11 +120,12 @@ export function learnFrom(contents: Contents): Learned {
 }
 
 function told(runs: readonly RunAlong[]) {
-  const of = (member: 'glide' | 'crossing' | 'touchdown' | 'liftOff' | 'gradient') =>
+  const of = (member: 'glide' | 'crossing' | 'wheels' | 'touchdown' | 'liftOff' | 'gradient') =>
     spreadOf(runs.map((run) => run[member]).filter((value) => value !== null));
   return {
     glide: of('glide'),
     crossing: of('crossing'),
+    wheels: of('wheels'),
     touchdown: of('touchdown'),
     liftOff: of('liftOff'),
     gradient: of('gradient'),
@@ -121,12 +133,13 @@ function told(runs: readonly RunAlong[]) {
 }
 
 /** Every 20 m at which enough flights were seen. */
-function stationsOf(runs: readonly RunAlong[]): readonly FlownStation[] {
+function* stationsOf(runs: readonly RunAlong[]): Generator<number, readonly FlownStation[]> {
   const first = Math.min(...runs.map(({ station }) => station[0] ?? Infinity));
   if (!Number.isFinite(first)) return [];
   const cursors = runs.map(() => 0);
   const stations: FlownStation[] = [];
   for (let at = Math.ceil(first / sampleStep) * sampleStep; at <= learnedTo; at += sampleStep) {
+    yield 1;
     const heights: number[] = [];
     const offsets: number[] = [];
     const speeds: number[] = [];
@@ -138,12 +151,9 @@ function stationsOf(runs: readonly RunAlong[]): readonly FlownStation[] {
       const [a, b] = [list[i], list[i + 1]];
       if (a === undefined || b === undefined || at < a || at > b || b - a > widestGap) return;
       const t = (at - a) / (b - a);
-      const between = (values: readonly (number | null)[]) => {
-        const [p, q] = [values[i] ?? null, values[i + 1] ?? null];
-        return p === null || q === null ? null : p + (q - p) * t;
-      };
-      heights.push(between(run.height) as number);
-      const [offset, speed] = [between(run.offset), between(run.speed)];
+      heights.push(between(run.height, i, t) as number);
+      const offset = between(run.offset, i, t);
+      const speed = between(run.speed, i, t);
       if (offset !== null) offsets.push(offset);
       if (speed !== null) speeds.push(speed);
     });
@@ -156,6 +166,13 @@ function stationsOf(runs: readonly RunAlong[]): readonly FlownStation[] {
     });
   }
   return stations;
+}
+
+/** What a list says between its entries `i` and `i + 1`; null where one of them is not known. */
+function between(values: readonly (number | null)[], i: number, share: number): number | null {
+  const p = values[i] ?? null;
+  const q = values[i + 1] ?? null;
+  return p === null || q === null ? null : p + (q - p) * share;
 }
 
 /** m between two points of a flight beyond which nobody knows how it got from one to the other. CP. */

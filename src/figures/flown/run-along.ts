@@ -1,4 +1,4 @@
-import { spreadOf } from './percentile';
+import { spreadOf, type Spread } from './percentile';
 import { theilSen } from './theil-sen';
 import { onLine, type Track } from './track';
 import type { Way } from './way-of';
@@ -17,6 +17,8 @@ export interface RunAlong {
   /** Degrees of the glide, and m of the centre above the threshold where its line crosses it; null under 1 km of it. */
   readonly glide: number | null;
   readonly crossing: number | null;
+  /** The same of the wheels: above the height at which this flight rolled, so a wrong datum does no harm; null without a roll-out. */
+  readonly wheels: number | null;
   /** m beyond the landing threshold at which it was down to stay. */
   readonly touchdown: number | null;
   /** m from the pavement end at which it left the ground, and rise over run from there; null under 1 km of it. */
@@ -73,6 +75,7 @@ function departed({ track, up }: Way): RunAlong {
   return along(track, indices, (i) => track.along[i] as number, {
     glide: null,
     crossing: null,
+    wheels: null,
     touchdown: null,
     liftOff: rises && ground !== null ? (ground - line.intercept) / line.slope : null,
     gradient: rises ? line.slope : null,
@@ -89,25 +92,29 @@ function landing(track: Track, displaced: number, first: number, down: number) {
   const stations = onFinal.map((i) => displaced - (track.along[i] as number));
   const heights = onFinal.map((i) => track.height[i] as number);
   const line = reach(stations) < leastFit ? null : theilSen(stations, heights);
+  const rolling = rollingHeight(track, down);
   return {
     glide: line && (Math.atan(line.slope) * 180) / Math.PI,
     crossing: line && line.intercept,
-    touchdown: touchedDown(track, displaced, down),
+    wheels: line && rolling && line.intercept - rolling.median,
+    touchdown: rolling && touchedDown(track, displaced, rolling),
   };
 }
 
 /** m by which a rolling aircraft's recorded height still moves: half a step of most recorders. CP. */
 const rollingWithin = 1;
 
-/**
- * Down is where the height has come to that of the roll-out and stays: the middle of the stretch under 15 m says how
- * high the centre of a rolling aircraft is recorded, whatever the altitudes are from.
- */
-function touchedDown({ count, low, along, course }: Track, displaced: number, down: number): number | null {
-  const rolling = range(Math.floor((down + count) / 2), count - 1).map((i) => low[i] as number);
-  const spread = spreadOf(rolling);
-  if (!spread) return null;
-  const limit = spread.median + Math.max(rollingWithin, spread.high - spread.low);
+/** m of the centre above the pavement while it rolls: the later half of the stretch under 15 m. */
+const rollingHeight = ({ count, low }: Track, down: number): Spread | null =>
+  spreadOf(range(Math.floor((down + count) / 2), count - 1).map((i) => low[i] as number));
+
+/** Down is where the height has come to that of the roll-out and stays, whatever the altitudes are from. */
+function touchedDown(
+  { count, low, along, course }: Track,
+  displaced: number,
+  rolling: Spread,
+): number | null {
+  const limit = rolling.median + Math.max(rollingWithin, rolling.high - rolling.low);
   let first = count - 1;
   while (first > 0 && Math.min(low[first - 1] as number, low[first - 2] ?? Infinity) <= limit) first--;
   if (first === 0 || (course[first] as number) < onLine) return null;
@@ -121,7 +128,7 @@ function along(
   track: Track,
   indices: readonly number[],
   stationOf: (i: number) => number,
-  told: Pick<RunAlong, 'glide' | 'crossing' | 'touchdown' | 'liftOff' | 'gradient'>,
+  told: Pick<RunAlong, 'glide' | 'crossing' | 'wheels' | 'touchdown' | 'liftOff' | 'gradient'>,
 ): RunAlong {
   const station: number[] = [];
   const height: number[] = [];

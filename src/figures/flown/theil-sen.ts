@@ -5,8 +5,8 @@ export interface FittedLine {
   readonly intercept: number;
 }
 
-/** Points beyond which only every so many are used: of 100 there are 4,950 pairs, and more tell nothing new. */
-const mostPoints = 100;
+/** Points beyond which only every so many are used: of 60 there are 1,770 pairs, and more tell nothing new. */
+const mostPoints = 60;
 
 /**
  * A straight line that up to 29 % of wild points cannot move: its slope is the median of the slopes between all

@@ -1,6 +1,6 @@
 import type { FlightPath } from '../../survey/schema/places';
 import { RAD } from '../geometry/angles';
-import { groundLine, mapped } from '../geometry/earth';
+import { mapped } from '../geometry/earth';
 import { pavementAt, type EndGeometry } from '../traffic/runway-geometry';
 
 /** A recorded flight: the centre's heights in m above mean sea level; times in ms since 1970, null where none were recorded. */
@@ -50,8 +50,15 @@ export function trackFrom(flight: RecordedFlight, geometry: EndGeometry): Track 
     track.height[i] = height - geometry.thresholdElevation;
     track.low[i] = height - pavementAt(geometry, Math.max(0, Math.min(geometry.length, t)));
     if (track.seconds && times) track.seconds[i] = ((times[i] as number) - (times[0] as number)) / 1000;
-    const before = line[i - 1];
-    track.flown[i] = before ? (track.flown[i - 1] as number) + groundLine(before, position).distance : 0;
+    // Measured on the runway's own map, which is true to a millionth within 100 km of it.
+    const leg =
+      i > 0
+        ? Math.hypot(
+            t - (track.along[i - 1] as number),
+            (track.offset[i] as number) - (track.offset[i - 1] as number),
+          )
+        : 0;
+    track.flown[i] = (track.flown[i - 1] ?? 0) + leg;
   });
   setCourses(track);
   return track;

@@ -40,6 +40,8 @@ describe('[L10] what was put into made flights comes back', () => {
     expect(a?.flights).toHaveLength(20);
     expect(a?.glide?.median).toBeCloseTo(3.2, 1);
     expect(Math.abs((a?.crossing?.median ?? NaN) - 21)).toBeLessThan(1);
+    // The centre rolls 5 m above the pavement, so the wheels cross 16 m above it.
+    expect(Math.abs((a?.wheels?.median ?? NaN) - 16)).toBeLessThan(1);
     // The glide meets the rolling height where (21 - 5) / (tan 3.2 degrees - slope of the pavement) is flown.
     const contact = 16 / (Math.tan((3.2 * Math.PI) / 180) + -6 / 2400);
     expect(Math.abs((a?.touchdown?.median ?? NaN) - contact)).toBeLessThan(45);
