@@ -4,6 +4,7 @@ import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotif
 import { zoneFinder } from '../imports/time-zone';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
+import { flowFor } from '../figures/traffic/flow/flow-for';
 import { skyAtOf } from '../figures/light/sky-at';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
@@ -14,6 +15,7 @@ import { flownJson } from './flown-json';
 import { underSky } from './given-sky';
 import { givenWind } from './given-wind';
 import { jsonPieces } from './json-pieces';
+import { photosIn, photosJson } from './photos-json';
 import { settingsWanted } from './settings-wanted';
 
 /** The contents with another subject or body chosen by key. */
@@ -72,12 +74,19 @@ async function run(
   const grid = ground?.value ?? null;
   const wishes = { settings: wanted.value, lenses: read.value.lenses };
   const { spots, ...figures } = figuresJsonBySpot(looked, opened.problems, at, wishes, grid);
+  const { photos: folder } = read.value;
+  const photos = folder === null ? null : photosIn(folder);
+  if (photos && !photos.ok) return photos;
+  const flow = wind.value && flowFor(looked, wind.value.wind, at);
   const members = {
     ...figures,
     spots: counted(spots, looked.spots.length, told),
     ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(looked, day, grid) }),
     ...(read.value.flown ? flownJson(looked) : {}),
+    ...(folder !== null && photos
+      ? { photos: await photosJson(folder, photos.value, looked, flow, grid) }
+      : {}),
   };
   return { ok: true, value: { pieces: jsonPieces(members) } };
 }
