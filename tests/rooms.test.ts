@@ -50,7 +50,8 @@ const arrows: Record<string, readonly string[]> = {
   ],
   ui: ['ports', 'state', 'survey', 'figures', 'exports', 'units', 'time', 'map', 'viewfinder'],
   viewfinder: ['figures', 'survey'],
-  cli: ['survey', 'figures', 'time', 'imports', 'units', 'merging'],
+  sweep: ['survey', 'figures', 'time'],
+  cli: ['survey', 'figures', 'time', 'imports', 'units', 'sweep', 'merging'],
 };
 /** The only part of `to` that the room `from` may import. */
 const onlyPart: Record<string, string> = {
@@ -77,6 +78,7 @@ const fenced: Record<string, string> = {
   flatbush: 'figures/sight/surroundings.ts',
   sax: 'imports/osm/osm-xml.ts',
   '@xmldom/xmldom': 'imports/tracks/track-xml.ts',
+  'd3-contour': 'sweep/reach-lines.ts',
   '@tmcw/togeojson': 'imports/tracks/track-xml.ts',
 };
 

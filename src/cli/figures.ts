@@ -14,6 +14,7 @@ import { underSky } from './given-sky';
 import { givenWind } from './given-wind';
 import { jsonPieces } from './json-pieces';
 import { settingsWanted } from './settings-wanted';
+import { sweepWanted } from './sweep-wanted';
 
 /** The contents with another subject or body chosen by key. */
 function chosen(contents: Contents, subject: string | null, body: string | null): Read<Contents> {
@@ -70,12 +71,15 @@ async function run(
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
   const wishes = { settings: wanted.value, lenses: read.value.lenses };
+  const sweep = sweepWanted(read.value, looked, wind.value?.wind ?? null, grid);
+  if (!sweep.ok) return sweep;
   const { spots, ...figures } = figuresJsonBySpot(looked, opened.problems, at, wishes, grid);
   const members = {
     ...figures,
     spots: counted(spots, looked.spots.length, told),
     ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(looked, day, grid) }),
+    ...(sweep.value && { sweep: sweep.value }),
   };
   return { ok: true, value: { pieces: jsonPieces(members) } };
 }

@@ -3,6 +3,7 @@ import { dragSpot } from './drag-spot.bench.ts';
 import { frames } from './frame.bench';
 import { inBrowser } from './in-browser.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
+import { sweep } from './sweep.bench.ts';
 import { viewshed } from './viewshed.bench.ts';
 import { yearOfLight } from './year-of-light.bench.ts';
 
@@ -11,6 +12,7 @@ dragSpot();
 openLargeSurvey();
 yearOfLight();
 frames();
+sweep();
 await viewshed();
 await bringInCity();
 await inBrowser();

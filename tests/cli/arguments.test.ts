@@ -20,6 +20,7 @@ describe('arguments of the figures command', () => {
       settings: null,
       terrain: null,
       lenses: false,
+      sweep: null,
       sky: null,
     });
     expect(value('--body', 'b', 'a.geojson', '--subject=s', '--terrain', 't.tif')).toMatchObject({
