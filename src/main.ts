@@ -29,6 +29,7 @@ import { KitTables } from './services/tables';
 import { followMine } from './app/follow-mine.svelte';
 import { wear } from './app/wear.svelte';
 import Root from './ui/Root.svelte';
+import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
 
@@ -89,6 +90,7 @@ async function start(target: HTMLElement): Promise<void> {
     downloads: new FileDownloads(now),
     program,
     mine,
+    placeSearch: new WorkersPlaceSearch(),
     groundPlans: [sampleGroundPlan],
   });
   await keeping.start();

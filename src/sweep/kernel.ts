@@ -261,6 +261,7 @@ export class Kernel {
     if (most * slack < least) return false;
     const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
     const hasFlank = hasFlankAt(view, j);
+    const perShare = limitSteps / (most * slack);
     let flankKnown = false;
     let flankE = 0;
     let flankN = 0;
@@ -271,16 +272,18 @@ export class Kernel {
     for (let k = 0; k < count; k++) {
       const t = passing[k] as number;
       const o = t * atEach;
-      const { sky } = suns[t] as MovingSun;
-      const hazed = (1 - hazeRange * hazeElevation * (at[o + atHaze] as number)) * mistFactor(range, sky);
-      const share = (at[o + atShare] as number) / (most * hazed * slack);
-      if (share > 1) continue;
+      // Without the haze first: it takes a division and a power.
+      const step = (at[o + atShare] as number) * perShare;
+      if (step > limitSteps) continue;
       const cos = fromBelow
         ? te * (at[o + atEast] as number) + tn * (at[o + atNorth] as number) + tu * (at[o + atUp] as number)
         : out > 0
           ? te * (at[o + atLevelEast] as number) + tn * (at[o + atLevelNorth] as number)
           : 1;
-      if (cos < (limits[t * limitsEach + ((share * limitSteps) | 0)] as number)) continue;
+      if (cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
+      const { sky } = suns[t] as MovingSun;
+      const hazed = (1 - hazeRange * hazeElevation * (at[o + atHaze] as number)) * mistFactor(range, sky);
+      if ((at[o + atShare] as number) > most * hazed * slack) continue;
       if (hasFlank && !flankKnown) {
         flankKnown = true;
         const sign = view.leftwardsAt(j, e, n, u) < 0 ? 1 : -1;

@@ -8,6 +8,7 @@ import type { Imports } from '../ports/imports';
 import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
 import type { PastWinds } from '../ports/past-winds';
+import type { PlaceSearch } from '../ports/place-search';
 import type { Downloads } from '../ports/downloads';
 import type { Program } from '../ports/program';
 import type { Tables } from '../ports/tables';
@@ -35,7 +36,7 @@ export type Figures = Pick<
   'contents' | 'terrain' | 'day' | 'light' | 'airfield' | 'flow' | 'sights'
 >;
 /** What is chosen and looked at. */
-export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot'>;
+export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot' | 'places'>;
 /** The quiet line for the user. */
 export type Notices = Pick<View, 'notice' | 'noticeActions' | 'offer'>;
 
@@ -88,6 +89,7 @@ export interface Contexts {
   readonly downloads: Downloads;
   readonly program: Program;
   readonly mine: Mine;
+  readonly placeSearch: PlaceSearch;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -104,6 +106,7 @@ export const [getLand, setLand] = createContext<Land>();
 export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
 export const [getMine, setMine] = createContext<Mine>();
+export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -121,4 +124,5 @@ export function provide(handed: Contexts): void {
   setDownloads(handed.downloads);
   setProgram(handed.program);
   setMine(handed.mine);
+  setPlaceSearch(handed.placeSearch);
 }

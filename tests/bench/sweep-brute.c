@@ -29,11 +29,13 @@ static inline double ramp(double x, double a, double ya, double b, double yb) {
 static inline double acos_deg(double c) { return acos(c < -1 ? -1 : c > 1 ? 1 : c) * DEG; }
 
 int main(void) {
-  /* Size, kit (shortest and longest of each range, mm), sensor, fill, sizes of the subject. */
+  /* Size, kit (shortest and longest of each range, mm), sensor, fill, points of the subject. */
   int cells = (int)number(), instants = (int)number(), paths = (int)number(), ranges = (int)number();
   double *range_of = numbers(2 * ranges);
   double fill = number(), sensor_w = number(), sensor_h = number();
-  double length = number(), span = number(), height = number();
+  int points = (int)number();
+  /* Forward, left, up of the centre: what is framed. */
+  double *body = numbers(3 * points);
   double longest = 0, shortest = 1e9;
   for (int r = 0; r < ranges; r++) {
     if (range_of[2 * r + 1] > longest) longest = range_of[2 * r + 1];
@@ -55,8 +57,7 @@ int main(void) {
   clock_t begun = clock();
   double sum = 0;
   long goods = 0;
-  double half_l = length / 2, half_s = span / 2, half_h = height / 2, fin = 0.45 * length;
-  double sin75 = sin(75 / DEG), sin30 = sin(30 / DEG), cos10 = cos(10 / DEG), cos80 = cos(80 / DEG);
+  double sin75 = sin(75 / DEG), sin30 = sin(30 / DEG), cos10 = cos(10 / DEG), cos80 = cos(80 / DEG), sin10 = sin(10 / DEG);
   for (int c = 0; c < cells; c++) {
     memset(good, 0, (size_t)(instants * paths));
     for (int t = 0; t < instants; t++) worth[t] = 0;
@@ -84,12 +85,11 @@ int main(void) {
         double br = be * re + bn * rn + bu * ru, bq = be * qe + bn * qn + bu * qu, bf = be * fe + bn * fn + bu * fu;
         double lr = le * re + ln * rn + lu * ru, lq = le * qe + ln * qn + lu * qu, lf = le * fe + ln * fn + lu * fu;
         double tr = te * re + tn * rn + tu * ru, tq = te * qe + tn * qn + tu * qu, tf = te * fe + tn * fn + tu * fu;
-        double x[6] = {half_l * br, -half_l * br, half_s * lr, -half_s * lr, half_h * tr - fin * br, -half_h * tr};
-        double y[6] = {half_l * bq, -half_l * bq, half_s * lq, -half_s * lq, half_h * tq - fin * bq, -half_h * tq};
-        double z[6] = {half_l * bf, -half_l * bf, half_s * lf, -half_s * lf, half_h * tf - fin * bf, -half_h * tf};
         double x0 = 1e9, x1 = -1e9, y0 = 1e9, y1 = -1e9;
-        for (int k = 0; k < 6; k++) {
-          double d = 1 / (range + z[k]), xx = x[k] * d, yy = y[k] * d;
+        for (int k = 0; k < points; k++) {
+          double f = body[3 * k], l = body[3 * k + 1], w = body[3 * k + 2];
+          double d = 1 / (range + f * bf + l * lf + w * tf);
+          double xx = (f * br + l * lr + w * tr) * d, yy = (f * bq + l * lq + w * tq) * d;
           x0 = xx < x0 ? xx : x0, x1 = xx > x1 ? xx : x1, y0 = yy < y0 ? yy : y0, y1 = yy > y1 ? yy : y1;
         }
         double focal = fill * fmin(sensor_w / (x1 - x0), sensor_h / (y1 - y0)), ratio = 0;
@@ -104,7 +104,8 @@ int main(void) {
         double product = ratio * ratio * aspect;
         double elevation = asin(fu) * DEG;
         double haze = 0.7 * clamp01((range - 500) / 1500) * clamp01((10 - elevation) / 8);
-        int below = fu > sin30, flank = fabs(cos_aspect) < cos10;
+        int below = fu > sin30, flank = fabs(cos_aspect) < cos10 &&
+            fabs(le * e + ln * n + lu * u) > sin10 * sqrt(e * e + n * n);
         double sign = le * e + ln * n + lu * u < 0 ? 1 : -1;
         double out = 1 / (below ? range : sqrt(e * e + n * n));
         double kept = focal < shortest ? shortest : focal > longest ? longest : focal;

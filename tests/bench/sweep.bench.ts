@@ -163,9 +163,8 @@ function questionInC(
     framing.fill,
     framing.sensorWidth,
     framing.sensorHeight,
-    framing.length,
-    framing.span,
-    framing.height,
+    framing.facing.counts.length,
+    ...framing.facing.points,
   );
   for (const instant of instants) {
     const sun = sunThere(sunAt(cellPosition(area, Math.floor(cells / 2)), instant));

@@ -1,4 +1,5 @@
-import type { EndFrom, MovementFigures } from '../../figures/movements/movement-figures';
+import type { EndFrom } from '../../figures/movements/ends-of';
+import type { MovementFigures } from '../../figures/movements/movement-figures';
 
 export const endFromWords: Readonly<Record<EndFrom, string>> = {
   given: 'as listed',
