@@ -4,7 +4,6 @@ import { planList, readList } from '../../src/imports/movements/read-list';
 import { readTable } from '../../src/imports/tables/read-table';
 import { readGeotiff } from '../../src/imports/terrain/read-geotiff';
 import { planRecord, readRecord } from '../../src/imports/wind-record/read-record';
-import type { Json } from '../../src/survey/json';
 import { readContents } from '../../src/survey/contents';
 import { saveSurvey } from '../../src/survey/save';
 import { openSurvey } from '../../src/survey/open';
@@ -62,7 +61,7 @@ describe('[I214] damaged tables are read as far as they make sense, or refused i
         const opened = openSurvey(
           saveSurvey({
             ...survey,
-            sunside: { ...survey.sunside, windRecord: { ...record } as unknown as Json },
+            sunside: { ...survey.sunside, windRecord: { ...record } },
           }),
         );
         if (!opened.ok) throw new Error(opened.reason);
