@@ -42,13 +42,27 @@ function bestFrom(
   counts: (view: PathInView, i: number) => boolean,
 ): number {
   const ceiling = lightCeiling(sun.sun.geometricAltitude, sun.sky);
+  const { geometricAltitude: altitude } = sun.sun;
   let total = best < 0 ? -1 : scoreAt(view, best, sun, reach).total;
   for (let i = from; i < to; i++) {
     // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.
-    if (view.sightAt(i) === 0) continue;
+    const sight = view.sightAt(i);
+    if (sight === 0) continue;
     if (ceiling * farReach(reach, view.leastFocalAt(i)) < total) continue;
-    if (ceiling * reachOfSample(view, i, reach) < total || !counts(view, i)) continue;
-    const score = scoreAt(view, i, sun, reach).total;
+    const reached = reachOfSample(view, i, reach);
+    if (ceiling * reached < total || !counts(view, i)) continue;
+    // The total of `scoreAt`, factor by factor in the same order, left as soon as it cannot be the best.
+    let score = 0;
+    if (reached > 0) {
+      const angle = classAngleAt(view, i, sun);
+      if (lightFactor(altitude, angle, null, sun.sky) * reached < total) continue;
+      score = lightFactor(altitude, angle, flankLitAt(view, i, sun), sun.sky) * reached;
+      if (score < total) continue;
+      score *= aspectFactor(aspectAt(view, i));
+      score *= sight;
+      if (score < total) continue;
+      score *= hazeFactor(view.range[i] as number, altitude, elevationAt(view, i), sun.sky);
+    }
     if (score > total || (score === total && (view.range[i] as number) < (view.range[best] as number))) {
       total = score;
       best = i;
