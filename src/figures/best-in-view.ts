@@ -19,20 +19,6 @@ export function scoreAt(view: PathInView, i: number, sun: SunThere, reach: Reach
   return { total, light, reach: reached, aspect, sight, haze };
 }
 
-/** The same total without its factors: nothing is made while samples are compared. */
-function totalAt(view: PathInView, i: number, sun: SunThere, reach: Reach): number {
-  const reached = reachOfSample(view, i, reach);
-  if (reached === 0) return 0;
-  const altitude = sun.sun.geometricAltitude;
-  return (
-    lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun), sun.sky) *
-    reached *
-    aspectFactor(aspectAt(view, i)) *
-    view.sightAt(i) *
-    hazeFactor(view.range[i] as number, altitude, elevationAt(view, i), sun.sky)
-  );
-}
-
 /**
  * The sample of the highest total; at equal totals (night) the least slant range. Never one that is hidden, as long as
  * anything of the path is in sight.
@@ -44,8 +30,6 @@ export function bestIndex(view: PathInView, sun: SunThere, reach: Reach): number
 }
 
 const anything = () => true;
-
-type Counts = (view: PathInView, i: number) => boolean;
 
 /**
  * The better one of sample `best` (-1 for none) and those from one index to another that count. Looked at from `start`
@@ -59,19 +43,33 @@ function bestAround(
   start: number,
   from: number,
   to: number,
-  counts: Counts,
+  counts: (view: PathInView, i: number) => boolean,
 ): number {
   const ceiling = lightCeiling(sun.sun.geometricAltitude, sun.sky);
-  let total = best < 0 ? -1 : totalAt(view, best, sun, reach);
+  const { geometricAltitude: altitude } = sun.sun;
+  let total = best < 0 ? -1 : scoreAt(view, best, sun, reach).total;
   const middle = Math.max(from, Math.min(to, start));
   const ahead = to - middle;
   for (let k = 0; k <= to - from; k++) {
     const i = k <= ahead ? middle + k : middle - (k - ahead);
     // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.
-    if (view.sightAt(i) === 0) continue;
+    const sight = view.sightAt(i);
+    if (sight === 0) continue;
     if (ceiling * farReach(reach, view.leastFocalAt(i)) < total) continue;
-    if (ceiling * reachOfSample(view, i, reach) < total || !counts(view, i)) continue;
-    const score = totalAt(view, i, sun, reach);
+    const reached = reachOfSample(view, i, reach);
+    if (ceiling * reached < total || !counts(view, i)) continue;
+    // The total of `scoreAt`, factor by factor in the same order, left as soon as it cannot be the best.
+    let score = 0;
+    if (reached > 0) {
+      const angle = classAngleAt(view, i, sun);
+      if (lightFactor(altitude, angle, null, sun.sky) * reached < total) continue;
+      score = lightFactor(altitude, angle, flankLitAt(view, i, sun), sun.sky) * reached;
+      if (score < total) continue;
+      score *= aspectFactor(aspectAt(view, i));
+      score *= sight;
+      if (score < total) continue;
+      score *= hazeFactor(view.range[i] as number, altitude, elevationAt(view, i), sun.sky);
+    }
     if (score > total || (score === total && (view.range[i] as number) < (view.range[best] as number))) {
       total = score;
       best = i;

@@ -1,30 +1,18 @@
 import type { Position } from './document';
+import { lastAnswer } from './memo';
 
 /** The IANA name of the time zone in which a place lies; null while that is not known. */
 export type ZoneAt = (position: Position) => string | null;
 
-/** Key: the name. Bound: `mostNames`. Life: the program's; what a zone's name means does not change. */
-const answers = new Map<string, boolean>();
-const mostNames = 100;
-
-/** Whether a clock can be set by it. Remembered: every reading of a survey asks, and a formatter is dear to make. */
-export function isZone(name: string): boolean {
-  const known = answers.get(name);
-  if (known !== undefined) return known;
-  if (answers.size >= mostNames) answers.clear();
-  const exists = canFormat(name);
-  answers.set(name, exists);
-  return exists;
-}
-
-function canFormat(timeZone: string): boolean {
+/** Whether a clock can be set by it. A survey asks for its own again with every move of a drag. */
+export const isZone = lastAnswer((name: string): boolean => {
   try {
-    new Intl.DateTimeFormat('en', { timeZone });
+    new Intl.DateTimeFormat('en', { timeZone: name });
     return true;
   } catch {
     return false;
   }
-}
+});
 
 /** Where a survey's zone is from: its own word, the place it lies at, or neither. */
 export type ZoneFrom = 'stated' | 'place' | 'nowhere';
