@@ -1,6 +1,3 @@
-import { typeNamed } from '../figures/movements/find-types';
-import { nearestClass } from '../figures/movements/nearest-class';
-import { typeHeard } from '../figures/movements/type-heard';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import { saveFile } from '../storage/files';
@@ -39,13 +36,19 @@ export class SurveyMovements implements MovementLists {
   }
 
   async read(plan: MovementPlan): Promise<MovementReading> {
-    const { readList, typesOf } = await import('../imports/movements/read-list');
+    const [{ readList, typesOf }, { typeNamed }, { nearestClass }] = await Promise.all([
+      import('../imports/movements/read-list'),
+      import('../figures/movements/find-types'),
+      import('../figures/movements/nearest-class'),
+    ]);
+    const isKnown = (type: string) =>
+      typeNamed(type) !== null || contents.subjects.some((s) => s.key.toUpperCase() === type.toUpperCase());
     const { contents } = this.#derived;
     const { date, timeZone } = this.#derived.day;
     const { icao, name } = contents.site;
     const home = [icao, name].filter((n) => n !== null && n !== '').map((n) => (n ?? '').toUpperCase());
     const reading = readList(plan, timeZone, date, home, contents.movements);
-    const unknown = typesOf(reading).filter((type) => !this.#isKnown(type));
+    const unknown = typesOf(reading).filter((type) => !isKnown(type));
     return {
       ...reading,
       unknown: unknown.map((type) => ({ type, nearest: nearestClass(type, contents.subjects) ?? '' })),
@@ -61,7 +64,10 @@ export class SurveyMovements implements MovementLists {
   }
 
   async type(line: string, everyDay: boolean): Promise<string | null> {
-    const { readTypedMovement } = await import('../imports/movements/typed-movement');
+    const [{ readTypedMovement }, { typeHeard }] = await Promise.all([
+      import('../imports/movements/typed-movement'),
+      import('../figures/movements/type-heard'),
+    ]);
     const { contents } = this.#derived;
     const { date } = this.#derived.day;
     const read = readTypedMovement(line, everyDay ? null : date, typeHeard);
@@ -69,11 +75,6 @@ export class SurveyMovements implements MovementLists {
     const before = this.#document.survey;
     this.#document.perform('add a movement', (s) => addMovements(s, contents.movements, [read.movement]));
     return this.#document.survey === before ? 'That one is in the list already.' : null;
-  }
-
-  #isKnown(type: string): boolean {
-    const own = this.#derived.contents.subjects.some((s) => s.key.toUpperCase() === type.toUpperCase());
-    return own || typeNamed(type) !== null;
   }
 
   async save(figures: readonly MovementFigures[]): Promise<void> {

@@ -1,6 +1,4 @@
 import { servedBy, type Served } from '../figures/optics/lens-fit';
-import { findTypes } from '../figures/movements/find-types';
-import { nearestClass } from '../figures/movements/nearest-class';
 import { verdictFor } from '../figures/optics/verdict';
 import { meshWithin } from '../figures/practice';
 import { groundAt } from '../figures/sight/ground';
@@ -16,8 +14,6 @@ import {
   type SpotSummary,
 } from '../figures/summary/spot-summary';
 import type { PathFromSpot, Sample, SpotFigures, TakenSetting, Verdict } from '../figures/types';
-import type { AircraftType } from '../survey/starter/aircraft-types';
-import type { Subject } from '../survey/schema/subject';
 import type { Obstacle } from '../survey/schema/places';
 import type { Derived } from './derived.svelte';
 
@@ -77,18 +73,6 @@ export class Answers {
       worthIt: isWorthIt(sample.score.total),
     };
   }
-  /** Types of aircraft that people call so, the best match first. */
-  typesCalled(words: string): AircraftType[] {
-    return findTypes(words, 12);
-  }
-
-  /** The subject of the survey that comes nearest to a type, to be offered; null where nobody can tell. */
-  nearestTo(type: string): Subject | null {
-    const { subjects } = this.#figures.contents;
-    const key = nearestClass(type, subjects);
-    return subjects.find((subject) => subject.key === key) ?? null;
-  }
-
   /** What a total score is worth. */
   word(total: number): ScoreWord {
     return scoreWord(total);
