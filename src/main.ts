@@ -29,6 +29,7 @@ import { wear } from './app/wear.svelte';
 import Root from './ui/Root.svelte';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
+import { DevicePhotographs } from './services/photographs';
 
 /** The invented sample site's, and its middle. */
 const sampleGroundPlan = {
@@ -68,6 +69,7 @@ async function start(target: HTMLElement): Promise<void> {
       imports: new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
       movements: new SurveyMovements({ document: survey, derived }),
       pastWinds: new WindHistory({ document: survey, derived }),
+      photographs: new DevicePhotographs(),
       tables: new KitTables(),
       weather: new Weather({ document: survey, derived, now }),
     },
