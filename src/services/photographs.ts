@@ -53,7 +53,8 @@ async function filesIn(entry: FileSystemEntry): Promise<readonly File[]> {
   if (entry.isFile)
     return new Promise((resolve) =>
       (entry as FileSystemFileEntry).file(
-        (file) => resolve([file]),
+        // Two folders may hold a picture of one name: the path tells them apart. Nothing is copied.
+        (file) => resolve([new File([file], entry.fullPath.slice(1), { type: file.type })]),
         () => resolve([]),
       ),
     );

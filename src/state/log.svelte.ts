@@ -37,7 +37,7 @@ export class LogReading {
   photos = $state.raw<readonly PhotoRecord[]>([]);
   /** s to be added to what the cameras' clocks say. */
   correction = $state.raw(0);
-  answers = $state.raw<ReadonlyMap<string, PassAnswer>>(new Map());
+  answers = $state.raw<Readonly<Record<string, PassAnswer>>>({});
 
   #lastContents: Derived['contents'] | null = null;
   /** While something is dragged, passes stay as they were: hundreds of them take longer than a frame. */
@@ -57,7 +57,7 @@ export class LogReading {
   readonly passes = $derived.by((): readonly KnownPass[] =>
     this.#found.passes.map((pass) => {
       const key = pass.frames[0]?.record.file ?? '';
-      const answer = this.answers.get(key) ?? {};
+      const answer = this.#answerTo(key) ?? {};
       const known = { ...pass, ...answerTo(pass, answer) };
       const [predicted] = predictPass(
         known,
@@ -65,15 +65,20 @@ export class LogReading {
         this.#contents,
         this.#figures.terrain,
       );
-      return { ...known, key, answered: this.answers.has(key), predicted: predicted ?? null };
+      return { ...known, key, answered: this.#answerTo(key) !== null, predicted: predicted ?? null };
     }),
   );
 
+  #answerTo(key: string): PassAnswer | null {
+    return Object.hasOwn(this.answers, key) ? (this.answers[key] ?? null) : null;
+  }
+
   /** The same answer for many passes. */
   answer(keys: Iterable<string>, answer: PassAnswer): void {
-    const answers = new Map(this.answers);
-    for (const key of keys) answers.set(key, { ...answers.get(key), ...answer });
-    this.answers = answers;
+    this.answers = {
+      ...this.answers,
+      ...Object.fromEntries([...keys].map((key) => [key, { ...this.#answerTo(key), ...answer }])),
+    };
   }
 
   /** What can be kept: passes whose spot is known. */
@@ -86,7 +91,7 @@ export class LogReading {
 
   forget(): void {
     this.photos = [];
-    this.answers = new Map();
+    this.answers = {};
   }
 }
 
