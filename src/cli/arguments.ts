@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { parseDate, parseInstant } from '../time/local-time';
+import { readSweep, sweepOptions, sweepUsage, type SweepArguments } from './sweep-arguments';
 import { readSky, type GivenSky } from './given-sky';
 import { readSettings, settingsOptions, settingsUsage, type SettingsArguments } from './settings-arguments';
 
@@ -20,6 +21,8 @@ export interface FiguresArguments {
   readonly terrain: string | null;
   /** Whether what each lens makes of every sample is wanted. */
   readonly lenses: boolean;
+  /** Where to stand; null without --sweep. */
+  readonly sweep: SweepArguments | null;
   /** Whether what the recorded flights teach is wanted. */
   readonly flown: boolean;
   /** A folder of photographs. */
@@ -33,7 +36,7 @@ export type Read<T> =
 
 export const usage =
   'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] [--flown] [--photos DIR] [--sky clear|hazy|overcast|heavy | --sky D[,V]] ' +
-  settingsUsage;
+  `${sweepUsage} ${settingsUsage}`;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
 export function readArguments(args: readonly string[], now: number): Read<FiguresArguments> {
@@ -50,6 +53,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     photos: { type: 'string' },
     sky: { type: 'string' },
     ...settingsOptions,
+    ...sweepOptions,
   } as const;
   let parsed;
   try {
@@ -71,6 +75,8 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     return { ok: false, reason: `--day: expected a date like 2026-06-21, got "${day}"` };
   const settings = readSettings(parsed.values);
   if (!settings.ok) return settings;
+  const sweep = readSweep(parsed.values);
+  if (!sweep.ok) return sweep;
   const sky = readSky(parsed.values.sky);
   if (!sky.ok) return sky;
   return {
@@ -86,6 +92,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
       settings: settings.value,
       terrain: terrain ?? null,
       lenses: lenses ?? false,
+      sweep: sweep.value,
       flown: flown ?? false,
       photos: photos ?? null,
       sky: sky.value,

@@ -17,6 +17,7 @@ import { givenWind } from './given-wind';
 import { jsonPieces } from './json-pieces';
 import { photosIn, photosJson } from './photos-json';
 import { settingsWanted } from './settings-wanted';
+import { sweepWanted } from './sweep-wanted';
 
 /** The contents with another subject or body chosen by key. */
 function chosen(contents: Contents, subject: string | null, body: string | null): Read<Contents> {
@@ -73,6 +74,8 @@ async function run(
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
   const wishes = { settings: wanted.value, lenses: read.value.lenses };
+  const sweep = sweepWanted(read.value, looked, wind.value?.wind ?? null, grid);
+  if (!sweep.ok) return sweep;
   const { spots, ...figures } = figuresJsonBySpot(looked, opened.problems, at, wishes, grid);
   const { photos: folder } = read.value;
   const photos = folder === null ? null : photosIn(folder);
@@ -83,6 +86,7 @@ async function run(
     spots: counted(spots, looked.spots.length, told),
     ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(looked, day, grid) }),
+    ...(sweep.value && { sweep: sweep.value }),
     ...(read.value.flown ? flownJson(looked) : {}),
     ...(folder !== null && photos
       ? { photos: await photosJson(folder, photos.value, looked, flow, grid) }

@@ -4,6 +4,7 @@ import { learnFromFlights } from './flown.bench.ts';
 import { frames } from './frame.bench';
 import { inBrowser } from './in-browser.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
+import { sweep } from './sweep.bench.ts';
 import { viewshed } from './viewshed.bench.ts';
 import { yearOfLight } from './year-of-light.bench.ts';
 
@@ -13,6 +14,7 @@ openLargeSurvey();
 yearOfLight();
 learnFromFlights();
 frames();
+sweep();
 await viewshed();
 await bringInCity();
 await inBrowser();

@@ -20,6 +20,7 @@ describe('arguments of the figures command', () => {
       settings: null,
       terrain: null,
       lenses: false,
+      sweep: null,
       flown: false,
       photos: null,
       sky: null,

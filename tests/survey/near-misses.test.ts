@@ -186,9 +186,12 @@ function holds(text: string, place: string): void {
   const now = Date.UTC(2026, 5, 21, 12);
   const { a: instant, day } = momentsOf(contents, now);
   expect(Number.isFinite(instant) && day.to > day.from, place).toBe(true);
-  const figures = figuresFor(contents, instant);
-  for (const { reason } of [...contents.problems, ...figures.problems])
-    expect(reason, place).not.toMatch(rawWords);
+  for (const { reason } of contents.problems) expect(reason, place).not.toMatch(rawWords);
+  // What a reader doubts it replaces by the default, whose figures the accepted values have; a path is dear.
+  const accepted = contents.problems.every(({ used }) => !used);
+  if (accepted)
+    for (const { reason } of figuresFor(contents, instant).problems)
+      expect(reason, place).not.toMatch(rawWords);
   const saved = saveSurvey(survey);
   expect(saveSurvey(opened(saved)), place).toBe(saved);
 }

@@ -37,7 +37,7 @@ export interface MovementFigures {
   /** Ends that it may use, by name. */
   readonly ends: readonly string[];
   readonly endFrom: EndFrom;
-  /** Null where nothing is worth a picture: no spot, out of reach, hidden or dark. */
+  /** Null where nothing is worth a picture: no spot, out of reach, hidden or dark; and of a type that is not known. */
   readonly best: BestPlace | null;
 }
 
@@ -75,6 +75,8 @@ export class MovementLooks {
   /** One movement at an instant (ms since 1970, UTC). */
   figures(movement: Movement, instant: number): MovementFigures {
     const known = subjectOf(movement, this.#contents.subjects);
+    // No type at all: the current subject stands in. A type that nobody knows is somebody's to choose first.
+    const isNamed = movement.type !== '';
     const subject = known ?? this.#contents.subject;
     const { refs, from } = endsOf(movement, { ...this.#contents, subject }, this.#inUse, instant);
     return {
@@ -87,7 +89,7 @@ export class MovementLooks {
         return runway ? [endName(runway, ref.end)] : [];
       }),
       endFrom: from,
-      best: this.#best(movement, subject, refs, instant),
+      best: isNamed && known === null ? null : this.#best(movement, subject, refs, instant),
     };
   }
 

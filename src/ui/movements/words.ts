@@ -16,6 +16,7 @@ export function subjectWords(
   const name = subject.name || subject.key;
   if (type === '') return known ? null : `type unknown: figures for ${name}`;
   if (subject.key.toUpperCase() === type.toUpperCase()) return null;
+  if (!known) return 'not known by name: choose one';
   return inList ? `as ${name}` : `${type} is not in the list: figures for ${name}`;
 }
 

@@ -27,7 +27,7 @@ export interface EndShares {
 }
 
 /** The wind that stands for a cell of a record. */
-function windOf(record: WindRecord, cell: number): Wind {
+export function windOf(record: WindRecord, cell: number): Wind {
   if (cell === 0) return { from: null, speedKt: 0, gustKt: null, varies: null };
   const [k, direction] = [Math.floor((cell - 1) / directions), (cell - 1) % directions];
   const { meanKt, strongestKt } = record.classes[k] ?? { meanKt: 0, strongestKt: 0 };
@@ -67,7 +67,7 @@ const has = (refs: readonly EndRef[], { ref }: FlowEnd) =>
   refs.some((r) => r.runway === ref.runway && r.end === ref.end);
 
 /** The flow for a cell in an hour, worked out once; the hour counts only where a configuration has hours. */
-function choices(rules: FlowRules, record: WindRecord) {
+export function choices(rules: FlowRules, record: WindRecord) {
   const timed = rules.configurations.some((c) => c.hours !== null);
   const known = new Map<number, { readonly choice: FlowChoice; readonly wind: Wind }>();
   return (cell: number, hour: number) => {

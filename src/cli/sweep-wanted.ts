@@ -1,0 +1,25 @@
+import type { ElevationGrid } from '../figures/sight/terrain';
+import type { Wind } from '../figures/traffic/wind/wind';
+import type { Contents } from '../survey/contents';
+import type { FiguresArguments, Read } from './arguments';
+import { bytesOf, longestSurvey } from './file-bytes';
+import { recordFrom, sweepJson } from './sweep-json';
+
+/** Where to stand; null when it is not asked. A record of past winds comes from a file, else from the survey. */
+export function sweepWanted(
+  { sweep, at }: Pick<FiguresArguments, 'sweep' | 'at'>,
+  contents: Contents,
+  wind: Wind | null,
+  terrain: ElevationGrid | null,
+): Read<object | null> {
+  if (!sweep) return { ok: true, value: null };
+  let record = contents.windRecord;
+  if (sweep.record !== null) {
+    const bytes = bytesOf(sweep.record, longestSurvey);
+    if (!bytes.ok) return { ok: false, reason: `--record: ${bytes.reason}` };
+    const read = recordFrom(bytes.value.toString('utf8'), sweep.record, contents);
+    if (!read.ok) return read;
+    record = read.value;
+  }
+  return sweepJson(contents, sweep, at, wind, terrain, record);
+}

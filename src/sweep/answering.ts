@@ -1,0 +1,54 @@
+import type { ElevationGrid } from '../figures/sight/terrain';
+import { candidatesOf } from './candidates';
+import type { Request, Response } from './messages';
+import { planSweep } from './plan';
+import { Sweep } from './sweep';
+
+/** What a worker does: one question at a time, request by request. `now`: ms of any clock. */
+export class Answering {
+  readonly #now: () => number;
+  #terrain: ElevationGrid | null = null;
+  #question = -1;
+  #sweep: Sweep | null = null;
+
+  constructor(now: () => number) {
+    this.#now = now;
+  }
+
+  answer(request: Request): { readonly response: Response; readonly transfer: ArrayBuffer[] } {
+    const { id, name } = request;
+    try {
+      return this.#answered(request);
+    } catch (error) {
+      return { response: { id, name: 'failed', body: `${name}: ${String(error)}` }, transfer: [] };
+    }
+  }
+
+  #answered(request: Request): { readonly response: Response; readonly transfer: ArrayBuffer[] } {
+    const { id, question } = request;
+    const plain = (response: Response) => ({ response, transfer: [] });
+    if (request.name === 'terrain') {
+      this.#terrain = request.body;
+      return plain({ id, name: 'terrain', body: null });
+    }
+    if (request.name === 'ask') {
+      const { contents, asked } = request.body;
+      const planned = planSweep(contents, asked);
+      if (!planned.ok) return plain({ id, name: 'failed', body: planned.reason });
+      this.#question = question;
+      this.#sweep = new Sweep(contents, planned.plan, this.#terrain);
+      return plain({ id, name: 'ask', body: null });
+    }
+    const sweep = this.#sweep;
+    if (!sweep || question !== this.#question)
+      return plain({ id, name: 'cancelled', body: 'another question came in between' });
+    if (request.name === 'candidates')
+      return plain({ id, name: 'candidates', body: candidatesOf(sweep, request.body.figures) });
+    const from = this.#now();
+    const figures = sweep.figuresOf(request.body.cells);
+    const transfer = Object.values(figures).map((list: CellFigure) => list.buffer as ArrayBuffer);
+    return { response: { id, name: 'cells', body: { figures, took: this.#now() - from } }, transfer };
+  }
+}
+
+type CellFigure = Int32Array | Float64Array | Uint16Array | Uint8Array;

@@ -1,0 +1,204 @@
+import type { Position } from '../survey/document';
+import { standingEyeHeight, type StandingSpot } from '../survey/schema/standing-spot';
+import { groundLine, mapped } from '../figures/geometry/earth';
+import { verdictFor } from '../figures/optics/verdict';
+import { Scratch } from '../figures/scratch';
+import { spotFigures } from '../figures/spot-figures';
+import { runwaysFrom } from '../figures/spot/runways-from';
+import { middleOf, printedPosition } from './area';
+import { chooseCells } from './choose-cells';
+import type { GroundThere } from './ground/ground-plan';
+import { bestInstant, type CellFigures, type Sweep } from './sweep';
+
+/** When a path is good from a place. Instants; `to`: a step after the last good one. */
+export interface GoodPath {
+  readonly path: string;
+  readonly name: string;
+  readonly goodMinutes: number;
+  readonly from: number;
+  readonly to: number;
+  /** The same spell by spell: morning and evening may be good without the noon between. */
+  readonly spells: readonly { readonly from: number; readonly to: number }[];
+  /** mm, shortest and longest that its best samples need while it is good. */
+  readonly focal: { readonly shortest: number; readonly longest: number };
+}
+
+/** A place to stand, with all that is said of it. Everything is computed at its own position, as figures would. */
+export interface Candidate {
+  readonly position: Position;
+  readonly ground: 'open' | 'unknown';
+  readonly veryClose: boolean;
+  /** Name of the way it lies on, null for none. */
+  readonly way: string | null;
+  readonly goodMinutes: number;
+  readonly worth: number;
+  readonly bestInstant: number;
+  /** mm at the best instant. */
+  readonly focalLength: number | null;
+  /** Key of the lens that takes it, and the extender on it. */
+  readonly lens: { readonly key: string; readonly extender: number | null } | null;
+  /** Of the path that is good for longest: its share in sight, and what hides the rest (ids, or "terrain"). */
+  readonly visibleShare: number | null;
+  readonly hiddenBy: readonly string[];
+  readonly paths: readonly GoodPath[];
+  /** Which side of the nearest runway, by the compass. */
+  readonly side: string | null;
+  /** m to the nearest spot of the survey, null without any. */
+  readonly nearestSpot: number | null;
+  /** m above mean sea level of what one stands on where that is no plain ground. */
+  readonly deck: number | null;
+}
+
+/** The places, best first; where there are none, why. */
+export interface Proposed {
+  readonly candidates: readonly Candidate[];
+  readonly none: 'forbidden-by-field' | 'nothing-good' | null;
+}
+
+/** The places to propose after a sweep, best first. */
+export function candidatesOf(sweep: Sweep, figures: CellFigures): Proposed {
+  if (sweep.contents.rules.photography === 'forbidden') return { candidates: [], none: 'forbidden-by-field' };
+  const { area } = sweep.plan;
+  const points = new Map<number, Place | null>();
+  const placeOf = (cell: number) => {
+    let place = points.get(cell);
+    if (place === undefined) points.set(cell, (place = nearestOpen(sweep, cell)));
+    return place;
+  };
+  const chosen = chooseCells(figures, sweep.plan, {
+    wayOf: (cell) => {
+      const { id, name } = sweep.ground.ofCell(...middleOf(area, cell));
+      return name || id;
+    },
+    isStandable: (cell) => placeOf(cell) !== null,
+  });
+  const scratch = new Scratch();
+  const candidates = chosen.flatMap((k) => {
+    const place = placeOf(figures.cells[k] as number);
+    return place ? [candidateAt(sweep, place, scratch)] : [];
+  });
+  return { candidates, none: candidates.length === 0 ? 'nothing-good' : null };
+}
+
+interface Place {
+  readonly position: Position;
+  readonly there: GroundThere;
+}
+
+/** m between the places that are tried in a cell. */
+const tried = 1;
+
+/** The open place of an open cell that is nearest to its middle; of an unknown cell its middle. Null where all is closed. */
+function nearestOpen({ plan: { area }, ground }: Sweep, cell: number): Place | null {
+  const [x, y] = middleOf(area, cell);
+  const wanted = ground.ofCell(x, y).ground;
+  if (wanted === 'closed') return null;
+  const half = area.cell / 2;
+  const steps = Math.floor(half / tried);
+  const offsets: (readonly [number, number])[] = [];
+  for (let i = -steps; i <= steps; i++)
+    for (let j = -steps; j <= steps; j++) offsets.push([i * tried, j * tried]);
+  offsets.sort((a, b) => Math.hypot(...a) - Math.hypot(...b));
+  for (const [dx, dy] of offsets) {
+    const position = printedPosition(area.frame, x + dx, y + dy);
+    const there = ground.ofPlace(...mapped(area.frame, position));
+    if (there.ground === wanted) return { position, there };
+  }
+  return null;
+}
+
+function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch): Candidate {
+  const { paths, instants, step } = sweep.plan;
+  const { contents, outlook } = sweep;
+  const kernel = sweep.lookFrom(position);
+  const count = instants.length;
+  const best = bestInstant(kernel.worth);
+  const focal = kernel.focal[best] as number;
+  const isGood = (p: number, t: number) => kernel.good[p * count + t] === 1;
+  const minutes = (is: (t: number) => boolean) => (instants.filter((_, t) => is(t)).length * step) / 60;
+  const under = sweep.groundUnder(position);
+  const spot = spotThere(position, under.stated ? under.elevation : null);
+  const seen = spotFigures(spot, paths, outlook, instants, scratch);
+  const good = paths.flatMap(({ ref, name }, p): (GoodPath & { p: number })[] => {
+    const when = instants.flatMap((_, t) => (isGood(p, t) ? [t] : []));
+    const [first, last] = [when[0], when.at(-1)];
+    if (first === undefined || last === undefined) return [];
+    const focals = when.flatMap((t) => seen[t]?.paths[p]?.best.focalLength ?? []);
+    return [
+      {
+        p,
+        path: ref.path,
+        name,
+        goodMinutes: minutes((t) => isGood(p, t)),
+        from: instants[first] as number,
+        to: (instants[last] as number) + step * 1000,
+        spells: spellsOf(when).map(([a, b]) => ({
+          from: instants[a] as number,
+          to: (instants[b] as number) + step * 1000,
+        })),
+        focal: { shortest: Math.min(...focals), longest: Math.max(...focals) },
+      },
+    ];
+  });
+  good.sort((a, b) => b.goodMinutes - a.goodMinutes);
+  const bestPath = seen[best]?.paths[good[0]?.p ?? kernel.bestPath[best] ?? 0];
+  const [nearestRunway] = runwaysFrom(spot, contents.runways).toSorted(
+    (a, b) => a.centrelineDistance - b.centrelineDistance,
+  );
+  const distances = contents.spots.map((s) => groundLine(position, s.position).distance);
+  return {
+    position,
+    ground: there.ground === 'open' ? 'open' : 'unknown',
+    veryClose: there.veryClose,
+    way: there.name || null,
+    goodMinutes: minutes((t) => paths.some((_, p) => isGood(p, t))),
+    worth: kernel.worth[best] as number,
+    bestInstant: instants[best] as number,
+    focalLength: Number.isNaN(focal) ? null : focal,
+    lens: Number.isNaN(focal) ? null : lensFor(sweep, focal),
+    visibleShare: bestPath?.visibleShare ?? null,
+    hiddenBy: [...new Set(bestPath?.hidden.map(({ by }) => by) ?? [])],
+    paths: good.map(({ p: _, ...path }) => path),
+    side: nearestRunway?.compassSide ?? null,
+    nearestSpot: distances.length > 0 ? Math.min(...distances) : null,
+    deck: under.stated ? under.elevation : null,
+  };
+}
+
+/** First and last of each run of successive numbers. */
+function spellsOf(indices: readonly number[]): (readonly [first: number, last: number])[] {
+  const spells: [number, number][] = [];
+  for (const i of indices) {
+    const spell = spells.at(-1);
+    if (spell && spell[1] === i - 1) spell[1] = i;
+    else spells.push([i, i]);
+  }
+  return spells;
+}
+
+/** The lens that frames a needed focal length: the first that fits, else the first that is tight. */
+function lensFor({ contents: { kit, body } }: Sweep, needed: number): Candidate['lens'] {
+  const verdicts = kit.lenses.map((lens) => verdictFor(lens, needed, body, kit.fill));
+  const found =
+    verdicts.find(({ verdict }) => verdict === 'fits') ?? verdicts.find(({ verdict }) => verdict === 'tight');
+  return found ? { key: found.lens.key, extender: found.extender } : null;
+}
+
+/** A standing spot as the survey would have it there. `ground`: m above mean sea level where it must be stated. */
+export const spotThere = (position: Position, ground: number | null): StandingSpot => ({
+  id: '',
+  name: '',
+  position,
+  eyeHeight: standingEyeHeight,
+  ground,
+  notes: '',
+  access: {
+    status: 'unknown',
+    contact: null,
+    hours: null,
+    ladder: null,
+    parking: null,
+    checkedOn: null,
+    permission: null,
+  },
+});

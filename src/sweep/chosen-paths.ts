@@ -1,0 +1,42 @@
+import type { Contents } from '../survey/contents';
+import type { EndRef } from '../survey/schema/site';
+import { flowFor } from '../figures/traffic/flow/flow-for';
+import { pathsOf, type Path } from '../figures/traffic/paths';
+import type { Wind } from '../figures/traffic/wind/wind';
+
+/** What decides which paths are looked for: names of paths, else a wind, else the configuration at hand. */
+export interface PathsAsked {
+  readonly names: readonly string[] | null;
+  readonly wind: Wind | null;
+  /** Index of the current configuration. */
+  readonly configuration: number;
+  readonly at: number;
+}
+
+/**
+ * The paths named; else those of the flow where a wind is given; else those of the current configuration; else all
+ * arrivals and departures of open ends. `missing`: names that the survey does not have.
+ */
+export function chosenPaths(
+  contents: Contents,
+  { names, wind, configuration, at }: PathsAsked,
+): { readonly paths: readonly Path[]; readonly missing: readonly string[] } {
+  if (names) {
+    const all = pathsOf(contents, () => true);
+    return {
+      paths: all.filter(({ ref }) => names.includes(ref.path)),
+      missing: names.filter((name) => !all.some(({ ref }) => ref.path === name)),
+    };
+  }
+  const inUse = wind
+    ? flowFor(contents, wind, at)
+    : (contents.configurations[configuration] ?? contents.configurations[0] ?? null);
+  const has = (list: readonly EndRef[], runway: string | null, end: number | null) =>
+    list.some((ref) => ref.runway === runway && ref.end === end);
+  const paths = pathsOf(contents, (kind, runway, end) => {
+    if (kind !== 'arrival' && kind !== 'departure') return false;
+    if (!inUse) return true;
+    return has(kind === 'arrival' ? inUse.arrivals : inUse.departures, runway, end);
+  });
+  return { paths, missing: [] };
+}

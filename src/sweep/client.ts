@@ -1,0 +1,265 @@
+import type { Contents } from '../survey/contents';
+import type { ElevationGrid } from '../figures/sight/terrain';
+import type { Proposed } from './candidates';
+import { cellsOfLevel, strides } from './levels';
+import type { Request, Response } from './messages';
+import { planSweep, type Planned, type SweepAsked, type SweepPlan } from './plan';
+import { emptyFigures, type CellFigures } from './sweep';
+
+/** A worker, as far as this room needs one: a double stands in for it in tests. */
+export interface Hand {
+  postMessage(request: Request, transfer: Transferable[]): void;
+  onmessage: ((event: { readonly data: Response }) => void) | null;
+  onerror: ((event: unknown) => void) | null;
+  terminate(): void;
+}
+
+/** How far a question is answered. The figures are one and the same object all along: what is in it grows. */
+export interface SweepProgress {
+  readonly plan: SweepPlan;
+  /** All cells of the area, row by row; those of which `stride` is not 0 are known. */
+  readonly figures: CellFigures;
+  /** Every how many cells a cell was among those looked at: what it stands for until a finer one comes; 0 for not yet. */
+  readonly stride: Uint8Array;
+  /** Cells to a side that one known cell stands for: 16, 8, 4, 2, 1; null before the first picture is complete. */
+  readonly fineness: number | null;
+  /** Share of the cells that are known, 0 to 1. */
+  readonly share: number;
+  /** The places to propose, once all cells are known. */
+  readonly proposed: Proposed | null;
+  /** What went wrong in a worker, in words; nothing more comes then. */
+  readonly failed: string | null;
+}
+
+/** ms that a worker is to be busy with one request: the next question waits no longer than that. */
+const busyMs = 20;
+const firstChunk = 24;
+const [leastChunk, mostChunk] = [4, 4096];
+
+interface Worker {
+  readonly hand: Hand;
+  terrain: ElevationGrid | null | undefined;
+  /** The question it was told, and the request it is at: null when idle. */
+  question: number;
+  at: { readonly id: number; readonly question: number } | null;
+}
+
+/**
+ * Asks where to stand: one question at a time, over as many workers as the machine has cores, coarse first. A new question
+ * or `cancel` ends the one before; what still comes of that is dropped. Workers are made with the first question.
+ */
+export class SweepClient {
+  readonly #make: () => Hand;
+  readonly #cores: number;
+  #workers: Worker[] = [];
+  #question = 0;
+  #id = 0;
+  #run: Run | null = null;
+
+  constructor(make: () => Hand, cores: number) {
+    this.#make = make;
+    this.#cores = Math.max(1, cores);
+  }
+
+  /** Begins a question. What cannot be asked is told at once; else `told` hears of every step, the last one with the places. */
+  ask(
+    contents: Contents,
+    asked: SweepAsked,
+    terrain: ElevationGrid | null,
+    told: (progress: SweepProgress) => void,
+  ): Planned {
+    this.cancel();
+    const planned = planSweep(contents, asked);
+    if (!planned.ok) return planned;
+    this.#run = new Run(planned.plan, contents, asked, terrain, told);
+    while (this.#workers.length < this.#cores) this.#workers.push(this.#hired());
+    for (const worker of this.#workers) this.#next(worker);
+    return planned;
+  }
+
+  /** Ends the question at hand: nothing more is told of it. */
+  cancel(): void {
+    this.#question++;
+    this.#run = null;
+  }
+
+  /** Lets the workers go. */
+  close(): void {
+    this.cancel();
+    for (const { hand } of this.#workers) hand.terminate();
+    this.#workers = [];
+  }
+
+  #hired(): Worker {
+    const worker: Worker = { hand: this.#make(), terrain: undefined, question: -1, at: null };
+    worker.hand.onmessage = ({ data }) => this.#heard(worker, data);
+    worker.hand.onerror = () => {
+      this.#run?.fail('the search stopped: the browser ended it, or it ran out of memory');
+      this.close();
+    };
+    return worker;
+  }
+
+  /** Gives an idle worker what is next. */
+  #next(worker: Worker): void {
+    const run = this.#run;
+    if (!run || worker.at !== null) return;
+    const question = this.#question;
+    if (worker.question !== question) {
+      // In this order they are read; only the request that answers with work is waited for.
+      if (worker.terrain !== run.terrain)
+        this.#send(worker, { id: ++this.#id, question, name: 'terrain', body: run.terrain });
+      worker.terrain = run.terrain;
+      worker.question = question;
+      const { contents, asked } = run;
+      this.#send(worker, { id: ++this.#id, question, name: 'ask', body: { contents, asked } });
+    }
+    const cells = run.nextChunk();
+    if (cells)
+      this.#wait(worker, { id: ++this.#id, question, name: 'cells', body: { cells } }, [cells.buffer]);
+    else if (run.wantsCandidates())
+      this.#wait(
+        worker,
+        { id: ++this.#id, question, name: 'candidates', body: { figures: run.figures } },
+        [],
+      );
+  }
+
+  #send(worker: Worker, request: Request): void {
+    worker.hand.postMessage(request, []);
+  }
+
+  #wait(worker: Worker, request: Request, transfer: Transferable[]): void {
+    worker.at = { id: request.id, question: request.question };
+    worker.hand.postMessage(request, transfer);
+  }
+
+  #heard(worker: Worker, response: Response): void {
+    const isAwaited = worker.at?.id === response.id;
+    const isOld = worker.at !== null && worker.at.question !== this.#question;
+    if (isAwaited) worker.at = null;
+    const run = this.#run;
+    if (run && response.name === 'failed' && !isOld) {
+      run.fail(response.body);
+      return this.cancel();
+    }
+    if (run && isAwaited && !isOld) {
+      if (response.name === 'cells') run.take(response.body.figures, response.body.took);
+      else if (response.name === 'candidates') run.propose(response.body);
+    }
+    if (isAwaited) for (const each of this.#workers) this.#next(each);
+  }
+}
+
+/** One question under way. */
+class Run {
+  readonly plan: SweepPlan;
+  readonly contents: Contents;
+  readonly asked: SweepAsked;
+  readonly terrain: ElevationGrid | null;
+  readonly figures: CellFigures;
+  readonly #told: (progress: SweepProgress) => void;
+  readonly #stride: Uint8Array;
+  #level = 0;
+  #cells: Int32Array;
+  /** Of the level: cells given out, and cells that are known. */
+  #given = 0;
+  #known = 0;
+  #allKnown = 0;
+  #fineness: number | null = null;
+  #chunk = firstChunk;
+  #candidates: 'wanted' | 'asked' | 'not yet' = 'not yet';
+
+  constructor(
+    plan: SweepPlan,
+    contents: Contents,
+    asked: SweepAsked,
+    terrain: ElevationGrid | null,
+    told: (progress: SweepProgress) => void,
+  ) {
+    this.plan = plan;
+    this.contents = contents;
+    this.asked = asked;
+    this.terrain = terrain;
+    this.#told = told;
+    const all = plan.area.count ** 2;
+    this.figures = emptyFigures(
+      Int32Array.from({ length: all }, (_, i) => i),
+      plan.paths.length,
+    );
+    this.#stride = new Uint8Array(all);
+    this.#cells = cellsOfLevel(plan.area.count, 0);
+  }
+
+  /** The next cells to look at; null when all of the level are given out. */
+  nextChunk(): Int32Array<ArrayBuffer> | null {
+    if (this.#given >= this.#cells.length) return null;
+    const chunk = this.#cells.slice(this.#given, this.#given + this.#chunk);
+    this.#given += chunk.length;
+    return chunk;
+  }
+
+  /** Once: whether the places are to be asked for now. */
+  wantsCandidates(): boolean {
+    if (this.#candidates !== 'wanted') return false;
+    this.#candidates = 'asked';
+    return true;
+  }
+
+  take(part: CellFigures, took: number): void {
+    const { figures } = this;
+    const count = this.plan.paths.length;
+    const stride = strides[this.#level] as number;
+    for (let k = 0; k < part.cells.length; k++) {
+      const at = part.cells[k] as number;
+      figures.worth[at] = part.worth[k] as number;
+      figures.summedWorth[at] = part.summedWorth[k] as number;
+      figures.focal[at] = part.focal[k] as number;
+      figures.light[at] = part.light[k] as number;
+      figures.good[at] = part.good[k] as number;
+      figures.ground[at] = part.ground[k] as number;
+      for (let p = 0; p < count; p++)
+        figures.goodByPath[at * count + p] = part.goodByPath[k * count + p] as number;
+      this.#stride[at] = stride;
+    }
+    this.#known += part.cells.length;
+    this.#allKnown += part.cells.length;
+    const wanted = (part.cells.length * busyMs) / Math.max(0.1, took);
+    this.#chunk = Math.round(Math.max(leastChunk, Math.min(mostChunk, 2 * this.#chunk, wanted)));
+    if (this.#known === this.#cells.length) this.#finishLevel();
+    this.#tell(null, null);
+  }
+
+  propose(proposed: Proposed): void {
+    this.#tell(proposed, null);
+  }
+
+  fail(reason: string): void {
+    this.#tell(null, reason);
+  }
+
+  #finishLevel(): void {
+    this.#fineness = strides[this.#level] as number;
+    this.#known = 0;
+    this.#given = 0;
+    // A small area has levels without a cell of their own.
+    while (++this.#level < strides.length) {
+      this.#cells = cellsOfLevel(this.plan.area.count, this.#level);
+      if (this.#cells.length > 0) return;
+    }
+    this.#cells = new Int32Array(0);
+    this.#candidates = 'wanted';
+  }
+
+  #tell(proposed: Proposed | null, failed: string | null): void {
+    this.#told({
+      plan: this.plan,
+      figures: this.figures,
+      stride: this.#stride,
+      fineness: this.#fineness,
+      share: this.#allKnown / this.figures.cells.length,
+      proposed,
+      failed,
+    });
+  }
+}

@@ -1,0 +1,380 @@
+import { acosDeg, DEG, RAD } from '../figures/geometry/angles';
+import { along, dot, frameAt, mapped } from '../figures/geometry/earth';
+import { glaresInto } from '../figures/glare-on-view';
+import { isFlat, mistFactor } from '../figures/light/sky';
+import { hasFlankAt, sinUnderside } from '../figures/light-on-view';
+import type { Framing } from '../figures/optics/framing';
+import { farReach, reachFactor } from '../figures/optics/reach';
+import type { Outlook } from '../figures/outlook';
+import { litFrom, worthwhileFrom } from '../figures/practice';
+import { aspectFactor, hazeByAltitude, hazeOf, lightCeiling, lightFactor } from '../figures/score';
+import { seasons, type Season } from '../figures/sight/spot-sight';
+import type { Path } from '../figures/traffic/paths';
+import type { Position } from '../survey/document';
+import { LazySight } from './lazy-sight';
+import { lightLimits, limitSteps } from './light-limits';
+import { pieceSize, Pieces } from './pieces';
+import { SunOver, type MovingSun } from './sun-over';
+
+/** What is asked at every place. */
+export interface KernelQuestion {
+  readonly paths: readonly Path[];
+  readonly outlook: Outlook;
+  /** ms since 1970, UTC. */
+  readonly instants: readonly number[];
+  /** The middle of the neighbourhood. */
+  readonly middle: Position;
+}
+
+/** What rounding may add to a bound. */
+const slack = 1 + 1e-9;
+/** Limits of one instant in `#limits`. */
+const limitsEach = limitSteps + 1;
+
+/**
+ * The figures of one place after another: for every instant the total of the best sample over all paths (`worth`), and for
+ * every path and instant whether some sample without glare is worth waiting for (`good`). The same as `spotFigures`
+ * gives for a standing spot there (test S120), by the same functions, but what cannot beat the best so far is passed
+ * over: what was best at the place before is asked first, then the others are bounded by range, by the cosine of the light
+ * angle, by reach and aspect. What is in sight is asked of the few samples that are left. Plain on purpose, nothing is
+ * allocated in the loops over samples and instants; the answers hold until the next place.
+ */
+export class Kernel {
+  /** Total of the best sample, one an instant. */
+  readonly worth: Float64Array;
+  /** Its needed focal length in mm, its factor of light, its path and its place on it. */
+  readonly focal: Float64Array;
+  readonly light: Float64Array;
+  readonly bestPath: Int16Array;
+  readonly bestSample: Int32Array;
+  readonly #range: Float64Array;
+  /** 1 where a path is good at an instant: paths x instants. */
+  readonly good: Uint8Array;
+  /** By which sample; what it was at the place before where it is not good here. */
+  readonly #goodSample: Int32Array;
+
+  readonly #question: KernelQuestion;
+  readonly #pieces: readonly Pieces[];
+  /** Which samples were asked at this place already: the place's turn. */
+  readonly #asked: readonly Int32Array[];
+  #turn = 0;
+  readonly #suns: SunOver;
+  readonly #sight: LazySight | null;
+  readonly #seasons: readonly Season[];
+  readonly #limits: Float64Array;
+  /** Nine numbers an instant, so that the innermost loop touches one stretch of memory: see `at*`. */
+  readonly #at: Float64Array;
+  /** Instants at which the piece under work may matter. */
+  readonly #passing: Int32Array;
+  /** Whether the sun is behind something: 0 not asked, 1 in sight, 2 hidden. */
+  readonly #sunHidden: Uint8Array;
+
+  constructor(question: KernelQuestion) {
+    const { paths, outlook, instants, middle } = question;
+    const count = instants.length;
+    this.#question = question;
+    this.worth = new Float64Array(count);
+    this.focal = new Float64Array(count);
+    this.light = new Float64Array(count);
+    this.bestPath = new Int16Array(count).fill(-1);
+    this.bestSample = new Int32Array(count);
+    this.good = new Uint8Array(count * paths.length);
+    this.#goodSample = new Int32Array(count * paths.length).fill(-1);
+    this.#range = new Float64Array(count);
+    this.#at = new Float64Array(count * atEach);
+    this.#passing = new Int32Array(count);
+    this.#sunHidden = new Uint8Array(count);
+    this.#pieces = paths.map(({ samples }) => new Pieces(samples));
+    this.#asked = paths.map(({ samples }) => new Int32Array(samples.count));
+    this.#suns = new SunOver(middle, instants, instants.map(outlook.skyAt));
+    this.#suns.at(frameAt(middle));
+    this.#limits = new Float64Array(count * limitsEach);
+    this.#suns.suns.forEach(({ sun, sky }, t) =>
+      this.#limits.set(lightLimits(sun.geometricAltitude, sky), t * limitsEach),
+    );
+    const { around, timeZone, framing } = outlook;
+    this.#sight = around && new LazySight(around, paths, framing);
+    this.#seasons = around
+      ? seasons(around, timeZone, instants)
+      : [{ does: new Uint8Array(0), instants: instants.map((_, i) => i) }];
+  }
+
+  /** An eye at a position, `elevation` m above mean sea level. */
+  at(position: Position, elevation: number): void {
+    const { paths, outlook } = this.#question;
+    const { around } = outlook;
+    const frame = frameAt(position);
+    const eye = { frame, point: along(frame.origin, frame.up, elevation) };
+    this.#suns.at(frame);
+    this.#setSuns();
+    this.worth.fill(0);
+    this.focal.fill(NaN);
+    this.light.fill(0);
+    this.good.fill(0);
+    this.#range.fill(Infinity);
+    this.#sunHidden.fill(0);
+    for (const pieces of this.#pieces) pieces.look(eye, outlook.framing);
+    for (const season of this.#seasons) {
+      this.#turn++;
+      const instants = season.instants.filter((t) => (this.#at[t * atEach + atCeiling] as number) > 0);
+      if (instants.length === 0) continue;
+      if (this.#sight && around) {
+        const [x, y] = mapped(around.frame, position);
+        this.#sight.stand(season.does, x, y, elevation);
+      }
+      this.#neighbours(instants);
+      for (let p = 0; p < paths.length; p++) this.#along(p, instants);
+    }
+    for (let t = 0; t < this.worth.length; t++) if (this.worth[t] === 0) this.bestPath[t] = -1;
+  }
+
+  #setSuns(): void {
+    const { suns } = this.#suns;
+    const at = this.#at;
+    for (let t = 0, k = 0; t < suns.length; t++, k += atEach) {
+      const { sun, east, north, up, levelEast, levelNorth, sky } = suns[t] as MovingSun;
+      at[k + atEast] = east;
+      at[k + atNorth] = north;
+      at[k + atUp] = up;
+      at[k + atLevelEast] = levelEast;
+      at[k + atLevelNorth] = levelNorth;
+      at[k + atAltitude] = sun.geometricAltitude;
+      at[k + atCeiling] = lightCeiling(sun.geometricAltitude, sky);
+      at[k + atHaze] = hazeByAltitude(sun.geometricAltitude, sky);
+    }
+  }
+
+  /** What was best or good at the place before is likely to be so here: from then on the bounds bite. */
+  #neighbours(instants: readonly number[]): void {
+    const count = this.worth.length;
+    const { paths } = this.#question;
+    for (let k = 0; k < instants.length; k++) {
+      const t = instants[k] as number;
+      const p = this.bestPath[t] as number;
+      if (p < 0 || this.#asked[p]?.[this.bestSample[t] as number] === this.#turn) continue;
+      this.#leastShare(p, instants);
+      this.#passAll(instants);
+      this.#sample(p, this.bestSample[t] as number, instants.length, 0);
+    }
+    for (let p = 0; p < paths.length; p++)
+      for (let k = 0; k < instants.length; k++) {
+        const at = p * count + (instants[k] as number);
+        const i = this.#goodSample[at] as number;
+        if (i < 0 || this.good[at] === 1 || this.#asked[p]?.[i] === this.#turn) continue;
+        this.#leastShare(p, instants);
+        this.#passAll(instants);
+        this.#sample(p, i, instants.length, 0);
+      }
+  }
+
+  #passAll(instants: readonly number[]): void {
+    for (let k = 0; k < instants.length; k++) this.#passing[k] = instants[k] as number;
+  }
+
+  #along(p: number, instants: readonly number[]): void {
+    const pieces = this.#pieces[p] as Pieces;
+    const { reach, framing } = this.#question.outlook;
+    let least = this.#leastShare(p, instants);
+    for (let b = 0; b < pieces.count; b++) {
+      // None of the piece is nearer, and none is seen from farther aside.
+      const far = farReach(reach, leastFocal(framing, pieces.nearest[b] as number)) * slack;
+      if (far < least) continue;
+      const passing = this.#passes(pieces, b, far, instants);
+      if (passing === 0) continue;
+      const to = Math.min(pieces.samples, (b + 1) * pieceSize);
+      let told = false;
+      for (let i = b * pieceSize; i < to; i++) if (this.#sample(p, i, passing, least)) told = true;
+      if (told) least = this.#leastShare(p, instants);
+    }
+  }
+
+  /** The instants at which a piece of a path may matter, by its range and by how the sun stands to it: how many. */
+  #passes(pieces: Pieces, b: number, far: number, instants: readonly number[]): number {
+    const at = this.#at;
+    const limits = this.#limits;
+    const perShare = limitSteps / far;
+    const east = pieces.east[b] as number;
+    const north = pieces.north[b] as number;
+    const aside = pieces.aside[b] as number;
+    let count = 0;
+    for (let k = 0; k < instants.length; k++) {
+      const t = instants[k] as number;
+      const o = t * atEach;
+      const step = (at[o + atShare] as number) * perShare;
+      if (step > limitSteps) continue;
+      const cos = east * (at[o + atLevelEast] as number) + north * (at[o + atLevelNorth] as number) + aside;
+      if (cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
+      this.#passing[count++] = t;
+    }
+    return count;
+  }
+
+  /**
+   * What share of its ceiling a sample of a path must reach to matter, instant by instant: to be better than the best so
+   * far, or worth waiting for where the path is not yet. The least of them.
+   */
+  #leastShare(p: number, instants: readonly number[]): number {
+    const at = this.#at;
+    const first = p * this.worth.length;
+    let least = Infinity;
+    for (let k = 0; k < instants.length; k++) {
+      const t = instants[k] as number;
+      const best = this.worth[t] as number;
+      const needed = best < worthwhileFrom || this.good[first + t] === 1 ? best : worthwhileFrom;
+      const share = needed / (at[t * atEach + atCeiling] as number);
+      at[t * atEach + atShare] = share;
+      if (share < least) least = share;
+    }
+    return least;
+  }
+
+  /** Sample `i` of path `p` at the first `count` passing instants; whether it was the best, or good, at any. */
+  #sample(p: number, i: number, count: number, least: number): boolean {
+    const asked = this.#asked[p] as Int32Array;
+    if (asked[i] === this.#turn) return false;
+    asked[i] = this.#turn;
+    const pieces = this.#pieces[p] as Pieces;
+    const view = pieces.viewAt(i);
+    const j = i % pieceSize;
+    const { framing, reach } = this.#question.outlook;
+    const e = view.east[j] as number;
+    const n = view.north[j] as number;
+    const u = view.up[j] as number;
+    const range = view.range[j] as number;
+    const ground = Math.sqrt(e * e + n * n);
+    const fromBelow = u > sinUnderside * range;
+    // Towards the eye: level, or in 3-D where one looks at the underside.
+    const out = fromBelow ? range : ground;
+    const te = out > 0 ? -e / out : 0;
+    const tn = out > 0 ? -n / out : 0;
+    const tu = -u / out;
+    const passing = this.#passing;
+    const limits = this.#limits;
+    const at = this.#at;
+    const focal = view.focalAt(j);
+    if (focal !== focal) return false;
+    const reached = reachFactor(reach, focal);
+    if (reached * slack < least || reached === 0) return false;
+    const cosAspect = view.cosAspectAt(j);
+    const aspect = aspectFactor(cosAspect !== cosAspect ? null : acosDeg(cosAspect));
+    const most = reached * aspect;
+    if (most * slack < least) return false;
+    const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
+    const hasFlank = hasFlankAt(view, j);
+    const perShare = limitSteps / (most * slack);
+    let flankKnown = false;
+    let flankE = 0;
+    let flankN = 0;
+    let flankU = 0;
+    const { suns } = this.#suns;
+    const all = this.worth.length;
+    let told = false;
+    for (let k = 0; k < count; k++) {
+      const t = passing[k] as number;
+      const o = t * atEach;
+      // Without the haze first: it takes a division and a power.
+      const step = (at[o + atShare] as number) * perShare;
+      if (step > limitSteps) continue;
+      const cos = fromBelow
+        ? te * (at[o + atEast] as number) + tn * (at[o + atNorth] as number) + tu * (at[o + atUp] as number)
+        : out > 0
+          ? te * (at[o + atLevelEast] as number) + tn * (at[o + atLevelNorth] as number)
+          : 1;
+      if (cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
+      const { sky } = suns[t] as MovingSun;
+      const hazed = (1 - hazeRange * hazeElevation * (at[o + atHaze] as number)) * mistFactor(range, sky);
+      if ((at[o + atShare] as number) > most * hazed * slack) continue;
+      if (hasFlank && !flankKnown) {
+        flankKnown = true;
+        const sign = view.leftwardsAt(j, e, n, u) < 0 ? 1 : -1;
+        flankE = sign * view.leftwardsAt(j, 1, 0, 0);
+        flankN = sign * view.leftwardsAt(j, 0, 1, 0);
+        flankU = sign * view.leftwardsAt(j, 0, 0, 1);
+      }
+      const toSun =
+        flankE * (at[o + atEast] as number) +
+        flankN * (at[o + atNorth] as number) +
+        flankU * (at[o + atUp] as number);
+      const light = lightFactor(
+        at[o + atAltitude] as number,
+        acosDeg(cos),
+        hasFlank ? toSun > litFrom : null,
+        sky,
+      );
+      const open = light * reached * aspect * hazed;
+      const isGoodAlready = this.good[p * all + t] === 1;
+      const before = this.worth[t] as number;
+      if (open < before && (isGoodAlready || open < worthwhileFrom)) continue;
+      const sight = this.#sight ? this.#sight.at(p, i) : 1;
+      if (sight === 0) break;
+      // In the order of `scoreAt`, so that not even rounding differs.
+      const total = light * reached * aspect * sight * hazed;
+      if (total > before || (total === before && total > 0 && range < (this.#range[t] as number))) {
+        this.worth[t] = total;
+        this.focal[t] = focal;
+        this.light[t] = light;
+        this.bestPath[t] = p;
+        this.bestSample[t] = i;
+        this.#range[t] = range;
+        told = true;
+      }
+      if (isGoodAlready || total < worthwhileFrom) continue;
+      if (isFlat(sky)) {
+        this.#setGood(p, t, i);
+        told = true;
+        continue;
+      }
+      const cosPhase =
+        -(e * (at[o + atEast] as number) + n * (at[o + atNorth] as number) + u * (at[o + atUp] as number)) /
+        range;
+      if (!glaresInto(cosPhase, focal, suns[t] as MovingSun, framing, reach) || this.#isSunHidden(t)) {
+        this.#setGood(p, t, i);
+        told = true;
+      }
+    }
+    return told;
+  }
+
+  #setGood(p: number, t: number, i: number): void {
+    const at = p * this.worth.length + t;
+    this.good[at] = 1;
+    this.#goodSample[at] = i;
+  }
+
+  #isSunHidden(t: number): boolean {
+    const sight = this.#sight;
+    const around = this.#question.outlook.around;
+    if (!sight || !around) return false;
+    if (this.#sunHidden[t] === 0) {
+      const sun = this.#suns.suns[t] as MovingSun;
+      const at = this.#suns.frame;
+      const site = around.frame;
+      const e = sun.levelEast * dot(at.east, site.east) + sun.levelNorth * dot(at.north, site.east);
+      const n = sun.levelEast * dot(at.east, site.north) + sun.levelNorth * dot(at.north, site.north);
+      const level = Math.sqrt(e * e + n * n) || 1;
+      const hidden = sight.hidesSky(e / level, n / level, Math.tan(sun.sun.altitude * RAD));
+      this.#sunHidden[t] = hidden ? 2 : 1;
+    }
+    return this.#sunHidden[t] === 2;
+  }
+}
+
+/** What `#at` holds of each instant: the sun, its ceiling of light, its part in the haze, and what must be reached. */
+const atEast = 0;
+const atNorth = 1;
+const atUp = 2;
+const atLevelEast = 3;
+const atLevelNorth = 4;
+const atAltitude = 5;
+const atCeiling = 6;
+const atHaze = 7;
+const atShare = 8;
+const atEach = 9;
+
+/** As `View.leastFocalAt` has it, for a range in m. */
+const leastFocal = ({ radius, fill, sensorWidth, sensorHeight }: Framing, range: number): number =>
+  (fill * Math.min(sensorWidth, sensorHeight) * (range - radius)) / (2 * radius);
+
+/** As `elevationAt` has it, degrees. */
+const elevationOf = (up: number, range: number): number =>
+  Math.asin(Math.max(-1, Math.min(1, up / range))) * DEG;

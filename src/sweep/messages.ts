@@ -1,0 +1,35 @@
+import type { Contents } from '../survey/contents';
+import type { ElevationGrid } from '../figures/sight/terrain';
+import type { Proposed } from './candidates';
+import type { SweepAsked } from './plan';
+import type { CellFigures } from './sweep';
+
+/** Everything that goes between page and workers: name -> [request, response]. */
+export interface Messages {
+  /** The ground's heights, for all questions until the next ones. */
+  terrain: [ElevationGrid | null, null];
+  /** A question; it holds until the next one. */
+  ask: [{ readonly contents: Contents; readonly asked: SweepAsked }, null];
+  /** Some of its cells. `took`: ms of the worker. */
+  cells: [{ readonly cells: Int32Array }, { readonly figures: CellFigures; readonly took: number }];
+  /** The places to propose, once all cells are known. */
+  candidates: [{ readonly figures: CellFigures }, Proposed];
+}
+
+export type MessageName = keyof Messages;
+
+/** `question`: which one it belongs to; what belongs to an older one is answered with `cancelled`. */
+export type Request = {
+  [N in MessageName]: {
+    readonly id: number;
+    readonly question: number;
+    readonly name: N;
+    readonly body: Messages[N][0];
+  };
+}[MessageName];
+
+export type Response =
+  | {
+      [N in MessageName]: { readonly id: number; readonly name: N; readonly body: Messages[N][1] };
+    }[MessageName]
+  | { readonly id: number; readonly name: 'failed' | 'cancelled'; readonly body: string };

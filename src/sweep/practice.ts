@@ -1,0 +1,38 @@
+/** Values of the sweep. Where nothing else is said they are the design's (section 10); CP: common practice, no source. */
+
+/** m to a side of the area that is looked over, and m beyond the runways. */
+export const leastSide = 4_000;
+export const mostSide = 12_000;
+export const roomRound = 3_000;
+/** m to a side of a cell: usual, finest, coarsest. */
+export const usualCell = 20;
+export const finestCell = 5;
+export const coarsestCell = 100;
+/** s from instant to instant. */
+export const usualStep = 900;
+/** m from a runway's centreline and its ends where nobody stands, by the runway's length in m (the first that it is under). */
+export const runwayClear = [
+  { under: 800, clear: 30 },
+  { under: 1200, clear: 40 },
+  { under: Infinity, clear: 75 },
+] as const;
+/** m from taxi routes and aprons, and from rails and motorways, where nobody stands. CP. */
+export const taxiClear = 40;
+export const railClear = 15;
+/** m from a line of water, and of a way whose access says no, that count as it. CP. */
+export const lineHalfWidth = 5;
+/** m from a place that was refused or is forbidden within which nothing is proposed. CP. */
+export const refusedWithin = 20;
+/** m behind a jet's departure end, and to each side, that its blast reaches. CP. */
+export const blastLength = 200;
+export const blastHalfWidth = 60;
+/** m from a way within which one stands beside it. */
+export const besideWay = 10;
+/** m from a centreline from which on a public footpath is open, though in the buffer. */
+export const footpathClear = 30;
+/** Cells that are looked at most: a minute or so. CP. */
+export const mostCells = 1_000_000;
+/** m between candidates, how many on one way, and in all. */
+export const apart = 300;
+export const mostOnOneWay = 3;
+export const mostCandidates = 12;

@@ -1,0 +1,115 @@
+import type { Contents } from '../survey/contents';
+import type { Position } from '../survey/document';
+import { standingEyeHeight } from '../survey/schema/standing-spot';
+import { mapped } from '../figures/geometry/earth';
+import { outlookOf, type Outlook } from '../figures/outlook';
+import { groundAt } from '../figures/sight/ground';
+import type { ElevationGrid } from '../figures/sight/terrain';
+import { cellPosition, middleOf } from './area';
+import { GroundPlan, type GroundClass } from './ground/ground-plan';
+import { Kernel } from './kernel';
+import type { SweepPlan } from './plan';
+
+export const groundCodes: readonly GroundClass[] = ['open', 'unknown', 'closed'];
+
+/** What is known of the cells that were asked, in their order: arrays that pass from thread to thread. */
+export interface CellFigures {
+  readonly cells: Int32Array;
+  /** Total at the cell's best instant, and the sum over all instants. */
+  readonly worth: Float64Array;
+  readonly summedWorth: Float64Array;
+  /** Needed focal length in mm of the best sample at the best instant; NaN where there is none. */
+  readonly focal: Float64Array;
+  /** Its factor of light at the best instant. */
+  readonly light: Float64Array;
+  /** Instants at which some path is good, and at which each is: cells x paths. */
+  readonly good: Uint16Array;
+  readonly goodByPath: Uint16Array;
+  /** Index in `groundCodes`. */
+  readonly ground: Uint8Array;
+}
+
+export const emptyFigures = (cells: Int32Array, paths: number): CellFigures => ({
+  cells,
+  worth: new Float64Array(cells.length),
+  summedWorth: new Float64Array(cells.length),
+  focal: new Float64Array(cells.length).fill(NaN),
+  light: new Float64Array(cells.length),
+  good: new Uint16Array(cells.length),
+  goodByPath: new Uint16Array(cells.length * paths),
+  ground: new Uint8Array(cells.length),
+});
+
+/** One question, ready to be answered cell by cell, in any order. Where somebody may stand comes with it. */
+export class Sweep {
+  readonly plan: SweepPlan;
+  readonly contents: Contents;
+  readonly outlook: Outlook;
+  readonly ground: GroundPlan;
+  readonly #kernel: Kernel;
+
+  constructor(contents: Contents, plan: SweepPlan, terrain: ElevationGrid | null) {
+    const { area, paths, instants } = plan;
+    this.plan = plan;
+    this.contents = contents;
+    this.outlook = outlookOf(contents, terrain);
+    this.ground = new GroundPlan(contents, area);
+    const middle = cellPosition(area, Math.floor(area.count / 2) * (area.count + 1));
+    this.#kernel = new Kernel({ paths, outlook: this.outlook, instants, middle });
+  }
+
+  /** The figures of some cells. */
+  figuresOf(cells: Int32Array): CellFigures {
+    const { area, paths, instants } = this.plan;
+    const out = emptyFigures(cells, paths.length);
+    for (let k = 0; k < cells.length; k++) {
+      const index = cells[k] as number;
+      const [x, y] = middleOf(area, index);
+      out.ground[k] = groundCodes.indexOf(this.ground.ofCell(x, y).ground);
+      const kernel = this.lookFrom(cellPosition(area, index));
+      const best = bestInstant(kernel.worth);
+      out.worth[k] = kernel.worth[best] as number;
+      out.focal[k] = kernel.focal[best] as number;
+      out.light[k] = kernel.light[best] as number;
+      let [sum, good] = [0, 0];
+      for (let t = 0; t < instants.length; t++) {
+        sum += kernel.worth[t] as number;
+        let any = 0;
+        for (let p = 0; p < paths.length; p++) {
+          const is = kernel.good[p * instants.length + t] as number;
+          any |= is;
+          out.goodByPath[k * paths.length + p] = (out.goodByPath[k * paths.length + p] as number) + is;
+        }
+        good += any;
+      }
+      out.summedWorth[k] = sum;
+      out.good[k] = good;
+    }
+    return out;
+  }
+
+  /** The kernel after looking from a position; its answers hold until the next look. */
+  lookFrom(position: Position): Kernel {
+    this.#kernel.at(position, this.groundUnder(position).elevation + standingEyeHeight);
+    return this.#kernel;
+  }
+
+  /** m above mean sea level of what one stands on: a deck's top, else the ground. `stated` where a spot there must say so. */
+  groundUnder(position: Position): { readonly elevation: number; readonly stated: boolean } {
+    const { runways, fieldElevation, around } = this.outlook;
+    const deck = this.ground.deckAt(...mapped(this.plan.area.frame, position));
+    const top = deck && around ? around.tops[around.obstacles.indexOf(deck)]?.top : undefined;
+    if (top !== undefined) return { elevation: top, stated: true };
+    return {
+      elevation: groundAt(position, runways, fieldElevation, around?.terrain ?? null).elevation,
+      stated: false,
+    };
+  }
+}
+
+/** The first instant of the highest total. */
+export function bestInstant(worth: Float64Array): number {
+  let best = 0;
+  for (let t = 1; t < worth.length; t++) if ((worth[t] as number) > (worth[best] as number)) best = t;
+  return best;
+}

@@ -1,0 +1,148 @@
+import { expect, test } from 'vitest';
+import { groundLine } from '../../src/figures/geometry/earth';
+import { outlookOf } from '../../src/figures/outlook';
+import { spotFigures } from '../../src/figures/spot-figures';
+import type { Contents } from '../../src/survey/contents';
+import { candidatesOf, spotThere } from '../../src/sweep/candidates';
+import { planSweep, type SweepAsked } from '../../src/sweep/plan';
+import { Sweep } from '../../src/sweep/sweep';
+import { contentsOf, feature, plainKit, plainSubject, runwayFeature } from '../support/contents';
+
+const usual: SweepAsked = {
+  side: 3000,
+  cell: 50,
+  hours: { from: Date.UTC(2026, 5, 21, 5), to: Date.UTC(2026, 5, 21, 19) },
+  step: 3600,
+  names: null,
+  wind: null,
+  configuration: 0,
+  at: Date.UTC(2026, 5, 21, 12),
+};
+const runway = runwayFeature(
+  'main',
+  [8.01, 50.02],
+  [8.0305, 50.021],
+  [
+    { designator: '08', elevation: 112 },
+    { designator: '26', elevation: 112 },
+  ],
+);
+const lane = feature(
+  'lane',
+  'ground-use',
+  'LineString',
+  [
+    [8.0, 50.0155],
+    [8.04, 50.0165],
+  ],
+  {
+    use: 'road',
+    name: 'Mill Lane',
+  },
+);
+const field = (features: readonly unknown[] = [], sunside = {}) =>
+  contentsOf([runway, ...features], {
+    subjects: [plainSubject],
+    kit: plainKit,
+    site: { reference: [8.01, 50.02], timeZone: 'Europe/Berlin' },
+    ...sunside,
+  });
+
+function proposed(contents: Contents, asked: SweepAsked = usual) {
+  const planned = planSweep(contents, asked);
+  if (!planned.ok) throw new Error(planned.reason);
+  const { plan } = planned;
+  const sweep = new Sweep(contents, plan, null);
+  const figures = sweep.figuresOf(Int32Array.from({ length: plan.area.count ** 2 }, (_, i) => i));
+  return { ...candidatesOf(sweep, figures), plan, figures };
+}
+
+test('[S160] the list offers different places, open ground first, at most twelve, at most three on one way', () => {
+  const { candidates } = proposed(field([lane]));
+  expect(candidates.length).toBeGreaterThan(4);
+  expect(candidates.length).toBeLessThanOrEqual(12);
+  candidates.forEach((a, i) =>
+    candidates.slice(0, i).forEach((b) => {
+      // Moving within its cell can bring two a cell nearer.
+      expect(groundLine(a.position, b.position).distance).toBeGreaterThan(300 - 75);
+    }),
+  );
+  const order = candidates.map(({ ground }) => (ground === 'open' ? 0 : 1));
+  expect(order).toEqual(order.toSorted());
+  const onLane = candidates.filter(({ way }) => way === 'Mill Lane');
+  expect(onLane.length).toBeGreaterThan(0);
+  expect(onLane.length).toBeLessThanOrEqual(3);
+});
+
+test('[S161] each path has its best place among them', () => {
+  const { candidates, plan, figures } = proposed(field());
+  plan.paths.forEach(({ ref }, p) => {
+    const most = Math.max(
+      ...[...figures.cells].map((_, k) =>
+        figures.ground[k] === 2 ? 0 : (figures.goodByPath[k * plan.paths.length + p] ?? 0),
+      ),
+    );
+    const best = Math.max(
+      ...candidates.map((c) => c.paths.find(({ path }) => path === ref.path)?.goodMinutes ?? 0),
+    );
+    expect(best).toBe((most * plan.step) / 60);
+  });
+});
+
+test('[S162] what is said of a place is what figures say of a spot there', () => {
+  const contents = field([lane]);
+  const { candidates, plan } = proposed(contents);
+  for (const candidate of candidates.slice(0, 4)) {
+    const spot = spotThere(candidate.position, null);
+    const seen = spotFigures(spot, plan.paths, outlookOf(contents), plan.instants);
+    const totals = seen.map(({ paths }) => Math.max(...paths.map(({ best }) => best.score.total)));
+    expect(candidate.worth).toBeCloseTo(Math.max(...totals), 9);
+    expect(plan.instants.indexOf(candidate.bestInstant)).toBe(totals.indexOf(Math.max(...totals)));
+    for (const { path, from, to, goodMinutes } of candidate.paths) {
+      expect(from).toBeLessThan(to);
+      expect(goodMinutes * 60_000).toBeLessThanOrEqual(to - from);
+      expect(plan.paths.map(({ ref }) => ref.path)).toContain(path);
+    }
+  }
+});
+
+test('[S163] a field that forbids photography: nothing is proposed, and it is said', () => {
+  const { candidates, none } = proposed(field([lane], { rules: { photography: 'forbidden' } }));
+  expect(candidates).toEqual([]);
+  expect(none).toBe('forbidden-by-field');
+});
+
+test('[S164] a day on which nothing is good proposes nothing: at night', () => {
+  const night = { from: Date.UTC(2026, 11, 21, 22), to: Date.UTC(2026, 11, 22, 2) };
+  expect(proposed(field([lane]), { ...usual, hours: night })).toMatchObject({
+    candidates: [],
+    none: 'nothing-good',
+  });
+});
+
+test('[S165] what cannot be asked says what is wrong and the mend', () => {
+  const why = (asked: Partial<SweepAsked>, contents = field()) => {
+    const planned = planSweep(contents, { ...usual, ...asked });
+    return planned.ok ? 'ok' : `${planned.about}: ${planned.reason}`;
+  };
+  expect(why({}, contentsOf([]))).toMatch(/^runways: .*draw one first/);
+  const bare = field();
+  expect(why({}, { ...bare, kit: { ...bare.kit, lenses: [] } })).toMatch(/^lenses: .*add one/);
+  expect(why({ names: ['main/08/arrival', 'nowhere'] })).toMatch(/^paths: .*"nowhere"/);
+  expect(why({ hours: { from: 10, to: 10 } })).toMatch(/^hours: there is no instant/);
+  expect(why({ cell: 1, side: 20_000 })).toMatch(
+    /^cell: 20,000 m at 1 m are 400,000,000 cells.*a cell of 20 m/,
+  );
+  expect(why({ cell: 3 })).toMatch(/^cell: .*5 to 100 m/);
+  expect(why({ side: 13_000 })).toMatch(/^side: .*12,000 m/);
+  const pole = contentsOf(
+    [runwayFeature('p', [10, 89.5], [11, 89.5], [{ designator: '09' }, { designator: '27' }])],
+    { subjects: [plainSubject], kit: plainKit, site: { reference: [10, 89.5] } },
+  );
+  expect(why({}, pole)).toMatch(/^area: .*pole/);
+  const far = contentsOf(
+    [runwayFeature('f', [179.99, 10], [-179.99, 10], [{ designator: '09' }, { designator: '27' }])],
+    { subjects: [plainSubject], kit: plainKit, site: { reference: [179.99, 10] } },
+  );
+  expect(why({}, far)).toMatch(/^area: .*antimeridian/);
+});

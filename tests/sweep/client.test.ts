@@ -1,0 +1,168 @@
+import { expect, test } from 'vitest';
+import { Answering } from '../../src/sweep/answering';
+import { SweepClient, type Hand, type SweepProgress } from '../../src/sweep/client';
+import type { Request, Response } from '../../src/sweep/messages';
+import type { SweepAsked } from '../../src/sweep/plan';
+import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
+import { seeded } from '../support/tolerance';
+
+const contents = contentsOf(
+  [
+    runwayFeature(
+      'main',
+      [8.01, 50.02],
+      [8.0205, 50.024],
+      [
+        { designator: '06', elevation: 112 },
+        { designator: '24', elevation: 112 },
+      ],
+    ),
+  ],
+  { subjects: [plainSubject], kit: plainKit, site: { reference: [8.01, 50.02] } },
+);
+const asked: SweepAsked = {
+  side: 1000,
+  cell: 50,
+  hours: { from: Date.UTC(2026, 5, 21, 14), to: Date.UTC(2026, 5, 21, 16) },
+  step: 3600,
+  names: ['main/24/arrival'],
+  wind: null,
+  configuration: 0,
+  at: 0,
+};
+
+/** Workers whose answers come when the test says so. */
+class Hands {
+  readonly all: Slow[] = [];
+  readonly make = (): Hand => {
+    const hand = new Slow();
+    this.all.push(hand);
+    return hand;
+  };
+  /** One answer of a worker that has any left, chosen by `random`; false when all are idle. */
+  step(random: () => number): boolean {
+    const busy = this.all.filter(({ waiting }) => waiting.length > 0);
+    const hand = busy[Math.floor(random() * busy.length)];
+    if (!hand) return false;
+    hand.onmessage?.({ data: hand.waiting.shift() as Response });
+    return true;
+  }
+  drain(random: () => number): void {
+    while (this.step(random));
+  }
+}
+
+class Slow implements Hand {
+  readonly waiting: Response[] = [];
+  readonly asked: Request[] = [];
+  onmessage: Hand['onmessage'] = null;
+  onerror: Hand['onerror'] = null;
+  isTerminated = false;
+  readonly #answering = new Answering(() => 0);
+
+  postMessage(request: Request): void {
+    this.asked.push(request);
+    this.waiting.push(this.#answering.answer(structuredClone(request)).response);
+  }
+  terminate(): void {
+    this.isTerminated = true;
+  }
+}
+
+function asking(cores: number) {
+  const hands = new Hands();
+  const client = new SweepClient(hands.make, cores);
+  const told: SweepProgress[] = [];
+  const ask = (question: SweepAsked = asked) =>
+    client.ask(contents, question, null, (progress) => void told.push({ ...progress }));
+  return { hands, client, told, ask };
+}
+
+test('[S140] a question is answered coarse first, then finer, whatever worker is quicker', () => {
+  const worths: string[] = [];
+  for (const [cores, seed] of [
+    [1, 1],
+    [2, 2],
+    [3, 3],
+    [5, 4],
+  ] as const) {
+    const { hands, told, ask } = asking(cores);
+    expect(ask().ok).toBe(true);
+    hands.drain(seeded(seed));
+    const last = told.at(-1);
+    expect(told.map(({ share }) => share)).toEqual(told.map(({ share }) => share).toSorted((a, b) => a - b));
+    const steps = [...new Set(told.map(({ fineness }) => fineness))].filter((f) => f !== null);
+    expect(steps).toEqual([16, 8, 4, 2, 1]);
+    expect(last?.share).toBe(1);
+    expect(last?.proposed?.candidates.length).toBeGreaterThan(0);
+    expect(last?.stride.every((s) => s > 0)).toBe(true);
+    worths.push(JSON.stringify([...(last?.figures.worth ?? [])]));
+    expect(told.filter(({ proposed }) => proposed !== null)).toHaveLength(1);
+  }
+  expect(new Set(worths).size).toBe(1);
+});
+
+test('[S141] a later question ends the earlier one: nothing of that is told any more, in any order of arrival', () => {
+  for (let seed = 1; seed <= 6; seed++) {
+    const random = seeded(seed);
+    const { hands, told, ask } = asking(3);
+    ask();
+    for (let k = 0; k < Math.floor(random() * 25); k++) hands.step(random);
+    told.length = 0;
+    ask({ ...asked, cell: 100 });
+    hands.drain(random);
+    expect(told.every(({ plan }) => plan.area.cell === 100)).toBe(true);
+    const last = told.at(-1);
+    expect(last?.share).toBe(1);
+    expect(last?.proposed).not.toBeNull();
+    expect(last?.figures.worth).toHaveLength(100);
+  }
+});
+
+test('[S142] cancelled, it tells nothing more, asks for nothing more, and takes the next question', () => {
+  const { hands, client, told, ask } = asking(2);
+  ask();
+  for (let k = 0; k < 5; k++) hands.step(seeded(k + 1));
+  client.cancel();
+  told.length = 0;
+  const before = hands.all.reduce((sum, hand) => sum + hand.asked.length, 0);
+  hands.drain(seeded(3));
+  expect(told).toEqual([]);
+  expect(hands.all.reduce((sum, hand) => sum + hand.asked.length, 0)).toBe(before);
+  ask();
+  hands.drain(seeded(4));
+  expect(told.at(-1)?.proposed).not.toBeNull();
+  expect(hands.all).toHaveLength(2);
+});
+
+test('[S143] what cannot be asked is told at once, and no worker hears of it', () => {
+  const { hands, told, ask } = asking(2);
+  const planned = ask({ ...asked, side: 20_000, cell: 1 });
+  expect(planned).toMatchObject({ ok: false, about: 'cell' });
+  expect(hands.all).toEqual([]);
+  expect(told).toEqual([]);
+});
+
+test('[S144] a worker that breaks is said, once, and the next question begins with new ones', () => {
+  const { hands, told, ask } = asking(2);
+  ask();
+  hands.all[1]?.onerror?.({});
+  expect(told.at(-1)?.failed).toMatch(/stopped/);
+  expect(hands.all.every(({ isTerminated }) => isTerminated)).toBe(true);
+  const count = told.length;
+  hands.drain(seeded(1));
+  expect(told).toHaveLength(count);
+  ask();
+  hands.drain(seeded(2));
+  expect(told.at(-1)?.proposed).not.toBeNull();
+});
+
+test('[S145] the ground is sent once, not with every question', () => {
+  const { hands, ask } = asking(1);
+  ask();
+  hands.drain(seeded(1));
+  ask();
+  hands.drain(seeded(1));
+  expect(hands.all[0]?.asked.filter(({ name }) => name === 'terrain')).toHaveLength(1);
+  expect(hands.all[0]?.asked.filter(({ name }) => name === 'ask')).toHaveLength(2);
+});
