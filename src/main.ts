@@ -32,6 +32,7 @@ import Root from './ui/Root.svelte';
 import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
+import { DevicePhotographs } from './services/photographs';
 
 /** The invented sample site's, and its middle. */
 const sampleGroundPlan = {
@@ -73,6 +74,7 @@ async function start(target: HTMLElement): Promise<void> {
       imports: new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
       movements: new SurveyMovements({ document: survey, derived }),
       pastWinds: new WindHistory({ document: survey, derived }),
+      photographs: new DevicePhotographs(),
       tables: new KitTables(),
       weather: new Weather({ document: survey, derived, now }),
     },

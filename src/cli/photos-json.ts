@@ -70,7 +70,7 @@ const entryOf = (
   needed: pass?.subject == null ? null : (sample?.focalLength ?? null),
   light: sample?.light ?? null,
   lightAngle: sample?.lightAngle ?? null,
-  doubts: [...doubts, ...(pass?.doubts ?? [])],
+  doubts: [...doubts, ...(pass?.doubts ?? []).map(({ words }) => words)],
 });
 
 async function recordOf(folder: string, name: string): Promise<PhotoRecord> {

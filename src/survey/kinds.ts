@@ -14,6 +14,7 @@ import {
   type Obstacle,
   type TaxiRoute,
 } from './schema/places';
+import { readLogEntryProperties, type LogEntry } from './schema/log-entry';
 import { readRunwayProperties, type Runway } from './schema/runway';
 import { readSpotProperties, type StandingSpot } from './schema/standing-spot';
 
@@ -158,14 +159,18 @@ export const kinds = {
       ...readGroundUseProperties(properties, doubt),
     }),
   },
-  /** What was photographed, when and with what: kept as it stands until there is a log to read it. */
+  /** A pass that was photographed, when and with what. */
   'log-entry': {
     word: 'log entry',
     many: 'Log',
     shapes: ['Point'],
     most: 20_000,
     list: 'logEntries',
-    read: null,
+    read: ({ id, position, properties }: Given, { doubt }: Say): LogEntry => ({
+      id,
+      position,
+      ...readLogEntryProperties(properties, doubt),
+    }),
   },
 } as const satisfies Readonly<Record<string, KindRow>>;
 

@@ -8,6 +8,7 @@ import type { Imports } from '../ports/imports';
 import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
 import type { PastWinds } from '../ports/past-winds';
+import type { Photographs } from '../ports/photographs';
 import type { PlaceSearch } from '../ports/place-search';
 import type { Downloads } from '../ports/downloads';
 import type { Program } from '../ports/program';
@@ -60,6 +61,7 @@ export interface Sources {
   readonly imports: Imports;
   readonly movements: MovementLists;
   readonly pastWinds: PastWinds;
+  readonly photographs: Photographs;
   readonly tables: Tables;
   readonly weather: WeatherReader;
 }

@@ -55,7 +55,7 @@ export function trackFrom(flight: RecordedFlight, geometry: EndGeometry): Track 
       i > 0
         ? Math.hypot(
             t - (track.along[i - 1] as number),
-            (track.offset[i] as number) - (track.offset[i - 1] as number),
+            (track.offset[i]) - (track.offset[i - 1] as number),
           )
         : 0;
     track.flown[i] = (track.flown[i - 1] ?? 0) + leg;

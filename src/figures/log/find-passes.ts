@@ -11,6 +11,12 @@ import type { Frame } from './frame-time';
 import { groupFrames } from './group-frames';
 import { longPass, siteWithin } from './practice';
 
+/** A question that a pass leaves open: what it is about, and in words. */
+export interface Ask {
+  readonly about: 'spot' | 'path' | 'subject' | 'movement' | 'length';
+  readonly words: string;
+}
+
 /** Frames of one passing aircraft, and what is known of it; what is not is null, and asked among the doubts. */
 export interface Pass {
   readonly frames: readonly Frame[];
@@ -22,7 +28,7 @@ export interface Pass {
   readonly path: string | null;
   readonly subject: string | null;
   readonly movement: string | null;
-  readonly doubts: readonly string[];
+  readonly doubts: readonly Ask[];
 }
 
 export interface Passes {
@@ -95,9 +101,18 @@ function passOf(
     path: path.path,
     subject: subject.key,
     movement: due?.movement.id ?? null,
-    doubts: [...long, ...ofSpot, ...ofMovement, ...path.doubts, ...subject.doubts],
+    doubts: [
+      ...asks('length', long),
+      ...asks('spot', ofSpot),
+      ...asks('movement', ofMovement),
+      ...asks('path', path.doubts),
+      ...asks('subject', subject.doubts),
+    ],
   };
 }
+
+const asks = (about: Ask['about'], words: readonly string[]): readonly Ask[] =>
+  words.map((said) => ({ about, words: said }));
 
 /** Whose movement it was; without one, the survey's subject, which is said. */
 function subjectFor(

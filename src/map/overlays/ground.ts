@@ -31,6 +31,7 @@ const drawn: {
   'flight-path': ({ id, name, line: way }) => [line(way, { part: 'flight-path', id, label: labelOf(name) })],
   'standing-spot': null,
   'ground-use': null,
+  'log-entry': null,
 };
 
 type Places = Pick<Contents, 'runways' | 'aprons' | 'taxiRoutes' | 'obstacles' | 'noGoAreas' | 'flightPaths'>;

@@ -5,6 +5,7 @@ import { Memo } from '../../survey/memo';
 import { readFeature } from '../../survey/read-feature';
 import type { Use } from '../../survey/schema/places';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
+import { dateAt, parseInstant } from '../../time/local-time';
 import type { Formats } from '../formats';
 import { accessBadge } from '../words/access-words';
 import { shortened } from '../../units/plain-text';
@@ -97,6 +98,22 @@ const items: {
         ...named(useWords[way.use ?? 'road'], way, i),
         detail: way.access === 'unknown' || way.access === null ? '' : accessBadge[way.access],
       })),
+    ),
+  'log-entry': ({ logEntries, site }, _, format) =>
+    logEntries.map(
+      remembered(format, ({ id, time, position, path }, i) => {
+        const instant = time === null ? null : parseInstant(time);
+        return {
+          ...plain,
+          id,
+          name:
+            instant === null
+              ? `Log entry ${i + 1}`
+              : `${format.date(dateAt(instant, site.timeZone))}, ${format.clockAt(instant, site.timeZone)}`,
+          detail: path === null ? '' : path.split('/').slice(-2).join(' '),
+          places: [position],
+        };
+      }),
     ),
 };
 

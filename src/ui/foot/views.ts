@@ -19,4 +19,5 @@ export const footViews: readonly FootView[] = [
   { key: 'plan', name: 'Plan', load: () => import('../plan/PlanView.svelte') },
   { key: 'wind-record', name: 'Wind record', load: () => import('../wind-record/WindRecordView.svelte') },
   { key: 'flown', name: 'What really flies', load: () => import('../flown/FlownView.svelte') },
+  { key: 'log', name: 'Log', load: () => import('../log/LogView.svelte') },
 ];

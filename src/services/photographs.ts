@@ -1,0 +1,71 @@
+import type { PhotoRecord } from '../figures/log/photo-record';
+import type { PhotosAnswer, PhotosRequest } from '../imports/photos/messages';
+import type { Photographs } from '../ports/photographs';
+import { pickFiles, saveFile } from '../storage/files';
+import type { LogEntry } from '../survey/schema/log-entry';
+import { tableFile } from './table-file';
+
+const photoFiles = {
+  mediaType: 'image/*',
+  extensions: ['.jpg', '.jpeg', '.heic', '.heif', '.tif', '.tiff', '.dng', '.nef', '.cr2', '.arw', '.xmp'],
+  description: 'Photographs and XMP files beside them',
+} as const;
+
+/** Photographs on this device: the part of the composition root that knows imports and files. */
+export class DevicePhotographs implements Photographs {
+  pick(): Promise<readonly File[]> {
+    return pickFiles([photoFiles]);
+  }
+
+  async dropped(items: DataTransferItemList): Promise<readonly File[]> {
+    // Entries must be taken before the first wait: the list is empty afterwards.
+    const entries = Array.from(items, (item) => item.webkitGetAsEntry()).filter((entry) => entry !== null);
+    return (await Promise.all(entries.map(filesIn))).flat();
+  }
+
+  read(
+    files: readonly File[],
+    progress: (done: number, of: number) => void,
+    cancel: AbortSignal,
+  ): Promise<readonly PhotoRecord[] | null> {
+    const worker = new Worker(new URL('../imports/photos/worker.ts', import.meta.url), { type: 'module' });
+    return new Promise<readonly PhotoRecord[] | null>((resolve, reject) => {
+      cancel.addEventListener('abort', () => resolve(null));
+      worker.addEventListener('message', ({ data }: MessageEvent<PhotosAnswer>) => {
+        if ('records' in data) resolve(data.records);
+        else if ('failed' in data) reject(new Error(data.failed));
+        else progress(data.done, data.of);
+      });
+      worker.addEventListener('error', (event) =>
+        reject(new Error(event.message || 'the worker could not be started')),
+      );
+      worker.postMessage({ files } satisfies PhotosRequest);
+    }).finally(() => worker.terminate());
+  }
+
+  async saveLog(entries: readonly LogEntry[]): Promise<void> {
+    const { logTable } = await import('../exports/log-table');
+    await saveFile(logTable(entries), 'log.csv', tableFile('Log (CSV)'), null);
+  }
+}
+
+async function filesIn(entry: FileSystemEntry): Promise<readonly File[]> {
+  if (entry.isFile)
+    return new Promise((resolve) =>
+      (entry as FileSystemFileEntry).file(
+        // Two folders may hold a picture of one name: the path tells them apart. Nothing is copied.
+        (file) => resolve([new File([file], entry.fullPath.slice(1), { type: file.type })]),
+        () => resolve([]),
+      ),
+    );
+  const reader = (entry as FileSystemDirectoryEntry).createReader();
+  const files: File[] = [];
+  for (;;) {
+    // A folder is told in pieces of a hundred.
+    const piece = await new Promise<readonly FileSystemEntry[]>((resolve) =>
+      reader.readEntries(resolve, () => resolve([])),
+    );
+    if (piece.length === 0) return files;
+    for (const inside of piece) files.push(...(await filesIn(inside)));
+  }
+}

@@ -1,0 +1,79 @@
+import type { Pass } from '../../figures/log/find-passes';
+import { leadFrame } from '../../figures/log/log-entry-of';
+import type { Taught } from '../../figures/log/what-it-teaches';
+import type { Sample } from '../../figures/types';
+import { endName, endPath } from '../../figures/traffic/paths';
+import type { Contents } from '../../survey/contents';
+import { focal, share } from '../../units/format';
+import type { Formats } from '../formats';
+import { months } from '../words/months';
+import { lightWords } from '../words/sample-words';
+
+type Named = Pick<Contents, 'runways' | 'spots' | 'subjects'>;
+
+/** Arrivals and departures of every end, as a question offers them. */
+export const pathChoices = ({ runways }: Pick<Contents, 'runways'>): readonly (readonly [string, string])[] =>
+  runways.flatMap((runway) =>
+    ([0, 1] as const).flatMap((end) =>
+      (['arrival', 'departure'] as const).map(
+        (kind) => [`${endPath(runway, end)}/${kind}`, `${endName(runway, end)} ${kind}`] as const,
+      ),
+    ),
+  );
+
+/** "Mound, 24 arrival, Plain": what is known of a pass, and what is not. */
+export function passWords(
+  contents: Named,
+  { spot, path, subject }: Pick<Pass, 'spot' | 'path' | 'subject'>,
+): string {
+  const spotName =
+    spot === null ? 'spot not known' : contents.spots.find((s) => s.id === spot)?.name || 'a spot';
+  const pathName =
+    path === null ? 'path not known' : (pathChoices(contents).find(([key]) => key === path)?.[1] ?? path);
+  const subjectName =
+    subject === null
+      ? 'aircraft not known'
+      : (contents.subjects.find(({ key }) => key === subject)?.name ?? subject);
+  return [spotName, pathName, subjectName].join(', ');
+}
+
+/** How the frame compares with what the figures said: "300 mm, 480 mm needed: you framed at 50 %; front-lit predicted". */
+export function comparedWords(pass: Pass, predicted: Sample | null, fill: number): string {
+  const { focalLength } = leadFrame(pass).record;
+  const needed = pass.subject === null ? null : (predicted?.focalLength ?? null);
+  const parts: string[] = [];
+  if (focalLength !== null && needed !== null && needed > 0)
+    parts.push(
+      `${focal(focalLength)}, ${focal(needed)} needed: you framed at ${share((fill * focalLength) / needed)}`,
+    );
+  else if (focalLength !== null) parts.push(focal(focalLength));
+  if (predicted) parts.push(`${lightWords[predicted.light]} by the figures`);
+  return parts.join('; ');
+}
+
+/** "12 visits, best 16:40 to 18:00 in March." */
+export function taughtWords({ visits, best }: Taught, format: Pick<Formats, 'clock'>): string {
+  const times = visits === 1 ? '1 visit' : `${visits} visits`;
+  if (!best) return `${times}.`;
+  const clock = (minutes: number) => {
+    const within = minutes % 1440;
+    return format.clock(
+      `${String(Math.floor(within / 60)).padStart(2, '0')}:${String(within % 60).padStart(2, '0')}`,
+    );
+  };
+  const month = best.month === null ? '' : ` in ${months[best.month - 1]}`;
+  return `${times}, best ${clock(best.from)} to ${clock(best.to)}${month}.`;
+}
+
+/** Seconds of a typed correction: "+1:30" is a minute and a half to be added, "-45" seconds. Null for anything else. */
+export function readCorrection(text: string): number | null {
+  const [, sign, first, second, third] =
+    /^\s*([+-]?)(\d{1,5})(?::(\d{1,2}))?(?::(\d{1,2}))?\s*$/.exec(text.replace('−', '-')) ?? [];
+  if (first === undefined) return text.trim() === '' ? 0 : null;
+  const seconds = [first, second, third]
+    .filter((part) => part !== undefined)
+    .reduce((sum, part) => sum * 60 + Number(part), 0);
+  return sign === '-' ? -seconds : seconds;
+}
+
+export const passesWords = (count: number): string => (count === 1 ? '1 pass' : `${count} passes`);
