@@ -1,7 +1,7 @@
 import type { Contents } from '../survey/contents';
 import type { Position } from '../survey/document';
 import type { WindRecord } from '../survey/schema/wind-record';
-import { alwaysClear } from '../figures/light/sky';
+import { alwaysClear, clearSky, type SkyAt } from '../figures/light/sky';
 import { outlookOf } from '../figures/outlook';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { flowRules } from '../figures/traffic/flow/flow-for';
@@ -23,16 +23,22 @@ export interface OverYear {
   /** Months of the record that were too thin, so that the year's shares stand in; hours for which the month's do. */
   readonly thinMonths: readonly number[];
   readonly thinHours: number;
+  /** Whether the share of direct sun went in; else every sky is taken for clear, which is to be said. */
+  readonly cloud: boolean;
 }
 
 /** Observations under which shares are not to be trusted. */
 const fewest = 20;
+/** No direct sun at all. */
+const overcast: SkyAt = () => ({ ...clearSky, direct: 0 });
 /** The day that stands for its month. */
 const dayOfMonth = 21;
 
 /**
  * Expected good minutes by month: over hours and flows the share of the flow times the minutes in that hour at which some
- * path of it is good on the 21st, under a clear sky. `step`: s.
+ * path of it is good on the 21st. `direct`: the record's mean share of direct sun, 0 to 1, by month x 24 + hour of its clock;
+ * minutes are computed at full sun and without any and mixed by it (design 2, section 10). Null where the record tells of
+ * no clouds: all of a clear sky then. `step`: s.
  */
 export function overYear(
   contents: Contents,
@@ -41,33 +47,48 @@ export function overYear(
   at: number,
   step: number,
   terrain: ElevationGrid | null,
+  direct: Float64Array | null = null,
 ): OverYear {
   const zone = isTimeZone(contents.site.timeZone) ? contents.site.timeZone : 'UTC';
   const year = dateAt(at, zone).slice(0, 4);
   const shares = flowShares(flowRules(contents), record);
   const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
   const shareOf = sharer(shares);
-  const outlook = { ...outlookOf(contents, terrain), skyAt: alwaysClear };
+  const outlook = outlookOf(contents, terrain);
+  const skies: readonly SkyAt[] = direct ? [alwaysClear, overcast] : [alwaysClear];
   const pathsIn = shares.flows.map((flow) => paths.flatMap((path, p) => (isOf(flow, path) ? [p] : [])));
   const minutes = places.map(() => new Array<number>(12).fill(0));
   for (let month = 0; month < 12; month++) {
     const day = dayOf(`${year}-${`${month + 1}`.padStart(2, '0')}-${dayOfMonth}`, zone);
     const instants = instantsWithin(day, step);
     const hours = instants.map((instant) => Math.floor(minuteOfDay(instant, zone) / 60));
-    const kernel = new Kernel({ paths, outlook, instants, middle: contents.site.reference });
-    places.forEach(({ position, eye }, i) => {
-      kernel.at(position, eye);
-      let sum = 0;
-      shares.flows.forEach((_, f) => {
-        const mine = pathsIn[f] ?? [];
-        for (let t = 0; t < instants.length; t++)
-          if (mine.some((p) => kernel.good[p * instants.length + t] === 1))
-            sum += (shareOf(f, month, hours[t] as number) * step) / 60;
+    // A sky after the other: the minutes of the clear one count by the share of direct sun, those of the overcast by the rest.
+    skies.forEach((skyAt) => {
+      const kernel = new Kernel({
+        paths,
+        outlook: { ...outlook, skyAt },
+        instants,
+        middle: contents.site.reference,
       });
-      (minutes[i] as number[])[month] = sum;
+      const weights = hours.map((hour) => {
+        const d = direct ? (direct[month * 24 + hour] as number) : 1;
+        return skyAt === alwaysClear ? d : 1 - d;
+      });
+      places.forEach(({ position, eye }, i) => {
+        kernel.at(position, eye);
+        let sum = 0;
+        shares.flows.forEach((_, f) => {
+          const mine = pathsIn[f] ?? [];
+          for (let t = 0; t < instants.length; t++)
+            if (mine.some((p) => kernel.good[p * instants.length + t] === 1))
+              sum += (shareOf(f, month, hours[t] as number) * (weights[t] as number) * step) / 60;
+        });
+        const byMonth = minutes[i] as number[];
+        byMonth[month] = (byMonth[month] as number) + sum;
+      });
     });
   }
-  return { minutes, ...thin(shares) };
+  return { minutes, cloud: direct !== null, ...thin(shares) };
 }
 
 const isOf = (flow: FlowShares['flows'][number], { ref }: Path): boolean =>
