@@ -2,6 +2,9 @@ import type { Framing } from '../figures/optics/framing';
 import type { PathSamples } from '../figures/traffic/samples';
 import { PathInView } from '../figures/path-in-view';
 import type { Eye } from '../figures/spot/eye-at';
+import { acosDeg, DEG } from '../figures/geometry/angles';
+import { aspectFactors } from '../figures/practice';
+import { aspectFactor, hazeOf } from '../figures/score';
 import { sinUnderside } from '../figures/light-on-view';
 
 /** Neighbouring samples that are passed over at once. */
@@ -9,6 +12,7 @@ export const pieceSize = 8;
 
 /** What rounding may add to a bound, m. */
 const slackM = 1e-3;
+const slackDegrees = 1e-6;
 
 /**
  * A path in pieces, as seen from one eye after another: for each piece the ball that holds it says how near and in which
@@ -23,9 +27,14 @@ export class Pieces {
   readonly east: Float64Array;
   readonly north: Float64Array;
   readonly aside: Float64Array;
+  /** What the factor of aspect cannot exceed, and the product of range and elevation in the haze is not below (`hazeOf`). */
+  readonly aspect: Float64Array;
+  readonly haze: Float64Array;
 
   /** Middle (earth-centred) and radius of each ball. */
   readonly #balls: Float64Array;
+  /** Way in which each piece is flown (earth-centred unit vector), and degrees by which any of its samples differs. */
+  readonly #ways: Float64Array | null;
   readonly #parts: readonly PathSamples[];
   readonly #views: readonly PathInView[];
   readonly #looked: Uint8Array;
@@ -42,6 +51,8 @@ export class Pieces {
     this.#looked = new Uint8Array(this.count);
     const array = () => new Float64Array(this.count);
     [this.nearest, this.east, this.north, this.aside] = [array(), array(), array(), array()];
+    [this.aspect, this.haze] = [array().fill(1), array()];
+    this.#ways = samples.headingKnown ? Float64Array.from(this.#parts.flatMap(wayOf)) : null;
     this.#balls = Float64Array.from(this.#parts.flatMap(({ centre }) => ballOf(centre)));
   }
 
@@ -62,7 +73,10 @@ export class Pieces {
       const e = dx * ex + dy * ey + dz * ez;
       const n = dx * nx + dy * ny + dz * nz;
       const level = Math.sqrt(e * e + n * n);
-      this.nearest[b] = Math.max(0, range - radius);
+      const nearest = Math.max(0, range - radius);
+      this.nearest[b] = nearest;
+      this.#boundAspect(b, dx, dy, dz, range, radius);
+      this.haze[b] = 0;
       // Where one may look at the underside, or be in the midst of it, the level direction bounds nothing.
       const away = level - radius;
       const high = Math.sqrt(Math.max(0, range * range - level * level)) + radius;
@@ -72,12 +86,30 @@ export class Pieces {
         this.aside[b] = 2;
         continue;
       }
+      // No elevation is more than its tangent.
+      const { range: far, elevation } = hazeOf(nearest, (high / away) * DEG);
+      this.haze[b] = far * elevation;
       this.east[b] = e / level;
       this.north[b] = n / level;
       // Seen from the eye the ball takes up asin(radius / level) to each side: the chord of that, and a little more.
       const sin = radius / level;
       this.aside[b] = sin / Math.sqrt((1 + Math.sqrt(1 - sin * sin)) / 2) + 1e-9;
     }
+  }
+
+  /** `dx`, `dy`, `dz`: from the middle to the eye. */
+  #boundAspect(b: number, dx: number, dy: number, dz: number, range: number, radius: number): void {
+    const ways = this.#ways;
+    if (!ways) return;
+    this.aspect[b] = 1;
+    if (range <= radius) return;
+    const k = 4 * b;
+    const along = dx * (ways[k] as number) + dy * (ways[k + 1] as number) + dz * (ways[k + 2] as number);
+    const { fullFrom, fullTo } = aspectFactors;
+    const middle = acosDeg(along / range);
+    const apart = Math.asin(radius / range) * DEG + (ways[k + 3] as number) + slackDegrees;
+    if (middle + apart < fullFrom) this.aspect[b] = aspectFactor(middle + apart);
+    else if (middle - apart > fullTo) this.aspect[b] = aspectFactor(middle - apart);
   }
 
   /** The piece that holds sample `i`, looked at: `i % pieceSize` is its place there. */
@@ -107,6 +139,20 @@ function partOf(samples: PathSamples, from: number, to: number): PathSamples {
     speed: samples.speed.subarray(from, to),
     onGround: samples.onGround.subarray(from, to),
   };
+}
+
+/** As `PathInView` has it for the aspect: forward, and up by the slope. */
+function wayOf({ count, forward, up, slope }: PathSamples): readonly number[] {
+  const ways = Array.from({ length: count }, (_, i) => {
+    const [x, y, z] = [0, 1, 2].map(
+      (axis) => (forward[3 * i + axis] as number) + (slope[i] as number) * (up[3 * i + axis] as number),
+    ) as [number, number, number];
+    const long = Math.hypot(x, y, z);
+    return [x / long, y / long, z / long] as const;
+  });
+  const way = ways[Math.floor(count / 2)] as readonly [number, number, number];
+  const apart = ways.map(([x, y, z]) => acosDeg(x * way[0] + y * way[1] + z * way[2]));
+  return [...way, Math.max(...apart)];
 }
 
 function ballOf(centre: Float64Array): readonly number[] {
