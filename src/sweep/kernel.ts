@@ -3,7 +3,6 @@ import { along, dot, frameAt, mapped } from '../figures/geometry/earth';
 import { glaresInto } from '../figures/glare-on-view';
 import { isFlat, mistFactor } from '../figures/light/sky';
 import { hasFlankAt, sinUnderside } from '../figures/light-on-view';
-import type { Framing } from '../figures/optics/framing';
 import { farReach, reachFactor } from '../figures/optics/reach';
 import type { Outlook } from '../figures/outlook';
 import { litFrom, worthwhileFrom } from '../figures/practice';
@@ -191,14 +190,11 @@ export class Kernel {
 
   #along(p: number, instants: readonly number[]): void {
     const pieces = this.#pieces[p] as Pieces;
-    const { reach, framing } = this.#question.outlook;
+    const { reach } = this.#question.outlook;
     let least = this.#leastShare(p, instants);
     for (let b = 0; b < pieces.count; b++) {
       // None of the piece is nearer, and none is seen from farther aside.
-      const far =
-        farReach(reach, leastFocal(framing, pieces.nearest[b] as number)) *
-        (pieces.aspect[b] as number) *
-        slack;
+      const far = farReach(reach, pieces.focal[b] as number) * (pieces.aspect[b] as number) * slack;
       if (far < least) continue;
       const passing = this.#passes(pieces, b, far, instants);
       if (passing === 0) continue;
@@ -275,7 +271,9 @@ export class Kernel {
     const at = this.#at;
     // By the least focal length that this range can need, and the piece's best aspect: what falls here is not framed at all.
     const bound =
-      farReach(reach, view.leastFocalAt(j)) * (pieces.aspect[(i / pieceSize) | 0] as number) * slack;
+      farReach(reach, pieces.focal[(i / pieceSize) | 0] as number) *
+      (pieces.aspect[(i / pieceSize) | 0] as number) *
+      slack;
     if (bound < least) return false;
     const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
     const haze = hazeRange * hazeElevation;
@@ -433,10 +431,6 @@ const atCeiling = 6;
 const atHaze = 7;
 const atShare = 8;
 const atEach = 9;
-
-/** As `View.leastFocalAt` has it, for a range in m. */
-const leastFocal = ({ radius, fill, sensorWidth, sensorHeight }: Framing, range: number): number =>
-  (fill * Math.min(sensorWidth, sensorHeight) * (range - radius)) / (2 * radius);
 
 /** As `elevationAt` has it, degrees. */
 const elevationOf = (up: number, range: number): number =>
