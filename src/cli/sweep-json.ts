@@ -56,6 +56,9 @@ export function sweepJson(
         ...candidateJson(candidate),
         ...(year && { expectedMinutes: year.minutes[i] ?? null }),
       })),
+      ...(year && {
+        overYear: { thinMonths: year.thinMonths, thinHours: year.thinHours },
+      }),
       ...(asked.cells && { cells: cellsJson(sweep, figures) }),
     },
   };

@@ -3,7 +3,6 @@ import { along, dot, frameAt, mapped } from '../figures/geometry/earth';
 import { glaresInto } from '../figures/glare-on-view';
 import { isFlat, mistFactor } from '../figures/light/sky';
 import { hasFlankAt, sinUnderside } from '../figures/light-on-view';
-import type { Framing } from '../figures/optics/framing';
 import { farReach, reachFactor } from '../figures/optics/reach';
 import type { Outlook } from '../figures/outlook';
 import { litFrom, worthwhileFrom } from '../figures/practice';
@@ -45,9 +44,14 @@ export class Kernel {
   /** Its needed focal length in mm, its factor of light, its path and its place on it. */
   readonly focal: Float64Array;
   readonly light: Float64Array;
+  /** Share of its three points that are in sight. */
+  readonly inSight: Float64Array;
   readonly bestPath: Int16Array;
   readonly bestSample: Int32Array;
   readonly #range: Float64Array;
+  /** What was best at the place before. */
+  readonly #formerPath: Int16Array;
+  readonly #formerSample: Int32Array;
   /** 1 where a path is good at an instant: paths x instants. */
   readonly good: Uint8Array;
   /** By which sample; what it was at the place before where it is not good here. */
@@ -66,6 +70,9 @@ export class Kernel {
   readonly #at: Float64Array;
   /** Instants at which the piece under work may matter. */
   readonly #passing: Int32Array;
+  /** Of these the ones at which the sample under work may, and the cosines of its light angles there. */
+  readonly #kept: Int32Array;
+  readonly #cosines: Float64Array;
   /** Whether the sun is behind something: 0 not asked, 1 in sight, 2 hidden. */
   readonly #sunHidden: Uint8Array;
 
@@ -76,13 +83,18 @@ export class Kernel {
     this.worth = new Float64Array(count);
     this.focal = new Float64Array(count);
     this.light = new Float64Array(count);
+    this.inSight = new Float64Array(count);
     this.bestPath = new Int16Array(count).fill(-1);
     this.bestSample = new Int32Array(count);
     this.good = new Uint8Array(count * paths.length);
     this.#goodSample = new Int32Array(count * paths.length).fill(-1);
     this.#range = new Float64Array(count);
+    this.#formerPath = new Int16Array(count);
+    this.#formerSample = new Int32Array(count);
     this.#at = new Float64Array(count * atEach);
     this.#passing = new Int32Array(count);
+    this.#kept = new Int32Array(count);
+    this.#cosines = new Float64Array(count);
     this.#sunHidden = new Uint8Array(count);
     this.#pieces = paths.map(({ samples }) => new Pieces(samples));
     this.#asked = paths.map(({ samples }) => new Int32Array(samples.count));
@@ -107,9 +119,13 @@ export class Kernel {
     const eye = { frame, point: along(frame.origin, frame.up, elevation) };
     this.#suns.at(frame);
     this.#setSuns();
+    // Kept apart: the first sample that is asked is the best so far at every instant.
+    this.#formerPath.set(this.bestPath);
+    this.#formerSample.set(this.bestSample);
     this.worth.fill(0);
     this.focal.fill(NaN);
     this.light.fill(0);
+    this.inSight.fill(0);
     this.good.fill(0);
     this.#range.fill(Infinity);
     this.#sunHidden.fill(0);
@@ -150,11 +166,12 @@ export class Kernel {
     const { paths } = this.#question;
     for (let k = 0; k < instants.length; k++) {
       const t = instants[k] as number;
-      const p = this.bestPath[t] as number;
-      if (p < 0 || this.#asked[p]?.[this.bestSample[t] as number] === this.#turn) continue;
+      const p = this.#formerPath[t] as number;
+      const i = this.#formerSample[t] as number;
+      if (p < 0 || this.#asked[p]?.[i] === this.#turn) continue;
       this.#leastShare(p, instants);
       this.#passAll(instants);
-      this.#sample(p, this.bestSample[t] as number, instants.length, 0);
+      this.#sample(p, i, instants.length, 0);
     }
     for (let p = 0; p < paths.length; p++)
       for (let k = 0; k < instants.length; k++) {
@@ -173,11 +190,11 @@ export class Kernel {
 
   #along(p: number, instants: readonly number[]): void {
     const pieces = this.#pieces[p] as Pieces;
-    const { reach, framing } = this.#question.outlook;
+    const { reach } = this.#question.outlook;
     let least = this.#leastShare(p, instants);
     for (let b = 0; b < pieces.count; b++) {
       // None of the piece is nearer, and none is seen from farther aside.
-      const far = farReach(reach, leastFocal(framing, pieces.nearest[b] as number)) * slack;
+      const far = farReach(reach, pieces.focal[b] as number) * (pieces.aspect[b] as number) * slack;
       if (far < least) continue;
       const passing = this.#passes(pieces, b, far, instants);
       if (passing === 0) continue;
@@ -196,11 +213,14 @@ export class Kernel {
     const east = pieces.east[b] as number;
     const north = pieces.north[b] as number;
     const aside = pieces.aside[b] as number;
+    const haze = pieces.haze[b] as number;
     let count = 0;
     for (let k = 0; k < instants.length; k++) {
       const t = instants[k] as number;
       const o = t * atEach;
-      const step = (at[o + atShare] as number) * perShare;
+      // At least by 1 / (1 - hazed) more is needed, for which no division is spent.
+      const hazed = haze * (at[o + atHaze] as number);
+      const step = (at[o + atShare] as number) * perShare * (1 + hazed + hazed * hazed);
       if (step > limitSteps) continue;
       const cos = east * (at[o + atLevelEast] as number) + north * (at[o + atLevelNorth] as number) + aside;
       if (cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
@@ -248,9 +268,17 @@ export class Kernel {
     const te = out > 0 ? -e / out : 0;
     const tn = out > 0 ? -n / out : 0;
     const tu = -u / out;
-    const passing = this.#passing;
-    const limits = this.#limits;
     const at = this.#at;
+    // By the least focal length that this range can need, and the piece's best aspect: what falls here is not framed at all.
+    const bound =
+      farReach(reach, pieces.focal[(i / pieceSize) | 0] as number) *
+      (pieces.aspect[(i / pieceSize) | 0] as number) *
+      slack;
+    if (bound < least) return false;
+    const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
+    const haze = hazeRange * hazeElevation;
+    const kept = this.#sunwards(count, bound, haze, te, tn, fromBelow ? tu : 0, fromBelow, out === 0);
+    if (kept === 0) return false;
     const focal = view.focalAt(j);
     if (focal !== focal) return false;
     const reached = reachFactor(reach, focal);
@@ -259,33 +287,28 @@ export class Kernel {
     const aspect = aspectFactor(cosAspect !== cosAspect ? null : acosDeg(cosAspect));
     const most = reached * aspect;
     if (most * slack < least) return false;
-    const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
-    const hasFlank = hasFlankAt(view, j);
     const perShare = limitSteps / (most * slack);
     let flankKnown = false;
+    let hasFlank = false;
     let flankE = 0;
     let flankN = 0;
     let flankU = 0;
+    const limits = this.#limits;
     const { suns } = this.#suns;
     const all = this.worth.length;
     let told = false;
-    for (let k = 0; k < count; k++) {
-      const t = passing[k] as number;
+    for (let k = 0; k < kept; k++) {
+      const t = this.#kept[k] as number;
       const o = t * atEach;
-      // Without the haze first: it takes a division and a power.
+      const cos = this.#cosines[k] as number;
       const step = (at[o + atShare] as number) * perShare;
-      if (step > limitSteps) continue;
-      const cos = fromBelow
-        ? te * (at[o + atEast] as number) + tn * (at[o + atNorth] as number) + tu * (at[o + atUp] as number)
-        : out > 0
-          ? te * (at[o + atLevelEast] as number) + tn * (at[o + atLevelNorth] as number)
-          : 1;
-      if (cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
+      if (step > limitSteps || cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
       const { sky } = suns[t] as MovingSun;
-      const hazed = (1 - hazeRange * hazeElevation * (at[o + atHaze] as number)) * mistFactor(range, sky);
+      const hazed = (1 - haze * (at[o + atHaze] as number)) * mistFactor(range, sky);
       if ((at[o + atShare] as number) > most * hazed * slack) continue;
-      if (hasFlank && !flankKnown) {
+      if (!flankKnown) {
         flankKnown = true;
+        hasFlank = hasFlankAt(view, j);
         const sign = view.leftwardsAt(j, e, n, u) < 0 ? 1 : -1;
         flankE = sign * view.leftwardsAt(j, 1, 0, 0);
         flankN = sign * view.leftwardsAt(j, 0, 1, 0);
@@ -313,6 +336,7 @@ export class Kernel {
         this.worth[t] = total;
         this.focal[t] = focal;
         this.light[t] = light;
+        this.inSight[t] = sight;
         this.bestPath[t] = p;
         this.bestSample[t] = i;
         this.#range[t] = range;
@@ -333,6 +357,43 @@ export class Kernel {
       }
     }
     return told;
+  }
+
+  /**
+   * Of the first `count` passing instants those at which a sample may matter whose product of all but light and haze is at
+   * most `bound`, with the cosines of their light angles, to `#kept` and `#cosines`: how many. (`te`, `tn`, `tu`): towards
+   * the eye, level or `fromBelow`.
+   */
+  #sunwards(
+    count: number,
+    bound: number,
+    haze: number,
+    te: number,
+    tn: number,
+    tu: number,
+    fromBelow: boolean,
+    isOverhead: boolean,
+  ): number {
+    const at = this.#at;
+    const limits = this.#limits;
+    const perShare = limitSteps / bound;
+    const toEast = fromBelow ? atEast : atLevelEast;
+    const toNorth = fromBelow ? atNorth : atLevelNorth;
+    let kept = 0;
+    for (let k = 0; k < count; k++) {
+      const t = this.#passing[k] as number;
+      const o = t * atEach;
+      const hazed = haze * (at[o + atHaze] as number);
+      const step = (at[o + atShare] as number) * perShare * (1 + hazed + hazed * hazed);
+      if (step > limitSteps) continue;
+      const cos = isOverhead
+        ? 1
+        : te * (at[o + toEast] as number) + tn * (at[o + toNorth] as number) + tu * (at[o + atUp] as number);
+      if (cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
+      this.#kept[kept] = t;
+      this.#cosines[kept++] = cos;
+    }
+    return kept;
   }
 
   #setGood(p: number, t: number, i: number): void {
@@ -370,10 +431,6 @@ const atCeiling = 6;
 const atHaze = 7;
 const atShare = 8;
 const atEach = 9;
-
-/** As `View.leastFocalAt` has it, for a range in m. */
-const leastFocal = ({ radius, fill, sensorWidth, sensorHeight }: Framing, range: number): number =>
-  (fill * Math.min(sensorWidth, sensorHeight) * (range - radius)) / (2 * radius);
 
 /** As `elevationAt` has it, degrees. */
 const elevationOf = (up: number, range: number): number =>

@@ -14,6 +14,8 @@ export interface SweepAsked extends PathsAsked {
   readonly hours: Hours | null;
   /** s from instant to instant. */
   readonly step: number | null;
+  /** ms since 1970 of single moments whose light is wanted too, such as those of the survey; none where left out. */
+  readonly moments?: readonly number[];
 }
 
 /** A question that can be answered. */
@@ -22,6 +24,8 @@ export interface SweepPlan {
   readonly instants: readonly number[];
   /** s. */
   readonly step: number;
+  /** ms since 1970, as asked. */
+  readonly moments: readonly number[];
   readonly paths: readonly Path[];
 }
 
@@ -94,7 +98,10 @@ export function planSweep(contents: Contents, asked: SweepAsked): Planned {
       'hours',
       `that would be ${perThousand(count)} instants; at most ${mostInstants}: choose a longer step`,
     );
-  return { ok: true, plan: { area, instants: instantsWithin(hours, step), step, paths } };
+  return {
+    ok: true,
+    plan: { area, instants: instantsWithin(hours, step), step, moments: asked.moments ?? [], paths },
+  };
 }
 
 const mostInstants = 400;

@@ -27,9 +27,13 @@ export interface CellFigures {
   readonly goodByPath: Uint16Array;
   /** Index in `groundCodes`. */
   readonly ground: Uint8Array;
+  /** Parts of the aircraft in sight, 0 to 1, in the best sample at the best instant; NaN where nothing has any worth. */
+  readonly inSight: Float64Array;
+  /** Factor of light of the best sample at each of the moments asked for, NaN where nothing has any worth: cells x moments. */
+  readonly lightAt: Float64Array;
 }
 
-export const emptyFigures = (cells: Int32Array, paths: number): CellFigures => ({
+export const emptyFigures = (cells: Int32Array, paths: number, moments: number): CellFigures => ({
   cells,
   worth: new Float64Array(cells.length),
   summedWorth: new Float64Array(cells.length),
@@ -38,6 +42,8 @@ export const emptyFigures = (cells: Int32Array, paths: number): CellFigures => (
   good: new Uint16Array(cells.length),
   goodByPath: new Uint16Array(cells.length * paths),
   ground: new Uint8Array(cells.length),
+  inSight: new Float64Array(cells.length).fill(NaN),
+  lightAt: new Float64Array(cells.length * moments).fill(NaN),
 });
 
 /** One question, ready to be answered cell by cell, in any order. Where somebody may stand comes with it. */
@@ -47,30 +53,39 @@ export class Sweep {
   readonly outlook: Outlook;
   readonly ground: GroundPlan;
   readonly #kernel: Kernel;
+  /** Looks at the moments alone: they are no part of the hours that are summed. */
+  readonly #momentKernel: Kernel | null;
 
   constructor(contents: Contents, plan: SweepPlan, terrain: ElevationGrid | null) {
-    const { area, paths, instants } = plan;
+    const { area, paths, instants, moments } = plan;
     this.plan = plan;
     this.contents = contents;
     this.outlook = outlookOf(contents, terrain);
     this.ground = new GroundPlan(contents, area);
     const middle = cellPosition(area, Math.floor(area.count / 2) * (area.count + 1));
-    this.#kernel = new Kernel({ paths, outlook: this.outlook, instants, middle });
+    const { outlook } = this;
+    this.#kernel = new Kernel({ paths, outlook, instants, middle });
+    this.#momentKernel =
+      moments.length > 0 ? new Kernel({ paths, outlook, instants: moments, middle }) : null;
   }
 
   /** The figures of some cells. */
   figuresOf(cells: Int32Array): CellFigures {
-    const { area, paths, instants } = this.plan;
-    const out = emptyFigures(cells, paths.length);
+    const { area, paths, instants, moments } = this.plan;
+    const out = emptyFigures(cells, paths.length, moments.length);
     for (let k = 0; k < cells.length; k++) {
       const index = cells[k] as number;
       const [x, y] = middleOf(area, index);
       out.ground[k] = groundCodes.indexOf(this.ground.ofCell(x, y).ground);
-      const kernel = this.lookFrom(cellPosition(area, index));
+      const position = cellPosition(area, index);
+      const eye = this.#eyeAt(position);
+      const kernel = this.#kernel;
+      kernel.at(position, eye);
       const best = bestInstant(kernel.worth);
       out.worth[k] = kernel.worth[best] as number;
       out.focal[k] = kernel.focal[best] as number;
       out.light[k] = kernel.light[best] as number;
+      if ((kernel.worth[best] as number) > 0) out.inSight[k] = kernel.inSight[best] as number;
       let [sum, good] = [0, 0];
       for (let t = 0; t < instants.length; t++) {
         sum += kernel.worth[t] as number;
@@ -84,13 +99,27 @@ export class Sweep {
       }
       out.summedWorth[k] = sum;
       out.good[k] = good;
+      this.#lookAtMoments(out, k, position, eye);
     }
     return out;
   }
 
+  #lookAtMoments(out: CellFigures, k: number, position: Position, eye: number): void {
+    const kernel = this.#momentKernel;
+    if (!kernel) return;
+    kernel.at(position, eye);
+    const count = this.plan.moments.length;
+    for (let m = 0; m < count; m++)
+      if ((kernel.worth[m] as number) > 0) out.lightAt[k * count + m] = kernel.light[m] as number;
+  }
+
+  #eyeAt(position: Position): number {
+    return this.groundUnder(position).elevation + standingEyeHeight;
+  }
+
   /** The kernel after looking from a position; its answers hold until the next look. */
   lookFrom(position: Position): Kernel {
-    this.#kernel.at(position, this.groundUnder(position).elevation + standingEyeHeight);
+    this.#kernel.at(position, this.#eyeAt(position));
     return this.#kernel;
   }
 

@@ -7,6 +7,7 @@ import { frameAt } from '../../src/figures/geometry/earth';
 import { SightLines } from '../../src/figures/sight/sight-lines';
 import type { Surroundings } from '../../src/figures/sight/surroundings';
 import type { Terrain } from '../../src/figures/sight/terrain';
+import { viewshed } from '../../src/figures/sight/viewshed';
 import { tiff } from './tiff';
 import { seeded } from './tolerance';
 
@@ -118,6 +119,25 @@ export function ours(heights: Float32Array): Uint8Array {
     lines.look({ count: cells, points });
     for (let c = 0; c < cells; c++) seen[r * cells + c] = lines.inSight[c] === 3 ? 1 : 0;
   }
+  return seen;
+}
+
+/** The same for all cells at once, carried from ring to ring. */
+export function ringByRing(heights: Float32Array): Uint8Array {
+  const seen = new Uint8Array(cells * cells);
+  const [column, row] = eyeAt;
+  const look = {
+    heights,
+    columns: cells,
+    rows: cells,
+    cell: cellM,
+    column,
+    row,
+    eye: eyeHeight,
+    target: 0,
+    sink,
+  };
+  viewshed(look, seen, new Float64Array(cells * cells));
   return seen;
 }
 

@@ -12,7 +12,7 @@ const usual: SweepAsked = {
   side: 3000,
   cell: 50,
   hours: { from: Date.UTC(2026, 5, 21, 5), to: Date.UTC(2026, 5, 21, 19) },
-  step: 3600,
+  step: 7200,
   names: null,
   wind: null,
   configuration: 0,
@@ -57,8 +57,17 @@ function proposed(contents: Contents, asked: SweepAsked = usual) {
   return { ...candidatesOf(sweep, figures), plan, figures };
 }
 
+/** One question for what several tests look at: it is most of what they take. */
+const withLane = field([lane]);
+const answered = lazily(() => proposed(withLane));
+
+function lazily<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => (made ??= make());
+}
+
 test('[S160] the list offers different places, open ground first, at most twelve, at most three on one way', () => {
-  const { candidates } = proposed(field([lane]));
+  const { candidates } = answered();
   expect(candidates.length).toBeGreaterThan(4);
   expect(candidates.length).toBeLessThanOrEqual(12);
   candidates.forEach((a, i) =>
@@ -75,7 +84,7 @@ test('[S160] the list offers different places, open ground first, at most twelve
 });
 
 test('[S161] each path has its best place among them', () => {
-  const { candidates, plan, figures } = proposed(field());
+  const { candidates, plan, figures } = answered();
   plan.paths.forEach(({ ref }, p) => {
     const most = Math.max(
       ...[...figures.cells].map((_, k) =>
@@ -90,8 +99,8 @@ test('[S161] each path has its best place among them', () => {
 });
 
 test('[S162] what is said of a place is what figures say of a spot there', () => {
-  const contents = field([lane]);
-  const { candidates, plan } = proposed(contents);
+  const contents = withLane;
+  const { candidates, plan } = answered();
   for (const candidate of candidates.slice(0, 4)) {
     const spot = spotThere(candidate.position, null);
     const seen = spotFigures(spot, plan.paths, outlookOf(contents), plan.instants);
@@ -107,7 +116,10 @@ test('[S162] what is said of a place is what figures say of a spot there', () =>
 });
 
 test('[S163] a field that forbids photography: nothing is proposed, and it is said', () => {
-  const { candidates, none } = proposed(field([lane], { rules: { photography: 'forbidden' } }));
+  const { candidates, none } = proposed(field([lane], { rules: { photography: 'forbidden' } }), {
+    ...usual,
+    side: 500,
+  });
   expect(candidates).toEqual([]);
   expect(none).toBe('forbidden-by-field');
 });

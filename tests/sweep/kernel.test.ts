@@ -104,10 +104,10 @@ test('[S120] worth at a cell is the total of the best sample that figures give a
     [summer, 1],
     [winter, 2],
   ] as const) {
-    const { worst, lit, good } = compared(contents, paths, hours(day, 24), 60, seed);
+    const { worst, lit, good } = compared(contents, paths, hours(day, 12, 2 * hour), 24, seed);
     expect(worst).toBeLessThan(1e-6);
-    expect(lit).toBeGreaterThan(400);
-    expect(good).toBeGreaterThan(20);
+    expect(lit).toBeGreaterThan(60);
+    expect(good).toBeGreaterThan(2);
   }
 });
 
@@ -115,10 +115,10 @@ test('[S120] ... among 500 obstacles, some in leaf, on ground with waves, over t
   const contents = tallTown();
   const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
   const instants = [...hours(summer + 4 * hour, 8, 2 * hour), ...hours(winter + 8 * hour, 4, 2 * hour)];
-  const { worst, changed, lit } = compared(contents, paths, instants, 60, 3, wavyGround());
+  const { worst, changed, lit } = compared(contents, paths, instants, 24, 3, wavyGround());
   expect(worst).toBeLessThan(1e-6);
-  expect(changed).toBeGreaterThan(40);
-  expect(lit).toBeGreaterThan(400);
+  expect(changed).toBeGreaterThan(15);
+  expect(lit).toBeGreaterThan(120);
 });
 
 test('[S120] ... under cloud and in mist, each hour another', () => {
@@ -131,9 +131,9 @@ test('[S120] ... under cloud and in mist, each hour another', () => {
     const at = (instant / hour) % 4;
     return { direct: [1, 0.8, 0.35, 0][at] ?? 1, visibility: [10_000, 4000, 9999, 1500][at] ?? 10_000 };
   };
-  const { worst, lit } = compared(contents, paths, hours(summer, 24), 30, 6, null, skyAt);
+  const { worst, lit } = compared(contents, paths, hours(summer, 24), 10, 6, null, skyAt);
   expect(worst).toBeLessThan(1e-6);
-  expect(lit).toBeGreaterThan(200);
+  expect(lit).toBeGreaterThan(60);
 });
 
 test('[S120] ... south of the equator, beside the antimeridian, with the sun overhead', () => {
@@ -152,9 +152,9 @@ test('[S120] ... south of the equator, beside the antimeridian, with the sun ove
     { subjects: [plainSubject], kit: plainKit, site: { reference: [-179.999, -16.685] } },
   );
   const paths = pathsOf(contents, () => true);
-  const { worst, lit } = compared(contents, paths, hours(winter, 24), 40, 5);
+  const { worst, lit } = compared(contents, paths, hours(winter, 24), 16, 5);
   expect(worst).toBeLessThan(1e-6);
-  expect(lit).toBeGreaterThan(200);
+  expect(lit).toBeGreaterThan(60);
 });
 
 test('[S121] a path is good at an instant if some sample without glare has a total of at least 0.6', () => {
