@@ -15,7 +15,7 @@ export type PlacedGroundPlan = GroundPlan & { readonly near: Position };
 const planWithin = 0.2;
 
 /** What the page is made of: the open survey, what follows from it, and what stands behind the ports. */
-export interface Parts extends Pick<Contexts, 'files' | 'sources' | 'downloads' | 'program'> {
+export interface Parts extends Pick<Contexts, 'files' | 'sources' | 'downloads' | 'program' | 'passing'> {
   readonly document: SurveyDocument;
   readonly view: View;
   readonly derived: Derived;
@@ -26,7 +26,7 @@ export interface Parts extends Pick<Contexts, 'files' | 'sources' | 'downloads' 
 
 /** The parts as the components ask for them. */
 export function contextsOf(parts: Parts): Contexts {
-  const { document, view, derived, files, sources, downloads, program } = parts;
+  const { document, view, derived, files, sources, downloads, program, passing } = parts;
   return {
     editing: document,
     steps: document,
@@ -41,6 +41,7 @@ export function contextsOf(parts: Parts): Contexts {
     land: new SurveyLand(parts.land, derived, parts.groundPlans),
     downloads,
     program,
+    passing,
   };
 }
 

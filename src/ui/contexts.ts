@@ -7,6 +7,7 @@ import type { GroundPlan } from '../ports/ground-plan';
 import type { Imports } from '../ports/imports';
 import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
+import type { Passing } from '../ports/passing';
 import type { PastWinds } from '../ports/past-winds';
 import type { Downloads } from '../ports/downloads';
 import type { Program } from '../ports/program';
@@ -86,6 +87,7 @@ export interface Contexts {
   readonly land: Land;
   readonly downloads: Downloads;
   readonly program: Program;
+  readonly passing: Passing;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -101,6 +103,7 @@ export const [getSources, setSources] = createContext<Sources>();
 export const [getLand, setLand] = createContext<Land>();
 export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
+export const [getPassing, setPassing] = createContext<Passing>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -117,4 +120,5 @@ export function provide(handed: Contexts): void {
   setLand(handed.land);
   setDownloads(handed.downloads);
   setProgram(handed.program);
+  setPassing(handed.passing);
 }

@@ -55,6 +55,12 @@ export const entries: readonly Entry[] = [
     run: ({ files }) => void files.save(),
   },
   {
+    label: 'Pass on',
+    title: 'Hand this survey to somebody, or to your other device',
+    place: 'menu',
+    dialog: () => import('../pass-on/PassOnDialog.svelte'),
+  },
+  {
     label: 'Kit',
     title: 'Bodies, lenses and subjects',
     place: 'menu',
