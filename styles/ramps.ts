@@ -70,3 +70,35 @@ export const shareSteps = [
 
 export const shareColour = (share: number): string =>
   (shareSteps.find((step) => share <= step.to) ?? shareSteps[shareSteps.length - 1] ?? shareSteps[0]).colour;
+
+/** Good minutes of a day from a place, pale to dark: the hue of shares, since both count time. */
+export const minuteSteps = [
+  { to: 30, colour: shareSteps[1].colour },
+  { to: 90, colour: shareSteps[2].colour },
+  { to: 180, colour: shareSteps[3].colour },
+  { to: 360, colour: shareSteps[4].colour },
+  { to: Infinity, colour: shareSteps[5].colour },
+] as const;
+
+/** The factor of light of a place's best picture, 0 to 1: the ramp of light angles turned round. */
+export const lightFactorSteps = [
+  { to: 0.1, colour: cividis[6] },
+  { to: 0.3, colour: cividis[5] },
+  { to: 0.5, colour: cividis[4] },
+  { to: 0.7, colour: cividis[3] },
+  { to: 0.85, colour: cividis[2] },
+  { to: 0.95, colour: cividis[1] },
+  { to: 1, colour: cividis[0] },
+] as const;
+
+/** What cells are coloured by, layer by layer: in minutes, mm, factor of light and share in sight. */
+export const placeSteps = {
+  minutes: minuteSteps,
+  focal: focalSteps,
+  'light-a': lightFactorSteps,
+  'light-b': lightFactorSteps,
+  'in-sight': shareSteps,
+} as const;
+
+/** The lines over ground where nobody may stand, and the ground between them. */
+export const closedGround = { line: '#6b5a48', between: '#8f8476' } as const;

@@ -12,11 +12,11 @@ const arrows: Record<string, readonly string[]> = {
   figures: ['survey', 'time'],
   imports: ['survey', 'units', 'time', 'figures'],
   merging: ['survey', 'figures'],
-  exports: ['survey', 'figures', 'units', 'time'],
+  exports: ['survey', 'figures', 'units', 'time', 'sweep'],
   storage: [],
-  state: ['survey', 'figures', 'storage'],
+  state: ['survey', 'figures', 'storage', 'sweep'],
   map: ['state', 'figures', 'survey', 'units'],
-  ports: ['state', 'survey', 'figures', 'exports', 'imports', 'units'],
+  ports: ['state', 'survey', 'figures', 'exports', 'imports', 'units', 'sweep'],
   keeping: ['survey', 'state', 'storage', 'units', 'ports'],
   services: [
     'ports',
@@ -48,7 +48,7 @@ const arrows: Record<string, readonly string[]> = {
     'ui',
     'sweep',
   ],
-  ui: ['ports', 'state', 'survey', 'figures', 'exports', 'units', 'time', 'map', 'viewfinder'],
+  ui: ['ports', 'state', 'survey', 'figures', 'exports', 'units', 'time', 'map', 'viewfinder', 'sweep'],
   viewfinder: ['figures', 'survey'],
   sweep: ['survey', 'figures', 'time'],
   cli: ['survey', 'figures', 'time', 'imports', 'units', 'sweep', 'merging'],
@@ -124,9 +124,10 @@ describe('[A1] rooms import along the arrows only', () => {
     expect(wrong).toEqual([]);
   });
 
-  it('lets panels show figures but not compute them: ui imports types of figures only', () => {
+  it('lets panels show figures but not compute them: ui imports types of figures and of the sweep only', () => {
     const wrong = imports.filter(
-      ({ file, target, typesOnly }) => file.startsWith('ui/') && target.includes('/figures/') && !typesOnly,
+      ({ file, target, typesOnly }) =>
+        file.startsWith('ui/') && /\/(figures|sweep)\//.test(target) && !typesOnly,
     );
     expect(wrong).toEqual([]);
   });

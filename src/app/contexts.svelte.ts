@@ -15,7 +15,10 @@ export type PlacedGroundPlan = GroundPlan & { readonly near: Position };
 const planWithin = 0.2;
 
 /** What the page is made of: the open survey, what follows from it, and what stands behind the ports. */
-export interface Parts extends Pick<Contexts, 'files' | 'sources' | 'downloads' | 'program' | 'passing'> {
+export interface Parts extends Pick<
+  Contexts,
+  'files' | 'sources' | 'downloads' | 'program' | 'passing' | 'mine' | 'placeSearch'
+> {
   readonly document: SurveyDocument;
   readonly view: View;
   readonly derived: Derived;
@@ -26,7 +29,7 @@ export interface Parts extends Pick<Contexts, 'files' | 'sources' | 'downloads' 
 
 /** The parts as the components ask for them. */
 export function contextsOf(parts: Parts): Contexts {
-  const { document, view, derived, files, sources, downloads, program, passing } = parts;
+  const { document, view, derived, files, sources, downloads, program, passing, placeSearch } = parts;
   return {
     editing: document,
     steps: document,
@@ -42,6 +45,8 @@ export function contextsOf(parts: Parts): Contexts {
     downloads,
     program,
     passing,
+    mine: parts.mine,
+    placeSearch,
   };
 }
 

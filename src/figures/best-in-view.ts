@@ -19,6 +19,20 @@ export function scoreAt(view: PathInView, i: number, sun: SunThere, reach: Reach
   return { total, light, reach: reached, aspect, sight, haze };
 }
 
+/** The same total without its factors: nothing is made while samples are compared. */
+function totalAt(view: PathInView, i: number, sun: SunThere, reach: Reach): number {
+  const reached = reachOfSample(view, i, reach);
+  if (reached === 0) return 0;
+  const altitude = sun.sun.geometricAltitude;
+  return (
+    lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun), sun.sky) *
+    reached *
+    aspectFactor(aspectAt(view, i)) *
+    view.sightAt(i) *
+    hazeFactor(view.range[i] as number, altitude, elevationAt(view, i), sun.sky)
+  );
+}
+
 /**
  * The sample of the highest total; at equal totals (night) the least slant range. Never one that is hidden, as long as
  * anything of the path is in sight.
@@ -26,29 +40,38 @@ export function scoreAt(view: PathInView, i: number, sun: SunThere, reach: Reach
 export function bestIndex(view: PathInView, sun: SunThere, reach: Reach): number {
   const closest = closestInSight(view);
   if (view.sightAt(closest) === 0 || lightCeiling(sun.sun.geometricAltitude, sun.sky) === 0) return closest;
-  return bestFrom(view, sun, reach, closest, 0, view.count, anything);
+  return bestAround(view, sun, reach, closest, closest, 0, view.count - 1, anything);
 }
 
 const anything = () => true;
 
-/** The better one of sample `best` (-1 for none) and those from one index to another (excluded) that count. */
-function bestFrom(
+type Counts = (view: PathInView, i: number) => boolean;
+
+/**
+ * The better one of sample `best` (-1 for none) and those from one index to another that count. Looked at from `start`
+ * outwards: near the spot a sample soon scores so high that those farther off need no framing at all.
+ */
+function bestAround(
   view: PathInView,
   sun: SunThere,
   reach: Reach,
   best: number,
+  start: number,
   from: number,
   to: number,
-  counts: (view: PathInView, i: number) => boolean,
+  counts: Counts,
 ): number {
   const ceiling = lightCeiling(sun.sun.geometricAltitude, sun.sky);
-  let total = best < 0 ? -1 : scoreAt(view, best, sun, reach).total;
-  for (let i = from; i < to; i++) {
+  let total = best < 0 ? -1 : totalAt(view, best, sun, reach);
+  const middle = Math.max(from, Math.min(to, start));
+  const ahead = to - middle;
+  for (let k = 0; k <= to - from; k++) {
+    const i = k <= ahead ? middle + k : middle - (k - ahead);
     // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.
     if (view.sightAt(i) === 0) continue;
     if (ceiling * farReach(reach, view.leastFocalAt(i)) < total) continue;
     if (ceiling * reachOfSample(view, i, reach) < total || !counts(view, i)) continue;
-    const score = scoreAt(view, i, sun, reach).total;
+    const score = totalAt(view, i, sun, reach);
     if (score > total || (score === total && (view.range[i] as number) < (view.range[best] as number))) {
       total = score;
       best = i;
@@ -81,7 +104,7 @@ export function passIndex(
   const usable = runs.some(([from, to]) => best >= from && best <= to);
   if (usable && view.sightAt(best) > 0 && passesAt(view, best)) return best;
   let pass = -1;
-  for (const [from, to] of runs) pass = bestFrom(view, sun, reach, pass, from, to + 1, passesAt);
+  for (const [from, to] of runs) pass = bestAround(view, sun, reach, pass, best, from, to, passesAt);
   return pass;
 }
 

@@ -6,15 +6,17 @@ import { labelLayers } from './layers/label-layers';
 import { handleLayers, selectionLayers } from './layers/mark-layers';
 import { useLayers } from './layers/use-layers';
 import { pathLayers } from './layers/path-layers';
+import { placeMarkLayers, reachLineLayers } from './layers/place-layers';
 import { ringsOn } from './layers/ring-layers';
 
 const isName = ({ id }: LayerPiece) => id.startsWith('ground-plan-name');
 
 /**
  * Layers that mark a place in the order and draw nothing by themselves. What is put in before `base` lies on the
- * plain plan and under everything else; what is put in before `relief` lies on the base map and under the survey.
+ * plain plan and under everything else; what is put in before `relief` lies on the base map and under the survey; what is
+ * put in before `picture` lies on the roads that were brought in as well.
  */
-export const slots = { base: veilLayer.id, relief: 'relief-slot' } as const;
+export const slots = { base: veilLayer.id, relief: 'relief-slot', picture: 'picture-slot' } as const;
 
 /** Everything on the map, in the order in which it is printed. */
 export const mapLayers: readonly LayerPiece[] = [
@@ -25,9 +27,11 @@ export const mapLayers: readonly LayerPiece[] = [
   veilLayer,
   { id: slots.relief, type: 'background', layout: { visibility: 'none' } },
   ...useLayers,
+  { id: slots.picture, type: 'background', layout: { visibility: 'none' } },
   ...groundLayers,
   ...runwayLayers,
   ...pathLayers,
+  ...reachLineLayers,
   ...ringsOn('spots'),
   ...ringsOn('live'),
   ...selectionLayers,
@@ -35,6 +39,7 @@ export const mapLayers: readonly LayerPiece[] = [
   ...gridLayers.filter((l) => l.type === 'symbol'),
   ...groundPlanLayers.filter(isName),
   ...labelLayers,
+  ...placeMarkLayers,
 ];
 
 /** What can be picked, by what the user most likely means: a handle before a spot, a spot before the ground. */

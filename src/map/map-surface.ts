@@ -12,6 +12,7 @@ export const sourceNames = [
   'use',
   'ground',
   'lit',
+  'places',
   'paths',
   'spots',
   'live',
@@ -51,6 +52,15 @@ export interface PointerListener {
 
 export type Cursor = 'default' | 'pointer' | 'move' | 'crosshair';
 
+/** A picture that lies on the ground: RGBA, rows from the north. */
+export interface MapPicture {
+  readonly pixels: Uint8ClampedArray<ArrayBuffer>;
+  /** Pixels to a side. */
+  readonly size: number;
+  /** North-west, north-east, south-east and south-west corner. */
+  readonly corners: readonly [Position, Position, Position, Position];
+}
+
 /** South-west and north-east corner. */
 export type Bounds = readonly [southWest: Position, northEast: Position];
 
@@ -64,6 +74,8 @@ export interface MapSurface {
   setBase(ground: BaseGround, pale: boolean): void;
   /** Shades the slopes of the ground; null for a map without. The same object again changes nothing. */
   setRelief(grid: ElevationGrid | null): void;
+  /** Lies on the ground under what the survey draws; null for none. The same object again changes nothing. */
+  setPicture(picture: MapPicture | null): void;
   /** Asks the server of the base map again, if it was out of reach. */
   retryBase(): void;
   /** What is drawn in `layers` within `tolerance` pixels, topmost first. */

@@ -18,6 +18,7 @@ import {
   type Bounds,
   type Cursor,
   type MapHit,
+  type MapPicture,
   type MapSurface,
   type Pixel,
   type PointerListener,
@@ -71,6 +72,8 @@ export class MapView implements MapSurface {
   #ground: { readonly ground: BaseGround; readonly pale: boolean } | null = null;
   #look: Look;
   #relief: ElevationGrid | null = null;
+  #picture: MapPicture | null = null;
+  readonly #pictureCanvas = globalThis.document.createElement('canvas');
 
   constructor({ container, centre, zoom, look, pointers, onCamera, onRest, onReady, onBase }: Options) {
     this.#look = look;
@@ -108,6 +111,7 @@ export class MapView implements MapSurface {
       this.#flush();
       // Before that, a slow server would hold up the survey.
       if (this.#relief) this.#shade();
+      if (this.#picture) this.#lay();
       if (this.#ground) this.#base.show(this.#ground.ground, this.#ground.pale);
       void map.once('idle').then(() => onReady());
     });
@@ -171,6 +175,44 @@ export class MapView implements MapSurface {
         paint: reliefPaint[this.#look],
       },
       slots.relief,
+    );
+  }
+
+  setPicture(picture: MapPicture | null): void {
+    if (picture === this.#picture) return;
+    this.#picture = picture;
+    if (this.#loaded) this.#lay();
+  }
+  #lay(): void {
+    const map = this.#map;
+    const picture = this.#picture;
+    const source = map.getSource<maplibre.CanvasSource>('picture');
+    if (!picture) {
+      if (map.getLayer('picture')) map.removeLayer('picture');
+      if (source) map.removeSource('picture');
+      return;
+    }
+    const { pixels, size, corners } = picture;
+    const canvas = this.#pictureCanvas;
+    if (canvas.width !== size) canvas.width = canvas.height = size;
+    canvas.getContext('2d')?.putImageData(new ImageData(pixels, size, size), 0, 0);
+    const coordinates = corners.map(([lng, lat]) => [lng, lat]) as maplibre.Coordinates;
+    if (source) {
+      source.setCoordinates(coordinates);
+      // Playing for one frame reads the canvas once.
+      source.play();
+      source.pause();
+      return;
+    }
+    map.addSource('picture', { type: 'canvas', canvas, coordinates, animate: false });
+    map.addLayer(
+      {
+        id: 'picture',
+        type: 'raster',
+        source: 'picture',
+        paint: { 'raster-resampling': 'nearest', 'raster-opacity': 0.72, 'raster-fade-duration': 0 },
+      },
+      slots.picture,
     );
   }
 

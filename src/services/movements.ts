@@ -1,5 +1,6 @@
 import { typeNamed } from '../figures/movements/find-types';
 import { nearestClass } from '../figures/movements/nearest-class';
+import { typeHeard } from '../figures/movements/type-heard';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import { saveFile } from '../storage/files';
@@ -52,10 +53,8 @@ export class SurveyMovements implements MovementLists {
   }
 
   add({ movements, unknown }: MovementReading, subjects: Readonly<Record<string, string>>): void {
-    const chosen = (type: string) => {
-      const known = unknown.find((u) => u.type === type);
-      return known ? (subjects[type] ?? known.nearest) || null : null;
-    };
+    // What nobody chose stays unknown: a class is offered, never taken in silence.
+    const chosen = (type: string) => (unknown.some((u) => u.type === type) ? subjects[type] || null : null);
     const added = movements.map((m) => ({ ...m, subject: m.subject ?? chosen(m.type) }));
     const present = this.#derived.contents.movements;
     this.#document.perform('add movements', (s) => addMovements(s, present, added));
@@ -65,14 +64,10 @@ export class SurveyMovements implements MovementLists {
     const { readTypedMovement } = await import('../imports/movements/typed-movement');
     const { contents } = this.#derived;
     const { date } = this.#derived.day;
-    const read = readTypedMovement(line, everyDay ? null : date);
+    const read = readTypedMovement(line, everyDay ? null : date, typeHeard);
     if (!read.ok) return read.reason;
-    const { type } = read.movement;
-    const subject = type === '' || this.#isKnown(type) ? null : nearestClass(type, contents.subjects);
     const before = this.#document.survey;
-    this.#document.perform('add a movement', (s) =>
-      addMovements(s, contents.movements, [{ ...read.movement, subject }]),
-    );
+    this.#document.perform('add a movement', (s) => addMovements(s, contents.movements, [read.movement]));
     return this.#document.survey === before ? 'That one is in the list already.' : null;
   }
 

@@ -1,6 +1,7 @@
 import type { Position, Survey } from '../survey/document';
 import type { DrawTool } from '../survey/drawings';
 import type { VertexRef } from '../survey/edits/vertices';
+import { DrawnPlaces } from './drawn-places.svelte';
 
 /** What the pointer does on the map: select and drag, or draw one of these. */
 export type Tool = 'select' | DrawTool;
@@ -126,6 +127,7 @@ export class View {
   readonly shown = new Shown();
   readonly viewfinder = new Viewfinder();
   readonly foot = new Foot();
+  readonly places = new DrawnPlaces();
 
   #notice = $state.raw<{
     readonly text: string;
@@ -164,6 +166,7 @@ export class View {
     this.foot.yearOf = null;
     this.notice = null;
     this.viewfinder.target = null;
+    this.places.clear();
     // A lens of another kit means nothing here.
     this.viewfinder.camera = startingCamera;
   }

@@ -3,10 +3,23 @@ import type { Position } from './document';
 /** The IANA name of the time zone in which a place lies; null while that is not known. */
 export type ZoneAt = (position: Position) => string | null;
 
-/** Whether a clock can be set by it. */
+/** Key: the name. Bound: `mostNames`. Life: the program's; what a zone's name means does not change. */
+const answers = new Map<string, boolean>();
+const mostNames = 100;
+
+/** Whether a clock can be set by it. Remembered: every reading of a survey asks, and a formatter is dear to make. */
 export function isZone(name: string): boolean {
+  const known = answers.get(name);
+  if (known !== undefined) return known;
+  if (answers.size >= mostNames) answers.clear();
+  const exists = canFormat(name);
+  answers.set(name, exists);
+  return exists;
+}
+
+function canFormat(timeZone: string): boolean {
   try {
-    new Intl.DateTimeFormat('en', { timeZone: name });
+    new Intl.DateTimeFormat('en', { timeZone });
     return true;
   } catch {
     return false;

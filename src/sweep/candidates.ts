@@ -17,6 +17,8 @@ export interface GoodPath {
   readonly goodMinutes: number;
   readonly from: number;
   readonly to: number;
+  /** The same spell by spell: morning and evening may be good without the noon between. */
+  readonly spells: readonly { readonly from: number; readonly to: number }[];
   /** mm, shortest and longest that its best samples need while it is good. */
   readonly focal: { readonly shortest: number; readonly longest: number };
 }
@@ -130,6 +132,10 @@ function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch)
         goodMinutes: minutes((t) => isGood(p, t)),
         from: instants[first] as number,
         to: (instants[last] as number) + step * 1000,
+        spells: spellsOf(when).map(([a, b]) => ({
+          from: instants[a] as number,
+          to: (instants[b] as number) + step * 1000,
+        })),
         focal: { shortest: Math.min(...focals), longest: Math.max(...focals) },
       },
     ];
@@ -157,6 +163,17 @@ function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch)
     nearestSpot: distances.length > 0 ? Math.min(...distances) : null,
     deck: under.stated ? under.elevation : null,
   };
+}
+
+/** First and last of each run of successive numbers. */
+function spellsOf(indices: readonly number[]): (readonly [first: number, last: number])[] {
+  const spells: [number, number][] = [];
+  for (const i of indices) {
+    const spell = spells.at(-1);
+    if (spell && spell[1] === i - 1) spell[1] = i;
+    else spells.push([i, i]);
+  }
+  return spells;
 }
 
 /** The lens that frames a needed focal length: the first that fits, else the first that is tight. */

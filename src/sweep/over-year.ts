@@ -20,6 +20,8 @@ export interface EyePlace {
 export interface OverYear {
   /** For each place the good minutes that a visit of the whole day can expect, month by month. */
   readonly minutes: readonly (readonly number[])[];
+  /** The same by month x 24 + hour of the site's clock. */
+  readonly byHour: readonly (readonly number[])[];
   /** Months of the record that were too thin, so that the year's shares stand in; hours for which the month's do. */
   readonly thinMonths: readonly number[];
   readonly thinHours: number;
@@ -50,6 +52,7 @@ export function overYear(
   const outlook = { ...outlookOf(contents, terrain), skyAt: alwaysClear };
   const pathsIn = shares.flows.map((flow) => paths.flatMap((path, p) => (isOf(flow, path) ? [p] : [])));
   const minutes = places.map(() => new Array<number>(12).fill(0));
+  const byHour = places.map(() => new Array<number>(12 * 24).fill(0));
   for (let month = 0; month < 12; month++) {
     const day = dayOf(`${year}-${`${month + 1}`.padStart(2, '0')}-${dayOfMonth}`, zone);
     const instants = instantsWithin(day, step);
@@ -61,13 +64,18 @@ export function overYear(
       shares.flows.forEach((_, f) => {
         const mine = pathsIn[f] ?? [];
         for (let t = 0; t < instants.length; t++)
-          if (mine.some((p) => kernel.good[p * instants.length + t] === 1))
-            sum += (shareOf(f, month, hours[t] as number) * step) / 60;
+          if (mine.some((p) => kernel.good[p * instants.length + t] === 1)) {
+            const hour = hours[t] as number;
+            const expected = (shareOf(f, month, hour) * step) / 60;
+            sum += expected;
+            const at = month * 24 + hour;
+            (byHour[i] as number[])[at] = (byHour[i]?.[at] ?? 0) + expected;
+          }
       });
       (minutes[i] as number[])[month] = sum;
     });
   }
-  return { minutes, ...thin(shares) };
+  return { minutes, byHour, ...thin(shares) };
 }
 
 const isOf = (flow: FlowShares['flows'][number], { ref }: Path): boolean =>

@@ -9,6 +9,7 @@ import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
 import type { Passing } from '../ports/passing';
 import type { PastWinds } from '../ports/past-winds';
+import type { PlaceSearch } from '../ports/place-search';
 import type { Downloads } from '../ports/downloads';
 import type { Program } from '../ports/program';
 import type { Tables } from '../ports/tables';
@@ -17,6 +18,7 @@ import type { Answers } from '../state/answers';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
+import type { Mine } from '../state/mine.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { Terrain } from '../state/terrain.svelte';
 import type { View } from '../state/view.svelte';
@@ -35,7 +37,7 @@ export type Figures = Pick<
   'contents' | 'terrain' | 'day' | 'light' | 'airfield' | 'flow' | 'sights'
 >;
 /** What is chosen and looked at. */
-export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot'>;
+export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot' | 'places'>;
 /** The quiet line for the user. */
 export type Notices = Pick<View, 'notice' | 'noticeActions' | 'offer'>;
 
@@ -88,6 +90,8 @@ export interface Contexts {
   readonly downloads: Downloads;
   readonly program: Program;
   readonly passing: Passing;
+  readonly mine: Mine;
+  readonly placeSearch: PlaceSearch;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -104,6 +108,8 @@ export const [getLand, setLand] = createContext<Land>();
 export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
 export const [getPassing, setPassing] = createContext<Passing>();
+export const [getMine, setMine] = createContext<Mine>();
+export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -121,4 +127,6 @@ export function provide(handed: Contexts): void {
   setDownloads(handed.downloads);
   setProgram(handed.program);
   setPassing(handed.passing);
+  setMine(handed.mine);
+  setPlaceSearch(handed.placeSearch);
 }

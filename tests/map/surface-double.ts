@@ -50,6 +50,9 @@ export class SurfaceDouble implements MapSurface {
   setRelief(): void {
     // Nothing is shaded.
   }
+  setPicture(): void {
+    // Nothing is laid on the ground.
+  }
   retryBase(): void {
     // None can fail either.
   }

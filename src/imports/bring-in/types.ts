@@ -20,6 +20,9 @@ export const groups = [
   'paths',
   'parking',
   'greens',
+  'water',
+  'railways',
+  'outlines of aerodromes',
 ] as const;
 export type Group = (typeof groups)[number];
 

@@ -55,6 +55,9 @@ const roads = [
   'road',
 ].flatMap((road) => [road, `${road}_link`]);
 const ways = ['footway', 'path', 'cycleway', 'pedestrian', 'steps', 'track', 'bridleway'];
+/** Ways of water that nobody steps over; a stream or a ditch one does. */
+const waterways = ['river', 'canal', 'riverbank', 'dock', 'boatyard'];
+const railways = ['rail', 'light_rail', 'narrow_gauge', 'preserved', 'subway', 'tram', 'monorail'];
 const greens = ['park', 'common', 'playground', 'dog_park', 'recreation_ground', 'village_green'];
 
 /** A tree on its own, which maps have as a point: without a crown's width there is nothing to draw. */
@@ -73,6 +76,8 @@ export const isWanted = (tags: Tags): boolean =>
   tags['natural'] === 'tree_row' ||
   isWood(tags) ||
   tags['amenity'] === 'parking' ||
+  isWater(tags) ||
+  railways.includes(tags['railway'] ?? '') ||
   greens.includes(tags['leisure'] ?? tags['landuse'] ?? '');
 
 /** Whether a closed way with these tags is an area. Ways that are none may be closed all the same: a fence. */
@@ -84,9 +89,13 @@ export const isArea = (tags: Tags): boolean => {
   return (
     isWood(tags) ||
     tags['amenity'] === 'parking' ||
+    (isWater(tags) && tags['waterway'] !== 'river' && tags['waterway'] !== 'canal') ||
     (tags['highway'] === undefined && greens.includes(tags['leisure'] ?? tags['landuse'] ?? ''))
   );
 };
+
+const isWater = (tags: Tags): boolean =>
+  tags['natural'] === 'water' || waterways.includes(tags['waterway'] ?? '');
 
 const isWood = (tags: Tags): boolean => tags['natural'] === 'wood' || tags['landuse'] === 'forest';
 
@@ -170,15 +179,32 @@ function groundUse(tags: Tags, isAreaShape: boolean): Classified {
     feature('ground-use', group, { use, name: nameOf(tags, 'ref'), access: accessOnFoot(tags) });
   if (highway !== undefined) {
     if ((tags['tunnel'] ?? 'no') !== 'no') return leftOut('roads and paths', 'they run in a tunnel');
+    if (isMotorway(tags)) return as('motorway', 'roads');
     if (roads.includes(highway)) return as('road', 'roads');
     if (ways.includes(highway)) return as('path', 'paths');
     return leftOut('roads and paths', 'they are being built or planned, or no road or path');
   }
+  if (railways.includes(tags['railway'] ?? ''))
+    return isBelow(tags) ? leftOut('railways', 'they run in a tunnel') : as('rail', 'railways');
+  if (isWater(tags))
+    return isBelow(tags) ? leftOut('water', 'it runs in a culvert or tunnel') : as('water', 'water');
   if (!isAreaShape) return leftOut('parking places and greens', 'their outline is not closed');
   if (tags['amenity'] !== 'parking') return as('green', 'greens');
   return tags['parking'] === 'underground'
     ? leftOut('parking places', 'they are underground')
     : as('parking', 'parking');
+}
+
+const isBelow = (tags: Tags): boolean => (tags['tunnel'] ?? 'no') !== 'no';
+
+/** Motorways, and trunk roads that nobody has made a footway along. */
+function isMotorway(tags: Tags): boolean {
+  const highway = tags['highway'] ?? '';
+  if (/^motorway/.test(highway) || tags['motorroad'] === 'yes') return true;
+  const walked =
+    ['yes', 'designated', 'permissive'].includes(tags['foot'] ?? '') ||
+    /^(yes|both|left|right|separate)$/.test(tags['sidewalk'] ?? tags['sidewalk:both'] ?? '');
+  return /^trunk/.test(highway) && !walked;
 }
 
 /** What the map says of people on foot, in the words of a survey; nothing said is unknown. */

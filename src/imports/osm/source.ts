@@ -46,8 +46,10 @@ export class OsmSource implements ReadSource {
     for (const thing of this.#map.things) {
       const is = classify(thing.tags, thing.rings !== null, assume);
       if (is.is === 'runway') pieces.push(thing);
-      else if (is.is === 'aerodrome') aerodromes.push(thing);
-      else if (is.is === 'left-out') tally.add(is.what, is.reason);
+      else if (is.is === 'aerodrome') {
+        aerodromes.push(thing);
+        if (thing.rings) found.push(outlineOf(thing));
+      } else if (is.is === 'left-out') tally.add(is.what, is.reason);
       else {
         if (is.oddHeight !== null) odd.add(is.oddHeight);
         const { kind, group, properties, assumed } = is;
@@ -97,6 +99,15 @@ export class OsmSource implements ReadSource {
   }
 }
 
+/** Where the fence stands, more or less: inside it nobody is let in to take pictures. */
+const outlineOf = (thing: Mapped): Candidate => ({
+  source: `osm ${thing.id}`,
+  kind: 'ground-use',
+  group: 'outlines of aerodromes',
+  properties: { use: 'aerodrome', name: (thing.tags['name'] ?? '').slice(0, 120), access: 'unknown' },
+  shape: shapeOf(thing),
+});
+
 /** What the map says of the aerodrome nearest to a place. */
 function nearestTags(aerodromes: readonly Mapped[], place: Position): Tags {
   const near = new Nearness(place, []);
@@ -121,7 +132,15 @@ function siteOf(
 }
 
 const obstacleGroups = new Set(['buildings', 'walls', 'fences', 'hedges', 'tree rows', 'woods']);
-const groundGroups = new Set(['roads', 'paths', 'parking', 'greens']);
+const groundGroups = new Set([
+  'roads',
+  'paths',
+  'parking',
+  'greens',
+  'water',
+  'railways',
+  'outlines of aerodromes',
+]);
 
 /** What lies near enough to matter: a city's extract would drown the survey. */
 function relevant(

@@ -14,7 +14,9 @@ export interface FootView {
 export const footViews: readonly FootView[] = [
   { key: 'today', name: 'Light today', load: () => import('../over-time/LightToday.svelte') },
   { key: 'year', name: 'Year', load: () => import('../over-time/YearView.svelte') },
+  { key: 'places', name: 'Where to stand', load: () => import('../places/WhereToStand.svelte') },
   { key: 'movements', name: 'Movements', load: () => import('../movements/MovementsView.svelte') },
   { key: 'plan', name: 'Plan', load: () => import('../plan/PlanView.svelte') },
   { key: 'wind-record', name: 'Wind record', load: () => import('../wind-record/WindRecordView.svelte') },
+  { key: 'flown', name: 'What really flies', load: () => import('../flown/FlownView.svelte') },
 ];

@@ -17,6 +17,7 @@ interface Named {
 export interface EntryNeeds {
   readonly files: Pick<Files, 'open' | 'save'>;
   readonly imports: Pick<Imports, 'pick'>;
+  readonly view: { readonly foot: { open: string } };
 }
 export type Entry = Named & ({ readonly run: (on: EntryNeeds) => void } | { readonly dialog: LazyDialog });
 
@@ -59,6 +60,12 @@ export const entries: readonly Entry[] = [
     title: 'Hand this survey to somebody, or to your other device',
     place: 'menu',
     dialog: () => import('../pass-on/PassOnDialog.svelte'),
+  },
+  {
+    label: 'Where to stand',
+    title: 'Shades where round the airfield pictures are good, and lists places',
+    place: 'menu',
+    run: ({ view }) => (view.foot.open = 'places'),
   },
   {
     label: 'Kit',

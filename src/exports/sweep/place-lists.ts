@@ -1,0 +1,27 @@
+import type { Position } from '../../survey/document';
+import type { Candidate } from '../../sweep/candidates';
+import type { Area } from '../../sweep/area';
+
+/** A candidate with what is said of it in a sentence. */
+export interface ListedPlace {
+  readonly candidate: Candidate;
+  readonly name: string;
+  readonly sentence: string;
+  /** Expected good minutes of a visit, January first; null without a record of winds. */
+  readonly expectedMinutes: readonly number[] | null;
+}
+
+/** All that is taken along of where to stand. */
+export interface PlaceLists {
+  readonly site: string;
+  /** IANA name. */
+  readonly zone: string;
+  readonly places: readonly ListedPlace[];
+  readonly area: Area;
+  /** What the cells are of, and its unit: "good minutes", "min". */
+  readonly layer: { readonly name: string; readonly unit: string; readonly levels: readonly number[] };
+  /** Cell by cell, rows from the south; NaN for nothing. */
+  readonly values: Float64Array;
+  /** North-west, north-east, south-east and south-west corner of the area. */
+  readonly corners: readonly [Position, Position, Position, Position];
+}

@@ -1,0 +1,29 @@
+import type { PlaceLists } from './place-lists';
+
+/** The places as waypoints (GPX 1.1, topografix.com/GPX/1/1), WGS 84. */
+export function placeWaypoints({ places, site }: PlaceLists): string {
+  const points = places.map(
+    ({ candidate: { position, ground }, name, sentence }, i) =>
+      `  <wpt lat="${position[1]}" lon="${position[0]}">\n    <name>${escaped(`${i + 1} ${name}`)}</name>\n` +
+      `    <desc>${escaped(sentence)}</desc>\n    <type>${ground === 'open' ? 'open ground' : 'check first'}</type>\n  </wpt>\n`,
+  );
+  return (
+    '<?xml version="1.0" encoding="UTF-8"?>\n' +
+    '<gpx version="1.1" creator="Sunside" xmlns="http://www.topografix.com/GPX/1/1">\n' +
+    `  <metadata><name>${escaped(`${site}: where to stand`)}</name></metadata>\n${points.join('')}</gpx>\n`
+  );
+}
+
+const entities: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&apos;',
+};
+/** Characters that XML 1.0 does not allow at all are left out. */
+const escaped = (text: string): string =>
+  // eslint-disable-next-line no-control-regex -- they are what is meant
+  text
+    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
+    .replace(/[&<>"']/g, (c) => entities[c] ?? '');

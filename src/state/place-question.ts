@@ -1,0 +1,84 @@
+import { pathsOf } from '../figures/traffic/paths';
+import type { EndsInUse } from '../figures/traffic/in-use';
+import type { Contents } from '../survey/contents';
+import type { SweepAsked } from '../sweep/plan';
+import { lightHours, type Hours } from '../sweep/instants';
+
+/** Which hours of the day are looked at. */
+export const hourChoices = ['day', 'morning', 'afternoon', 'moments'] as const;
+export type HourChoice = (typeof hourChoices)[number];
+
+/** What a question is made of, besides what the survey says. */
+export interface PlaceInput {
+  readonly contents: Contents;
+  readonly inUse: Pick<EndsInUse, 'arrivals' | 'departures'>;
+  readonly hours: HourChoice;
+  readonly instantA: number;
+  readonly instantB: number;
+}
+
+/** s from instant to instant. */
+const step = 900;
+
+/** The question that stands behind the view: the paths of the ends in use in the hours that were chosen. */
+export function placeQuestion({ contents, inUse, hours, instantA, instantB }: PlaceInput): SweepAsked {
+  const has = (list: EndsInUse['arrivals'], runway: string | null, end: number | null) =>
+    list.some((e) => e.runway === runway && e.end === end);
+  const paths = pathsOf(contents, (kind, runway, end) =>
+    kind === 'arrival'
+      ? has(inUse.arrivals, runway, end)
+      : kind === 'departure' && has(inUse.departures, runway, end),
+  );
+  return {
+    names: paths.map(({ ref }) => ref.path),
+    wind: null,
+    configuration: 0,
+    at: instantA,
+    side: null,
+    cell: null,
+    step,
+    hours: hoursOf(hours, contents, instantA, instantB),
+  };
+}
+
+/** One instant only: what the light is then. */
+export const lightQuestion = (asked: SweepAsked, at: number): SweepAsked => ({
+  ...asked,
+  hours: { from: at, to: at + 1000 },
+  step: 1,
+});
+
+function hoursOf(choice: HourChoice, contents: Contents, a: number, b: number): Hours {
+  const day = lightHours(contents, a);
+  const noon = (day.from + day.to) / 2;
+  switch (choice) {
+    case 'day':
+      return day;
+    case 'morning':
+      return { from: day.from, to: noon };
+    case 'afternoon':
+      return { from: noon, to: day.to };
+    case 'moments':
+      return { from: Math.min(a, b), to: Math.max(a, b) + step * 1000 };
+  }
+}
+
+/**
+ * What a question hangs on, of a survey: the same list while an edit leaves all of it alone, as one of names of spots,
+ * of movements or of the plan does.
+ */
+export const groundsOf = (contents: Contents): readonly unknown[] => [
+  contents.site,
+  contents.kit,
+  contents.body,
+  contents.subject,
+  contents.rules,
+  contents.sky,
+  contents.runways,
+  contents.aprons,
+  contents.taxiRoutes,
+  contents.obstacles,
+  contents.noGoAreas,
+  contents.groundUses,
+  ...contents.spots.filter(({ access }) => access.status === 'forbidden'),
+];
