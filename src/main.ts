@@ -25,6 +25,7 @@ import { keptText } from './storage/kept-text';
 import { SurveyMovements } from './services/movements';
 import { newSurvey } from './survey/new-survey';
 import { FileDownloads } from './services/downloads';
+import { fragmentTaken, SurveyPassing } from './services/passing.svelte';
 import { KitTables } from './services/tables';
 import { followMine } from './app/follow-mine.svelte';
 import { wear } from './app/wear.svelte';
@@ -44,6 +45,8 @@ const sampleGroundPlan = {
 /** The composition root: the only place that knows every room. */
 async function start(target: HTMLElement): Promise<void> {
   const now = () => Date.now();
+  // Before anything else can see the address.
+  const fragment = fragmentTaken();
   const view = new View();
   const survey = new SurveyDocument(
     { id: 'empty', survey: newSurvey({}), problems: [], readOnly: false },
@@ -64,6 +67,12 @@ async function start(target: HTMLElement): Promise<void> {
   followMine(mine, survey);
   const airfields = new LateAirfields({ files: keeping.files, mine, now });
   const files = new KeptFiles();
+  const passing = new SurveyPassing({
+    files: keeping.files,
+    view,
+    device: navigator,
+    page: () => `${location.origin}${location.pathname}`,
+  });
   const handed = contextsOf({
     document: survey,
     view,
@@ -91,12 +100,15 @@ async function start(target: HTMLElement): Promise<void> {
     reader: { look, preferences },
     downloads: new FileDownloads(now),
     program,
+    passing,
     mine,
     placeSearch: new WorkersPlaceSearch(),
     groundPlans: [sampleGroundPlan],
   });
   await keeping.start();
   mount(Root, { target, props: { handed, rescue: keeping.rescue } });
+  void passing.take(fragment);
+  addEventListener('hashchange', () => void passing.take(fragmentTaken()));
   // The first start is not to share its network with what is stored for the next ones.
   if (import.meta.env.PROD) whenLoaded(() => void program.start('./sw.js'));
 }

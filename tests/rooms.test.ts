@@ -76,6 +76,7 @@ const fenced: Record<string, string> = {
   fflate: 'storage/archive.ts',
   pmtiles: 'map/base/archive.ts',
   flatbush: 'figures/sight/surroundings.ts',
+  uqr: 'exports/pass-on/qr-code.ts',
   sax: 'imports/osm/osm-xml.ts',
   '@xmldom/xmldom': 'imports/tracks/track-xml.ts',
   'd3-contour': 'sweep/reach-lines.ts',

@@ -17,7 +17,7 @@ const planWithin = 0.2;
 /** What the page is made of: the open survey, what follows from it, and what stands behind the ports. */
 export interface Parts extends Pick<
   Contexts,
-  'files' | 'sources' | 'downloads' | 'program' | 'mine' | 'placeSearch'
+  'files' | 'sources' | 'downloads' | 'program' | 'passing' | 'mine' | 'placeSearch'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -29,7 +29,7 @@ export interface Parts extends Pick<
 
 /** The parts as the components ask for them. */
 export function contextsOf(parts: Parts): Contexts {
-  const { document, view, derived, files, sources, downloads, program, placeSearch } = parts;
+  const { document, view, derived, files, sources, downloads, program, passing, placeSearch } = parts;
   return {
     editing: document,
     steps: document,
@@ -44,6 +44,7 @@ export function contextsOf(parts: Parts): Contexts {
     land: new SurveyLand(parts.land, derived, parts.groundPlans),
     downloads,
     program,
+    passing,
     mine: parts.mine,
     placeSearch,
   };

@@ -65,3 +65,44 @@ export async function unpack(bytes: Uint8Array, extensions: readonly string[]): 
     return { ok: false, reason: error instanceof Error ? error.message : String(error) };
   }
 }
+
+/** A text in as few bytes as deflate makes of it (RFC 1951). */
+export async function packText(text: string): Promise<Uint8Array> {
+  const { deflateSync, strToU8 } = await import('fflate');
+  return deflateSync(strToU8(text), { level: 9 });
+}
+
+export type UnpackedText =
+  { readonly ok: true; readonly text: string } | { readonly ok: false; readonly why: 'broken' | 'too-large' };
+
+/** The text that was packed, of up to `most` bytes. */
+export async function unpackText(packed: Uint8Array, most: number): Promise<UnpackedText> {
+  const { Inflate } = await import('fflate');
+  const pieces: Uint8Array[] = [];
+  let size = 0;
+  let ended = false;
+  const inflate = new Inflate((piece, final) => {
+    size += piece.length;
+    ended = final;
+    if (size <= most) pieces.push(piece);
+  });
+  try {
+    // In small steps: a few bytes can claim to be gigabytes, which are never to stand in memory.
+    for (let at = 0; at < packed.length && size <= most; at += packedStep)
+      inflate.push(packed.subarray(at, at + packedStep), at + packedStep >= packed.length);
+    if (size > most) return { ok: false, why: 'too-large' };
+    const text = new Uint8Array(size);
+    let at = 0;
+    for (const piece of pieces) {
+      text.set(piece, at);
+      at += piece.length;
+    }
+    if (!ended) return { ok: false, why: 'broken' };
+    return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(text) };
+  } catch {
+    return { ok: false, why: 'broken' };
+  }
+}
+
+/** Bytes; deflate makes at most about 1,032 times as many of them. */
+const packedStep = 256;

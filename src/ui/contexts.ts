@@ -7,6 +7,7 @@ import type { GroundPlan } from '../ports/ground-plan';
 import type { Imports } from '../ports/imports';
 import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
+import type { Passing } from '../ports/passing';
 import type { PastWinds } from '../ports/past-winds';
 import type { Photographs } from '../ports/photographs';
 import type { PlaceSearch } from '../ports/place-search';
@@ -90,6 +91,7 @@ export interface Contexts {
   readonly land: Land;
   readonly downloads: Downloads;
   readonly program: Program;
+  readonly passing: Passing;
   readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
 }
@@ -107,6 +109,7 @@ export const [getSources, setSources] = createContext<Sources>();
 export const [getLand, setLand] = createContext<Land>();
 export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
+export const [getPassing, setPassing] = createContext<Passing>();
 export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 
@@ -125,6 +128,7 @@ export function provide(handed: Contexts): void {
   setLand(handed.land);
   setDownloads(handed.downloads);
   setProgram(handed.program);
+  setPassing(handed.passing);
   setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
 }

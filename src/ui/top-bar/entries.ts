@@ -56,6 +56,12 @@ export const entries: readonly Entry[] = [
     run: ({ files }) => void files.save(),
   },
   {
+    label: 'Pass on',
+    title: 'Hand this survey to somebody, or to your other device',
+    place: 'menu',
+    dialog: () => import('../pass-on/PassOnDialog.svelte'),
+  },
+  {
     label: 'Where to stand',
     title: 'Shades where round the airfield pictures are good, and lists places',
     place: 'menu',
