@@ -14,6 +14,7 @@ import { installedProgram } from './app/program.svelte';
 import { BaseChoice } from './state/base-maps/base-choice.svelte';
 import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
+import { Mine } from './state/mine.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Terrain } from './state/terrain.svelte';
@@ -25,6 +26,7 @@ import { SurveyMovements } from './services/movements';
 import { newSurvey } from './survey/new-survey';
 import { FileDownloads } from './services/downloads';
 import { KitTables } from './services/tables';
+import { followMine } from './app/follow-mine.svelte';
 import { wear } from './app/wear.svelte';
 import Root from './ui/Root.svelte';
 import { WorkersPlaceSearch } from './services/place-search';
@@ -57,7 +59,9 @@ async function start(target: HTMLElement): Promise<void> {
   const look = new Look(preferences, (query) => matchMedia(query));
   wear(look);
   const program = installedProgram(keeping.leave, () => view.hand.busy, now);
-  const airfields = new LateAirfields({ files: keeping.files, now });
+  const mine = new Mine(keptText('sunside-mine'));
+  followMine(mine, survey);
+  const airfields = new LateAirfields({ files: keeping.files, mine, now });
   const files = new KeptFiles();
   const handed = contextsOf({
     document: survey,
@@ -85,6 +89,7 @@ async function start(target: HTMLElement): Promise<void> {
     reader: { look, preferences },
     downloads: new FileDownloads(now),
     program,
+    mine,
     placeSearch: new WorkersPlaceSearch(),
     groundPlans: [sampleGroundPlan],
   });

@@ -15,7 +15,10 @@ export type PlacedGroundPlan = GroundPlan & { readonly near: Position };
 const planWithin = 0.2;
 
 /** What the page is made of: the open survey, what follows from it, and what stands behind the ports. */
-export interface Parts extends Pick<Contexts, 'files' | 'sources' | 'downloads' | 'program' | 'placeSearch'> {
+export interface Parts extends Pick<
+  Contexts,
+  'files' | 'sources' | 'downloads' | 'program' | 'mine' | 'placeSearch'
+> {
   readonly document: SurveyDocument;
   readonly view: View;
   readonly derived: Derived;
@@ -41,6 +44,7 @@ export function contextsOf(parts: Parts): Contexts {
     land: new SurveyLand(parts.land, derived, parts.groundPlans),
     downloads,
     program,
+    mine: parts.mine,
     placeSearch,
   };
 }

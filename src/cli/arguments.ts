@@ -23,6 +23,10 @@ export interface FiguresArguments {
   readonly lenses: boolean;
   /** Where to stand; null without --sweep. */
   readonly sweep: SweepArguments | null;
+  /** Whether what the recorded flights teach is wanted. */
+  readonly flown: boolean;
+  /** A folder of photographs. */
+  readonly photos: string | null;
   /** Null where none is given. */
   readonly sky: GivenSky | null;
 }
@@ -31,7 +35,7 @@ export type Read<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 export const usage =
-  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] [--sky clear|hazy|overcast|heavy | --sky D[,V]] ' +
+  'usage: npm run -s figures -- SURVEY.geojson [--at 2026-06-21T17:00:00Z] [--subject KEY] [--body KEY] [--wind 24015G25KT | --wind 240/15 | --metar REPORT] [--day 2026-06-21] [--terrain FILE.tif] [--lenses] [--flown] [--photos DIR] [--sky clear|hazy|overcast|heavy | --sky D[,V]] ' +
   `${sweepUsage} ${settingsUsage}`;
 
 /** Reads the command's arguments; a reason says what is wrong with them. */
@@ -45,6 +49,8 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
     day: { type: 'string' },
     terrain: { type: 'string' },
     lenses: { type: 'boolean' },
+    flown: { type: 'boolean' },
+    photos: { type: 'string' },
     sky: { type: 'string' },
     ...settingsOptions,
     ...sweepOptions,
@@ -59,7 +65,7 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
   if (file === undefined) return { ok: false, reason: `a survey file is missing (${usage})` };
   if (more.length > 0)
     return { ok: false, reason: `one survey file at a time, got ${parsed.positionals.length} (${usage})` };
-  const { at, subject, body, wind, metar, day, terrain, lenses } = parsed.values;
+  const { at, subject, body, wind, metar, day, terrain, lenses, flown, photos } = parsed.values;
   if (wind !== undefined && metar !== undefined)
     return { ok: false, reason: `either --wind or --metar, not both (${usage})` };
   const instant = at === undefined ? now : parseInstant(at);
@@ -87,6 +93,8 @@ export function readArguments(args: readonly string[], now: number): Read<Figure
       terrain: terrain ?? null,
       lenses: lenses ?? false,
       sweep: sweep.value,
+      flown: flown ?? false,
+      photos: photos ?? null,
       sky: sky.value,
     },
   };

@@ -4,15 +4,18 @@ import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotif
 import { zoneFinder } from '../imports/time-zone';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
+import { flowFor } from '../figures/traffic/flow/flow-for';
 import { skyAtOf } from '../figures/light/sky-at';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
 import { figuresJsonBySpot } from './figures-json';
 import { bytesOf, longestSurvey, longestTerrain } from './file-bytes';
 import { flowJson } from './flow-json';
+import { flownJson } from './flown-json';
 import { underSky } from './given-sky';
 import { givenWind } from './given-wind';
 import { jsonPieces } from './json-pieces';
+import { photosIn, photosJson } from './photos-json';
 import { settingsWanted } from './settings-wanted';
 import { sweepWanted } from './sweep-wanted';
 
@@ -74,12 +77,20 @@ async function run(
   const sweep = sweepWanted(read.value, looked, wind.value?.wind ?? null, grid);
   if (!sweep.ok) return sweep;
   const { spots, ...figures } = figuresJsonBySpot(looked, opened.problems, at, wishes, grid);
+  const { photos: folder } = read.value;
+  const photos = folder === null ? null : photosIn(folder);
+  if (photos && !photos.ok) return photos;
+  const flow = wind.value && flowFor(looked, wind.value.wind, at);
   const members = {
     ...figures,
     spots: counted(spots, looked.spots.length, told),
     ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(looked, day, grid) }),
     ...(sweep.value && { sweep: sweep.value }),
+    ...(read.value.flown ? flownJson(looked) : {}),
+    ...(folder !== null && photos
+      ? { photos: await photosJson(folder, photos.value, looked, flow, grid) }
+      : {}),
   };
   return { ok: true, value: { pieces: jsonPieces(members) } };
 }

@@ -11,6 +11,8 @@ export interface CalendarEntry {
   /** Degrees, WGS84. */
   readonly position: readonly [lng: number, lat: number] | null;
   readonly notes: string;
+  /** When and with what words it is called out; null for never. */
+  readonly alarm: { readonly minutesBefore: number; readonly text: string } | null;
 }
 
 const crlf = '\r\n';
@@ -33,7 +35,10 @@ export function calendarText(entries: readonly CalendarEntry[], made: number): s
   return lines.map((line) => folded(line) + crlf).join('');
 }
 
-function eventLines({ uid, from, to, title, place, position, notes }: CalendarEntry, made: number): string[] {
+function eventLines(
+  { uid, from, to, title, place, position, notes, alarm }: CalendarEntry,
+  made: number,
+): string[] {
   return [
     'BEGIN:VEVENT',
     `UID:${escaped(uid)}`,
@@ -45,9 +50,19 @@ function eventLines({ uid, from, to, title, place, position, notes }: CalendarEn
     // Latitude first (3.8.1.6).
     ...(position ? [`GEO:${position[1].toFixed(6)};${position[0].toFixed(6)}`] : []),
     ...(notes === '' ? [] : [`DESCRIPTION:${escaped(notes)}`]),
+    ...(alarm ? alarmLines(alarm) : []),
     'END:VEVENT',
   ];
 }
+
+/** An alarm with words (3.6.6), so many minutes before the start (3.8.6.3). */
+const alarmLines = ({ minutesBefore, text }: NonNullable<CalendarEntry['alarm']>): string[] => [
+  'BEGIN:VALARM',
+  'ACTION:DISPLAY',
+  `TRIGGER:-PT${Math.max(0, Math.round(minutesBefore))}M`,
+  `DESCRIPTION:${escaped(text)}`,
+  'END:VALARM',
+];
 
 /** Text as a value (3.3.11): backslash, semicolon, comma and line break are escaped; other control characters go. */
 const escaped = (text: string): string =>

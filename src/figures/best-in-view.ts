@@ -26,29 +26,50 @@ export function scoreAt(view: PathInView, i: number, sun: SunThere, reach: Reach
 export function bestIndex(view: PathInView, sun: SunThere, reach: Reach): number {
   const closest = closestInSight(view);
   if (view.sightAt(closest) === 0 || lightCeiling(sun.sun.geometricAltitude, sun.sky) === 0) return closest;
-  return bestFrom(view, sun, reach, closest, 0, view.count, anything);
+  return bestAround(view, sun, reach, closest, closest, 0, view.count - 1, anything);
 }
 
 const anything = () => true;
 
-/** The better one of sample `best` (-1 for none) and those from one index to another (excluded) that count. */
-function bestFrom(
+/**
+ * The better one of sample `best` (-1 for none) and those from one index to another that count. Looked at from `start`
+ * outwards: near the spot a sample soon scores so high that those farther off need no framing at all.
+ */
+function bestAround(
   view: PathInView,
   sun: SunThere,
   reach: Reach,
   best: number,
+  start: number,
   from: number,
   to: number,
   counts: (view: PathInView, i: number) => boolean,
 ): number {
   const ceiling = lightCeiling(sun.sun.geometricAltitude, sun.sky);
+  const { geometricAltitude: altitude } = sun.sun;
   let total = best < 0 ? -1 : scoreAt(view, best, sun, reach).total;
-  for (let i = from; i < to; i++) {
+  const middle = Math.max(from, Math.min(to, start));
+  const ahead = to - middle;
+  for (let k = 0; k <= to - from; k++) {
+    const i = k <= ahead ? middle + k : middle - (k - ahead);
     // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.
-    if (view.sightAt(i) === 0) continue;
+    const sight = view.sightAt(i);
+    if (sight === 0) continue;
     if (ceiling * farReach(reach, view.leastFocalAt(i)) < total) continue;
-    if (ceiling * reachOfSample(view, i, reach) < total || !counts(view, i)) continue;
-    const score = scoreAt(view, i, sun, reach).total;
+    const reached = reachOfSample(view, i, reach);
+    if (ceiling * reached < total || !counts(view, i)) continue;
+    // The total of `scoreAt`, factor by factor in the same order, left as soon as it cannot be the best.
+    let score = 0;
+    if (reached > 0) {
+      const angle = classAngleAt(view, i, sun);
+      if (lightFactor(altitude, angle, null, sun.sky) * reached < total) continue;
+      score = lightFactor(altitude, angle, flankLitAt(view, i, sun), sun.sky) * reached;
+      if (score < total) continue;
+      score *= aspectFactor(aspectAt(view, i));
+      score *= sight;
+      if (score < total) continue;
+      score *= hazeFactor(view.range[i] as number, altitude, elevationAt(view, i), sun.sky);
+    }
     if (score > total || (score === total && (view.range[i] as number) < (view.range[best] as number))) {
       total = score;
       best = i;
@@ -81,7 +102,7 @@ export function passIndex(
   const usable = runs.some(([from, to]) => best >= from && best <= to);
   if (usable && view.sightAt(best) > 0 && passesAt(view, best)) return best;
   let pass = -1;
-  for (const [from, to] of runs) pass = bestFrom(view, sun, reach, pass, from, to + 1, passesAt);
+  for (const [from, to] of runs) pass = bestAround(view, sun, reach, pass, best, from, to, passesAt);
   return pass;
 }
 

@@ -7,14 +7,17 @@ import type { LightClass } from './types';
 
 /** Light angle in degrees at sample `i`: level angle at the aircraft between sun and eye; 0 where there is no level direction. */
 export function lightAngleAt(view: PathInView, i: number, sun: SunThere): number {
-  const [e, n] = [view.east[i] as number, view.north[i] as number];
-  const ground = Math.hypot(e, n);
+  const e = view.east[i] as number;
+  const n = view.north[i] as number;
+  const ground = Math.sqrt(e * e + n * n);
   return ground > 0 ? acosDeg(-(e * sun.levelEast + n * sun.levelNorth) / ground) : 0;
 }
 
 /** Cosine of the phase angle at sample `i`: the same in three dimensions; 1 where the eye is at the aircraft's centre. */
 export function cosPhaseAt(view: PathInView, i: number, sun: SunThere): number {
-  const [e, n, u] = [view.east[i] as number, view.north[i] as number, view.up[i] as number];
+  const e = view.east[i] as number;
+  const n = view.north[i] as number;
+  const u = view.up[i] as number;
   const range = view.range[i] as number;
   return range > 0 ? -(e * sun.east + n * sun.north + u * sun.up) / range : 1;
 }
@@ -29,8 +32,10 @@ const sinNoFlank = Math.sin(noFlankWithin * RAD);
 export function hasFlankAt(view: PathInView, i: number): boolean {
   // Written so that an unknown heading (NaN) has no flank either.
   if (!(Math.abs(view.cosAspectAt(i)) < cosNoFlank)) return false;
-  const [e, n, u] = [view.east[i] as number, view.north[i] as number, view.up[i] as number];
-  return Math.abs(view.leftwardsAt(i, e, n, u)) > sinNoFlank * Math.hypot(e, n);
+  const e = view.east[i] as number;
+  const n = view.north[i] as number;
+  const across = Math.abs(view.leftwardsAt(i, e, n, view.up[i] as number));
+  return across > sinNoFlank * Math.sqrt(e * e + n * n);
 }
 
 /** Whether the sun reaches the flank on the eye's side at sample `i`; null where none is seen. */

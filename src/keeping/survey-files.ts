@@ -6,6 +6,7 @@ import type { Position, Survey } from '../survey/document';
 import { isObject } from '../survey/json';
 import { surveyExtension, surveyMediaType } from '../survey/save';
 import { formatCoordinates } from '../units/coordinates';
+import { fileStem } from '../units/file-stem';
 
 export const surveyFile: FileKind = {
   mediaType: surveyMediaType,
@@ -20,14 +21,7 @@ export const archiveFile: FileKind = {
 };
 
 /** A file name that every system takes, from a survey's name. */
-export function fileName(name: string): string {
-  const plain = name
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '');
-  return `${plain.slice(0, 60).toLowerCase() || 'survey'}${surveyExtension}`;
-}
+export const fileName = (name: string): string => `${fileStem(name, 'survey')}${surveyExtension}`;
 
 /** An empty survey that names no place has its reference at 0, 0. */
 const isSomewhere = ([lng, lat]: Position): boolean => lng !== 0 || lat !== 0;

@@ -6,7 +6,9 @@ export interface PastWindsPlan {
   readonly text: string;
   readonly delimiter: string;
   readonly headings: readonly string[];
-  readonly mapping: Readonly<Record<'time' | 'clock' | 'direction' | 'speed' | 'gust', number | null>>;
+  readonly mapping: Readonly<
+    Record<'time' | 'clock' | 'direction' | 'speed' | 'gust' | 'cloud', number | null>
+  >;
   /** Null where the table does not say. */
   readonly unit: SpeedUnit | null;
   readonly clock: 'utc' | 'site';

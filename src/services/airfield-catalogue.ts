@@ -7,11 +7,12 @@ import { timeZoneAt } from '../imports/time-zone';
 import { chosenMoments } from '../figures/light/day-light';
 import { sunTimes } from '../figures/light/sun-times';
 import type { Position, Survey } from '../survey/document';
-import { setMoments } from '../survey/edits/set-members';
+import { setMomentRule, setMoments } from '../survey/edits/set-members';
 import { freshId } from '../survey/ids';
 import { newSurvey } from '../survey/new-survey';
 import { clockAt, dateAt, dayOf } from '../time/local-time';
 import type { AirfieldMatch, Airfields } from '../ports/airfields';
+import type { Mine } from '../state/mine.svelte';
 import type { Files } from '../ports/files';
 
 /** As many lines as are still looked through; further letters narrow better. */
@@ -27,6 +28,8 @@ const besideThePage: FilePlaces = {
 
 export interface AirfieldNeeds {
   readonly files: Pick<Files, 'start'>;
+  /** What every new survey starts with. */
+  readonly mine: Pick<Mine, 'startWith'>;
   readonly now: () => number;
   readonly places?: FilePlaces;
 }
@@ -47,14 +50,16 @@ function kept<T>(load: (catalogue: Catalogue) => Promise<Loaded<T>>) {
 export class AirfieldCatalogue implements Airfields {
   readonly credit = catalogueCredit;
   readonly #files: Pick<Files, 'start'>;
+  readonly #mine: AirfieldNeeds['mine'];
   readonly #now: () => number;
   readonly #places: FilePlaces;
   #catalogue: Catalogue | null = null;
   readonly #runways = kept((catalogue) => loadRunways(this.#places.runways, catalogue));
   readonly #frequencies = kept((catalogue) => loadFrequencies(this.#places.frequencies, catalogue));
 
-  constructor({ files, now, places = besideThePage }: AirfieldNeeds) {
+  constructor({ files, mine, now, places = besideThePage }: AirfieldNeeds) {
     this.#files = files;
+    this.#mine = mine;
     this.#now = now;
     this.#places = places;
   }
@@ -91,7 +96,7 @@ export class AirfieldCatalogue implements Airfields {
       };
       const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
       const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
-      return { survey: this.#lit(survey, airfield.position, timeZone), notice: notice || null };
+      return { survey: this.#begun(survey, airfield.position, timeZone), notice: notice || null };
     });
   }
 
@@ -100,15 +105,15 @@ export class AirfieldCatalogue implements Airfields {
       const { timeZone, guessed } = await timeZoneAt(position);
       const survey = newSurvey({ name, timeZone, reference: position });
       return {
-        survey: this.#lit(survey, position, timeZone),
+        survey: this.#begun(survey, position, timeZone),
         notice: `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
         life: { holds: hasNoRunway, then: guessed ? guessedZone : null },
       };
     });
   }
 
-  #lit(survey: Survey, position: Position, timeZone: string): Survey {
-    return lightWorthSeeing(survey, position, timeZone, this.#now());
+  #begun(survey: Survey, position: Position, timeZone: string): Survey {
+    return this.#mine.startWith(lightWorthSeeing(survey, position, timeZone, this.#now()));
   }
 }
 
@@ -117,7 +122,13 @@ function lightWorthSeeing(survey: Survey, position: Position, timeZone: string, 
   const day = dayOf(dateAt(now, timeZone), timeZone);
   const { afterSunrise, beforeSunset } = chosenMoments(sunTimes(position, day.from, day.to), null);
   if (afterSunrise === null || beforeSunset === null) return survey;
-  return setMoments(survey, { a: clockAt(afterSunrise, timeZone), b: clockAt(beforeSunset, timeZone) });
+  const typed = setMoments(survey, {
+    a: clockAt(afterSunrise, timeZone),
+    b: clockAt(beforeSunset, timeZone),
+  });
+  // They follow the sun, whatever date is looked at later.
+  const morning = setMomentRule(typed, 'a', { event: 'sunrise', minutes: 60 });
+  return setMomentRule(morning, 'b', { event: 'sunset', minutes: -60 });
 }
 
 const hasNoRunway = ({ features }: Survey): boolean =>

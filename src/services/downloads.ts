@@ -1,6 +1,7 @@
 import type { CalendarEntry } from '../exports/calendar';
 import { messageOf } from '../keeping/survey-files';
 import { saveFile, type FileKind } from '../storage/files';
+import { fileStem } from '../units/file-stem';
 import type { Downloads } from '../ports/downloads';
 
 const calendarFile: FileKind = {
@@ -23,9 +24,9 @@ export class FileDownloads implements Downloads {
     this.#now = now;
   }
 
-  async save(entries: readonly CalendarEntry[]): Promise<void> {
+  async save(entries: readonly CalendarEntry[], name: string): Promise<void> {
     const { calendarText } = await import('../exports/calendar');
-    await saveFile(calendarText(entries, this.#now()), 'plan.ics', calendarFile, null);
+    await saveFile(calendarText(entries, this.#now()), `${fileStem(name, 'plan')}.ics`, calendarFile, null);
   }
 
   async savePicture(picture: Promise<Blob>, name: string): Promise<string | null> {

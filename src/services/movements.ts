@@ -1,5 +1,3 @@
-import { typeNamed } from '../figures/movements/find-types';
-import { nearestClass } from '../figures/movements/nearest-class';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import { saveFile } from '../storage/files';
@@ -38,13 +36,19 @@ export class SurveyMovements implements MovementLists {
   }
 
   async read(plan: MovementPlan): Promise<MovementReading> {
-    const { readList, typesOf } = await import('../imports/movements/read-list');
+    const [{ readList, typesOf }, { typeNamed }, { nearestClass }] = await Promise.all([
+      import('../imports/movements/read-list'),
+      import('../figures/movements/find-types'),
+      import('../figures/movements/nearest-class'),
+    ]);
+    const isKnown = (type: string) =>
+      typeNamed(type) !== null || contents.subjects.some((s) => s.key.toUpperCase() === type.toUpperCase());
     const { contents } = this.#derived;
     const { date, timeZone } = this.#derived.day;
     const { icao, name } = contents.site;
     const home = [icao, name].filter((n) => n !== null && n !== '').map((n) => (n ?? '').toUpperCase());
     const reading = readList(plan, timeZone, date, home, contents.movements);
-    const unknown = typesOf(reading).filter((type) => !this.#isKnown(type));
+    const unknown = typesOf(reading).filter((type) => !isKnown(type));
     return {
       ...reading,
       unknown: unknown.map((type) => ({ type, nearest: nearestClass(type, contents.subjects) ?? '' })),
@@ -52,33 +56,25 @@ export class SurveyMovements implements MovementLists {
   }
 
   add({ movements, unknown }: MovementReading, subjects: Readonly<Record<string, string>>): void {
-    const chosen = (type: string) => {
-      const known = unknown.find((u) => u.type === type);
-      return known ? (subjects[type] ?? known.nearest) || null : null;
-    };
+    // What nobody chose stays unknown: a class is offered, never taken in silence.
+    const chosen = (type: string) => (unknown.some((u) => u.type === type) ? subjects[type] || null : null);
     const added = movements.map((m) => ({ ...m, subject: m.subject ?? chosen(m.type) }));
     const present = this.#derived.contents.movements;
     this.#document.perform('add movements', (s) => addMovements(s, present, added));
   }
 
   async type(line: string, everyDay: boolean): Promise<string | null> {
-    const { readTypedMovement } = await import('../imports/movements/typed-movement');
+    const [{ readTypedMovement }, { typeHeard }] = await Promise.all([
+      import('../imports/movements/typed-movement'),
+      import('../figures/movements/type-heard'),
+    ]);
     const { contents } = this.#derived;
     const { date } = this.#derived.day;
-    const read = readTypedMovement(line, everyDay ? null : date);
+    const read = readTypedMovement(line, everyDay ? null : date, typeHeard);
     if (!read.ok) return read.reason;
-    const { type } = read.movement;
-    const subject = type === '' || this.#isKnown(type) ? null : nearestClass(type, contents.subjects);
     const before = this.#document.survey;
-    this.#document.perform('add a movement', (s) =>
-      addMovements(s, contents.movements, [{ ...read.movement, subject }]),
-    );
+    this.#document.perform('add a movement', (s) => addMovements(s, contents.movements, [read.movement]));
     return this.#document.survey === before ? 'That one is in the list already.' : null;
-  }
-
-  #isKnown(type: string): boolean {
-    const own = this.#derived.contents.subjects.some((s) => s.key.toUpperCase() === type.toUpperCase());
-    return own || typeNamed(type) !== null;
   }
 
   async save(figures: readonly MovementFigures[]): Promise<void> {

@@ -5,9 +5,7 @@ import type { WeatherReader } from '../ports/weather';
 
 export interface WeatherNeeds {
   readonly document: SurveyDocument;
-  readonly derived: Pick<Derived, 'contents'> & {
-    readonly airfield: Pick<Derived['airfield'], 'declination'>;
-  };
+  readonly derived: { readonly airfield: Pick<Derived['airfield'], 'declination'> };
   readonly now: () => number;
 }
 
@@ -36,8 +34,8 @@ export class Weather implements WeatherReader {
     if (this.#document.id !== id) return null;
     const declination = magnetic ? this.#derived.airfield.declination : null;
     const weather = weatherMember(text, read.value, declination, now);
-    const follow = this.#derived.contents.weather?.follow ?? false;
-    this.#document.perform('enter the wind', (s) => setWeather(s, { ...weather, follow }));
+    // Who enters a wind wants to see what it does: the ends follow, and one undo takes back both.
+    this.#document.perform('enter the wind', (s) => setWeather(s, { ...weather, follow: true }));
     return null;
   }
 }

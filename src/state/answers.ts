@@ -1,12 +1,30 @@
+import { servedBy, type Served } from '../figures/optics/lens-fit';
 import { verdictFor } from '../figures/optics/verdict';
 import { meshWithin } from '../figures/practice';
 import { groundAt } from '../figures/sight/ground';
 import { meshAhead, type MeshAhead } from '../figures/sight/mesh-ahead';
 import { monthsInLeaf } from '../figures/sight/surroundings';
-import { lensToTake, spotSummary, type SpotSummary } from '../figures/summary/spot-summary';
-import type { SpotFigures, Verdict } from '../figures/types';
+import { isFlat } from '../figures/light/sky';
+import { isWorthIt, scoreWord, type ScoreWord } from '../figures/score-words';
+import {
+  betterElsewhere,
+  headlineOf,
+  lensToTake,
+  spotSummary,
+  type SpotSummary,
+} from '../figures/summary/spot-summary';
+import type { PathFromSpot, Sample, SpotFigures, TakenSetting, Verdict } from '../figures/types';
 import type { Obstacle } from '../survey/schema/places';
 import type { Derived } from './derived.svelte';
+
+/** What a path leads with at a moment, and what that is worth. */
+export interface Headline {
+  readonly sample: Sample;
+  /** What scores higher elsewhere on the path and is worth the wait; null for nothing. */
+  readonly elsewhere: Sample | null;
+  readonly word: ScoreWord;
+  readonly worthIt: boolean;
+}
 
 /** Figures that hang on what a panel asks about, not on the survey alone: worked out when they are asked for. */
 export class Answers {
@@ -44,9 +62,36 @@ export class Answers {
     return spotSummary(a, b);
   }
 
+  /** What to say of a path first. */
+  headline(path: PathFromSpot): Headline {
+    const sample = headlineOf(path);
+    const elsewhere = betterElsewhere(path);
+    return {
+      sample,
+      elsewhere: elsewhere && isWorthIt(elsewhere.score.total) ? elsewhere : null,
+      word: scoreWord(sample.score.total),
+      worthIt: isWorthIt(sample.score.total),
+    };
+  }
+  /** What a total score is worth. */
+  word(total: number): ScoreWord {
+    return scoreWord(total);
+  }
+  /** Whether the light is flat under a sky: alike from either side. */
+  isFlat(sky: SpotFigures['sky']): boolean {
+    return isFlat(sky);
+  }
+
   /** The lens to take for a needed focal length in mm; null without one. */
   lensFor(needed: number | null): Verdict | null {
     return needed === null ? null : lensToTake(this.verdicts(needed), this.#figures.contents.kit.fill);
+  }
+
+  /** The needed focal lengths in mm that a lens serves with the extender that it is judged with. */
+  servedBy({ lens, extender }: TakenSetting): Served {
+    const times = extender ?? 1;
+    const range = { shortest: lens.shortest * times, longest: lens.longest * times };
+    return servedBy(range, this.#figures.contents.kit.fill);
   }
 
   /** What each lens of the kit makes of a needed focal length in mm. */

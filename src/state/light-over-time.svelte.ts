@@ -1,3 +1,5 @@
+import { sunShares } from '../figures/traffic/flow/sun-shares';
+import { frontLitByMonth } from '../figures/when/front-lit-hours';
 import { dayRows, rankedRows, type DayRow } from '../figures/when/day-rows';
 import { readRow, type RowReading } from '../figures/when/light-row';
 import { yearLight, type YearLight } from '../figures/when/year-light';
@@ -69,6 +71,17 @@ export class LightOverTime {
     const { date, timeZone } = this.#figures.day;
     return (this.#lastYear =
       chosen && yearLight(contents, chosen.spot, chosen.path, date, timeZone, terrain));
+  });
+
+  readonly #sun = $derived.by(() => {
+    const { windRecord } = this.#figures.contents;
+    return windRecord && sunShares(windRecord);
+  });
+  /** Hours a day of front light in each month, as often as past clouds let the sun through; null where nothing is told of them. */
+  readonly expectedByMonth = $derived.by(() => {
+    const sun = this.#sun;
+    const { year } = this;
+    return sun && year && frontLitByMonth(year.frontLitByHour.map((hours, at) => hours * (sun[at] ?? 1)));
   });
 
   /** Rows that can be chosen for the year, in the survey's order. */

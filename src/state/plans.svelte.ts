@@ -1,7 +1,7 @@
 import { dueOn } from '../figures/movements/due-on';
-import { dayPlan, moveTime, planRows, windFor, type DayPlan, type PlanStay } from '../figures/plan/day-plan';
+import { dayPlan, moveTime, planRows, windFor, type DayPlan } from '../figures/plan/day-plan';
 import { otherFlows, type FlowSpan, type OtherFlow } from '../figures/plan/flow-spans';
-import { insteadOf, type Instead } from '../figures/plan/instead';
+import { insteadOf, type Instead, type TimeAt } from '../figures/plan/instead';
 import type { MoveTime } from '../figures/plan/move-time';
 import { takenAlong, type TakenAlong } from '../figures/plan/taken-along';
 import type { StandingSpot } from '../survey/schema/standing-spot';
@@ -82,8 +82,8 @@ export class Plans {
   );
 
   /** Where to go under another flow while one would stay somewhere; null when nothing is worth it then. */
-  insteadOf(stay: PlanStay, { plan }: TurnedPlan): Instead | null {
-    return insteadOf(stay, plan, (spot) => this.moveBetween(stay.window.row.spot, spot).minutes);
+  insteadOf(stay: TimeAt, { plan }: TurnedPlan): Instead | null {
+    return insteadOf(stay, plan, (spot) => this.moveBetween(stay.spot, spot).minutes);
   }
 
   moveBetween(a: StandingSpot, b: StandingSpot): MoveTime {

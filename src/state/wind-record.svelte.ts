@@ -8,6 +8,7 @@ import {
   type EndShare,
 } from '../figures/traffic/flow/end-shares';
 import { flowRules } from '../figures/traffic/flow/flow-for';
+import { sunShares } from '../figures/traffic/flow/sun-shares';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { pathsOf, type Path } from '../figures/traffic/paths';
 import { yearLight } from '../figures/when/year-light';
@@ -39,6 +40,9 @@ export class WindRecordFigures {
   readonly #shares = $derived.by(
     () => this.record && endShares(flowRules(this.#figures.flow.ground), this.record),
   );
+
+  /** Shares of direct sun that the record lets expect in each month * 24 + hour; null where it tells of no clouds. */
+  readonly sun = $derived.by(() => this.record && sunShares(this.record));
 
   /** Ends that were in use, with their share of all observations and by month; empty without a record. */
   readonly ends = $derived.by(() => {
@@ -82,7 +86,9 @@ export class WindRecordFigures {
       const month = Number(day.slice(5, 7)) - 1;
       days[month] = (days[month] ?? 0) + 1;
     }
-    return expectedHours(year.frontLitByHour, share, this.observations, days);
+    const { sun } = this;
+    const lit = sun ? year.frontLitByHour.map((hours, at) => hours * (sun[at] ?? 1)) : year.frontLitByHour;
+    return expectedHours(lit, share, this.observations, days);
   }
 }
 

@@ -135,7 +135,7 @@ export const kinds = {
     word: 'flight path',
     many: 'Flight paths',
     shapes: ['LineString'],
-    most: 300,
+    most: 2_000,
     list: 'flightPaths',
     read: ({ id, line, properties }: Given, { doubt, aside }: Say): FlightPath | null => {
       const value = { id, line, ...readFlightPathProperties(properties, line.length, doubt) };

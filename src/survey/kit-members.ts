@@ -42,6 +42,7 @@ export const kitMembers: { readonly [L in ListName]: readonly Member<L>[] } = {
     needed('shortest', 'Shortest focal length', 'millimetres'),
     needed('longest', 'Longest focal length', 'millimetres'),
     needed('widestAperture', 'Widest aperture', 'f-number'),
+    free('widestApertureLong', 'Widest aperture at the longest', 'f-number'),
     free('extenders', 'Extenders', 'factors'),
   ],
   subjects: [

@@ -1,17 +1,18 @@
 import type { Position } from './document';
+import { lastAnswer } from './memo';
 
 /** The IANA name of the time zone in which a place lies; null while that is not known. */
 export type ZoneAt = (position: Position) => string | null;
 
-/** Whether a clock can be set by it. */
-export function isZone(name: string): boolean {
+/** Whether a clock can be set by it. A survey asks for its own again with every move of a drag. */
+export const isZone = lastAnswer((name: string): boolean => {
   try {
     new Intl.DateTimeFormat('en', { timeZone: name });
     return true;
   } catch {
     return false;
   }
-}
+});
 
 /** Where a survey's zone is from: its own word, the place it lies at, or neither. */
 export type ZoneFrom = 'stated' | 'place' | 'nowhere';

@@ -23,6 +23,22 @@ export function instantOf(date: string, clock: string, zone: string): number {
   return wall.toZonedDateTime(zone, { disambiguation: 'compatible' }).epochMilliseconds;
 }
 
+/**
+ * The instant of a wall clock's full time ("2026-06-21T18:00:01.25") in a zone, and whether that time came once that day,
+ * twice (the first is told), or was skipped (moved on by the gap).
+ */
+export function wallInstant(
+  clock: string,
+  zone: string,
+): { readonly instant: number; readonly came: 'once' | 'twice' | 'skipped' } {
+  const wall = Temporal.PlainDateTime.from(clock);
+  const at = (disambiguation: 'earlier' | 'later' | 'compatible') =>
+    wall.toZonedDateTime(zone, { disambiguation });
+  const instant = at('compatible').epochMilliseconds;
+  if (at('earlier').equals(at('later'))) return { instant, came: 'once' };
+  return { instant, came: at('compatible').toPlainDateTime().equals(wall) ? 'twice' : 'skipped' };
+}
+
 /** The civil day of a date in a zone, from its first instant to that of the next day: 23, 24 or 25 hours. */
 export function dayOf(date: string, zone: string): { readonly from: number; readonly to: number } {
   return { from: dayStart(date, zone), to: dayStart(datePlus(date, 1), zone) };

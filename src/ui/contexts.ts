@@ -17,6 +17,7 @@ import type { Answers } from '../state/answers';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
+import type { Mine } from '../state/mine.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { Terrain } from '../state/terrain.svelte';
 import type { View } from '../state/view.svelte';
@@ -87,6 +88,7 @@ export interface Contexts {
   readonly land: Land;
   readonly downloads: Downloads;
   readonly program: Program;
+  readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
 }
 
@@ -103,6 +105,7 @@ export const [getSources, setSources] = createContext<Sources>();
 export const [getLand, setLand] = createContext<Land>();
 export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
+export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 
 /** Called once, above the page. */
@@ -120,5 +123,6 @@ export function provide(handed: Contexts): void {
   setLand(handed.land);
   setDownloads(handed.downloads);
   setProgram(handed.program);
+  setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
 }

@@ -1,5 +1,6 @@
 import { bringInCity } from './bring-in.bench.ts';
 import { dragSpot } from './drag-spot.bench.ts';
+import { learnFromFlights } from './flown.bench.ts';
 import { frames } from './frame.bench';
 import { inBrowser } from './in-browser.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
@@ -11,6 +12,7 @@ import { yearOfLight } from './year-of-light.bench.ts';
 dragSpot();
 openLargeSurvey();
 yearOfLight();
+learnFromFlights();
 frames();
 sweep();
 await viewshed();

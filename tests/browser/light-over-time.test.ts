@@ -122,13 +122,22 @@ describe('the plan', () => {
       page.waitForEvent('download'),
       plan.getByRole('button', { name: 'Calendar file' }).click(),
     ]);
-    expect(download.suggestedFilename()).toBe('plan.ics');
+    expect(download.suggestedFilename()).toBe('tolverby-2026-06-21.ics');
     const text = await readFile(await download.path(), 'utf8');
     const events = new ICAL.Component(ICAL.parse(text) as unknown[])
       .getAllSubcomponents('vevent')
       .map((event) => new ICAL.Event(event));
     expect(events.length).toBeGreaterThan(2);
     const last = events.at(-1);
+    for (const event of events) {
+      expect(event.component.getAllSubcomponents('valarm')).toHaveLength(1);
+      expect(event.component.getFirstPropertyValue('geo')).toHaveLength(2);
+      expect(event.description).toMatch(/^(Leave .+ by|Be there by) \d\d:\d\d/);
+      expect(event.description).toMatch(/\nLens: .+ mm, f\/[\d.]+, /);
+      expect(event.description).toMatch(/\nStart with f\/[\d.]+, 1\/\d+ s, ISO /);
+      expect(event.description).toMatch(/\nPosition: /);
+      expect(event.description).toMatch(/\nIf the wind turns to about 0\d\d°/);
+    }
     expect(last?.summary).toBe('Orchard Path, east end: 25 arrival');
     expect(last?.endDate.toJSDate().toISOString()).toBe('2026-06-21T19:05:00.000Z');
     expect(last?.description).toMatch(/Stay on public or permitted ground/);

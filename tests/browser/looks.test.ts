@@ -79,6 +79,7 @@ const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   '.foot: the light of the day': inFoot('Light today'),
   '.foot: the light of the year': inFoot('Year'),
   '.foot: the wind record': inFoot('Wind record'),
+  '.foot: what really flies': inFoot('What really flies'),
   '.foot: the movements': inFoot('Movements'),
   '.foot: the plan': inFoot('Plan'),
   '.foot: the moments again': inFoot('Moments'),

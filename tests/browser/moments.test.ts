@@ -76,6 +76,44 @@ describe('the date', () => {
   });
 });
 
+describe('moments by the sun', () => {
+  it('[B960] follow the date until a time is typed', async () => {
+    const { page } = opened;
+    const strip = page.getByLabel('Date and moments');
+    await page.getByLabel('Set B by the sun').selectOption('beforeSunset');
+    const june = await clock(page, 'B').inputValue();
+    await page.getByLabel('Date at the airfield').fill('2026-12-21');
+    await expect.poll(() => clock(page, 'B').inputValue()).toMatch(/^14:[34]\d$/);
+    expect(june).not.toMatch(/^14/);
+    expect(await page.getByLabel('Set B by the sun').inputValue()).toBe('beforeSunset');
+    await clock(page, 'B').fill('17:05');
+    await clock(page, 'B').press('Enter');
+    await expect.poll(() => page.getByLabel('Set B by the sun').inputValue()).toBe('');
+    await page.getByLabel('Date at the airfield').fill('2026-06-21');
+    await expect.poll(() => strip.innerText()).toMatch(/sunrise 0\d:/);
+    expect(await clock(page, 'B').inputValue()).toBe('17:05');
+  });
+});
+
+describe('the sky of the day', () => {
+  it('[B961] is said by hand, shown with where it is from, and taken into the card', async () => {
+    const { page } = opened;
+    const sky = page.getByLabel('Sky', { exact: true });
+    const strip = page.getByLabel('Date and moments');
+    expect(await strip.innerText()).toMatch(/no word of it: clear assumed/);
+    await page.getByRole('button', { name: /^Orchard Path/ }).click();
+    await sky.selectOption('overcast');
+    await page.getByLabel('How far one sees').selectOption('3,000 m');
+    await expect.poll(() => strip.innerText()).toMatch(/overcast, 3,000 m, as you said/);
+    await page
+      .getByText(/flat light: either side; (good|fair|poor)/)
+      .first()
+      .waitFor();
+    await sky.selectOption('as reported');
+    await expect.poll(() => strip.innerText()).toMatch(/clear assumed/);
+  });
+});
+
 describe('a path', () => {
   it('[B37] is followed by the arrow keys, 20 m each, from the best point on', async () => {
     const { page } = opened;
@@ -106,6 +144,13 @@ describe('subject and body', () => {
     await page.keyboard.press('Enter');
     const left = page.getByLabel('What the survey contains');
     await expect.poll(() => left.innerText()).toMatch(/Glider — typical size, /);
+    // By an everyday name, and a type that the survey does not list comes into its list.
+    await page.getByLabel('Type a designator or a word').fill('chinook');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => left.innerText()).toMatch(/Chinook/i);
+    await page.getByRole('button', { name: 'Undo take H47 into the list' }).click();
+    await page.getByLabel('Type a designator or a word').fill('glider');
+    await page.keyboard.press('Enter');
     await page.getByLabel('Body').selectOption('full-frame');
     await expect.poll(() => left.innerText()).toMatch(/Glider — typical size, Full frame/);
     expect(await undo(page).isDisabled()).toBe(true);

@@ -21,6 +21,8 @@ describe('arguments of the figures command', () => {
       terrain: null,
       lenses: false,
       sweep: null,
+      flown: false,
+      photos: null,
       sky: null,
     });
     expect(value('--body', 'b', 'a.geojson', '--subject=s', '--terrain', 't.tif')).toMatchObject({

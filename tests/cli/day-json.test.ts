@@ -3,12 +3,24 @@ import { describe, expect, test } from 'vitest';
 import { readArguments } from '../../src/cli/arguments';
 import { dayJson } from '../../src/cli/day-json';
 import { figuresJson } from '../../src/cli/figures-json';
+import { outlookOf } from '../../src/figures/outlook';
+import { inspectPath } from '../../src/figures/spot/inspect-path';
+import { pathsOf } from '../../src/figures/traffic/paths';
 import { readContents } from '../../src/survey/contents';
 import { contentsOf, opened } from '../support/contents';
 import { usnoRows } from '../reference/fixtures/sun-times';
 
 const sample = readContents(opened(readFileSync('sample-sites/tolverby.geojson', 'utf8')));
 const instant = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}Z$/;
+
+/** Every sample of a path as the figures have it at an instant. */
+function samplesOf(spotId: string, pathId: string, at: number) {
+  const spot = sample.spots.find((s) => s.id === spotId);
+  const path = pathsOf(sample, () => true).find((p) => p.ref.path === pathId);
+  if (!spot || !path) throw new Error(`expected ${spotId} and ${pathId}`);
+  const outlook = outlookOf(sample);
+  return Array.from(path.samples.station, (station) => inspectPath(spot, path, station, outlook, at));
+}
 
 describe('--day', () => {
   test('[F245] is a date that exists', () => {
@@ -35,14 +47,18 @@ describe('--day', () => {
       expect(windows.at(-1)?.to).toBe('2026-10-25T23:00:00Z');
       windows.slice(1).forEach((window, i) => expect(window.from).toBe(windows[i]?.to));
     }
-    const some = day.windows.filter((_, i) => i % 61 === 7);
-    expect(some.length).toBeGreaterThan(5);
+    const some = day.windows.filter((_, i) => i % 149 === 7);
+    expect(some.length).toBeGreaterThan(2);
     for (const window of some) {
       expect(window.from).toMatch(instant);
       const middle = (Date.parse(window.from) + Date.parse(window.to)) / 2;
       const spot = figuresJson(sample, [], middle).spots.find((s) => s.id === window.spot);
       const path = spot?.paths.find((p) => p.path === window.path);
-      expect(path?.best.light).toBe(window.light);
+      // A window stays with its sample while that is within 0.02 of the best: the light is one of those.
+      const lights = samplesOf(window.spot, path?.path ?? '', middle)
+        .filter(({ score }) => score.total >= (path?.best.score.total ?? 1) - 0.0201)
+        .map(({ light }) => light);
+      expect(lights).toContain(window.light);
     }
   });
 

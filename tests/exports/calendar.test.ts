@@ -11,6 +11,7 @@ const entry: CalendarEntry = {
   title: 'Orchard Path, east end: 25 arrival',
   place: 'Orchard Path, east end; Tolverby',
   position: [18.1932907, 50.9343302],
+  alarm: null,
   notes: 'Front-lit, 260 mm at 310 m.\nLadder: a small step at most; stay off the fence\\verge, please.',
 };
 const parsed = (text: string) => {
@@ -64,5 +65,17 @@ describe('the calendar file (RFC 5545)', () => {
   test('[F292] is the same bytes twice, and an empty plan is a calendar without events', () => {
     expect(calendarText([entry], made)).toBe(calendarText([entry], made));
     expect(parsed(calendarText([], made))).toEqual([]);
+  });
+
+  test('[F955] calls out so many minutes before the start, in words, as ical.js reads it', () => {
+    const alarm = { minutesBefore: 17, text: 'Leave Mill Lane, north; by 16:23' };
+    const [event] = parsed(calendarText([{ ...entry, alarm }], made));
+    const [found] = event?.component.getAllSubcomponents('valarm') ?? [];
+    expect(found?.getFirstPropertyValue('action')).toBe('DISPLAY');
+    expect(found?.getFirstPropertyValue('description')).toBe(alarm.text);
+    const trigger = found?.getFirstPropertyValue('trigger') as ICAL.Duration | undefined;
+    expect(trigger?.toSeconds()).toBe(-17 * 60);
+    const silent = parsed(calendarText([entry], made))[0];
+    expect(silent?.component.getAllSubcomponents('valarm')).toEqual([]);
   });
 });

@@ -59,7 +59,10 @@ describe('[I214] damaged tables are read as far as they make sense, or refused i
         // What is read survives saving, without a doubt.
         const survey = newSurvey({ reference: [18.17, 50.93] });
         const opened = openSurvey(
-          saveSurvey({ ...survey, sunside: { ...survey.sunside, windRecord: { ...record } } }),
+          saveSurvey({
+            ...survey,
+            sunside: { ...survey.sunside, windRecord: { ...record } },
+          }),
         );
         if (!opened.ok) throw new Error(opened.reason);
         expect(readContents(opened.survey).problems).toEqual([]);

@@ -12,6 +12,7 @@ test('[U18] a survey without a runway asks for one until the first is drawn', as
   let said: string | null = null;
   let life: NoticeLife | undefined;
   const catalogue = new AirfieldCatalogue({
+    mine: { startWith: (survey) => survey },
     files: {
       start: async (make) => {
         const made = await make();
@@ -60,6 +61,7 @@ async function startFirst(missing: Set<string>) {
   const asked = serve(missing);
   const started: NewSurvey[] = [];
   const catalogue = new AirfieldCatalogue({
+    mine: { startWith: (survey) => survey },
     files: { start: async (make) => void started.push(await make()) },
     now: () => Date.UTC(2026, 5, 21, 12),
   });

@@ -29,7 +29,9 @@ test('[F410] a typed wind is kept in the survey, as one step', async () => {
   const weather = new Weather({ document, derived, now });
   expect(await weather.enter('240/12G20', false)).toBeNull();
   expect(document.undoLabel).toBe('enter the wind');
-  expect(document.survey.sunside['weather']).toMatchObject({ text: '240/12G20' });
+  expect(document.survey.sunside['weather']).toMatchObject({ text: '240/12G20', follow: true });
+  document.undo();
+  expect(document.survey.sunside['weather']).toBeUndefined();
 });
 
 test('[F410] what cannot be read changes nothing, and says why', async () => {

@@ -10,12 +10,25 @@ import { alwaysClear, clearSky, type SkyAt } from './sky';
 export const skyAtOf = ({ sky, weather, site }: Pick<Contents, 'sky' | 'weather' | 'site'>): SkyAt =>
   skyAt(sky, weather, site.timeZone);
 
+/** What a survey knows its sky by. */
+export type SkySource = 'typed' | 'metar' | 'taf' | 'assumed';
+
+/** Where the sky of an instant (ms since 1970) is from. */
+export function skySourceAt(
+  { sky, weather, site }: Pick<Contents, 'sky' | 'weather' | 'site'>,
+  instant: number,
+): SkySource {
+  const date = dateAt(instant, site.timeZone);
+  if (sky.some((day) => day.date === date)) return 'typed';
+  return (weather && reportedSky(weather, instant))?.from ?? 'assumed';
+}
+
 /** One and the same function as long as nothing of it has changed: caches go by it. */
 const skyAt = lastAnswer((sky: readonly SkyOfDay[], weather: Weather | null, timeZone: string): SkyAt => {
   if (sky.length === 0 && (weather?.skies.length ?? 0) === 0) return alwaysClear;
   const typed = new Map(sky.map((day) => [day.date, day]));
   return (instant) => {
     const day = typed.size > 0 ? typed.get(dateAt(instant, timeZone)) : undefined;
-    return day ?? (weather && reportedSky(weather, instant)) ?? clearSky;
+    return day ?? (weather && reportedSky(weather, instant))?.sky ?? clearSky;
   };
 });

@@ -10,17 +10,12 @@ import type { ElevationGrid } from '../sight/terrain';
 import { outlookOf } from '../outlook';
 import { stillViewsOf } from '../when/still-views';
 import { lensToTake } from '../summary/spot-summary';
-import { flowFor } from '../traffic/flow/flow-for';
 import { endName, pathsOf, type Path, type PathFilter } from '../traffic/paths';
-import { windAt } from '../traffic/wind/wind-at';
 import { typeNamed } from './find-types';
-import { namesEnd } from './names-end';
+import { endsOf, type EndFrom } from './ends-of';
 import type { Verdict } from '../types';
 import { readRow, type RowReading } from '../when/light-row';
 import type { StillView } from '../when/still-view';
-
-/** Where a movement's end is from: it was given, the wind of that moment asks for it, or it is in use as chosen. */
-export type EndFrom = 'given' | 'wind' | 'in-use' | 'none';
 
 /** The best place for one movement. */
 export interface BestPlace {
@@ -42,7 +37,7 @@ export interface MovementFigures {
   /** Ends that it may use, by name. */
   readonly ends: readonly string[];
   readonly endFrom: EndFrom;
-  /** Null where nothing is worth a picture: no spot, out of reach, hidden or dark. */
+  /** Null where nothing is worth a picture: no spot, out of reach, hidden or dark; and of a type that is not known. */
   readonly best: BestPlace | null;
 }
 
@@ -80,8 +75,10 @@ export class MovementLooks {
   /** One movement at an instant (ms since 1970, UTC). */
   figures(movement: Movement, instant: number): MovementFigures {
     const known = subjectOf(movement, this.#contents.subjects);
+    // No type at all: the current subject stands in. A type that nobody knows is somebody's to choose first.
+    const isNamed = movement.type !== '';
     const subject = known ?? this.#contents.subject;
-    const { refs, from } = this.#ends(movement, subject, instant);
+    const { refs, from } = endsOf(movement, { ...this.#contents, subject }, this.#inUse, instant);
     return {
       movement,
       instant,
@@ -92,25 +89,8 @@ export class MovementLooks {
         return runway ? [endName(runway, ref.end)] : [];
       }),
       endFrom: from,
-      best: this.#best(movement, subject, refs, instant),
+      best: isNamed && known === null ? null : this.#best(movement, subject, refs, instant),
     };
-  }
-
-  #ends(movement: Movement, subject: Subject, instant: number): { refs: readonly EndRef[]; from: EndFrom } {
-    const { runways, weather } = this.#contents;
-    if (movement.runway !== '') {
-      const refs = runways.flatMap((r) =>
-        ([0, 1] as const).flatMap((end) =>
-          namesEnd(movement.runway, r.ends[end].designator) ? [{ runway: r.id, end }] : [],
-        ),
-      );
-      if (refs.length > 0) return { refs, from: 'given' };
-    }
-    const use = movement.use === 'arrival' ? 'arrivals' : 'departures';
-    // As the plan does: a wind that the ends in use do not follow is not asked.
-    const wind = weather?.follow ? windAt(weather, instant) : null;
-    const refs = wind ? flowFor({ ...this.#contents, subject }, wind.wind, instant)[use] : this.#inUse[use];
-    return { refs, from: refs.length === 0 ? 'none' : wind ? 'wind' : 'in-use' };
   }
 
   #best(movement: Movement, subject: Subject, refs: readonly EndRef[], instant: number): BestPlace | null {

@@ -6,7 +6,7 @@ import { spotFigures } from '../spot-figures';
 import type { Outlook } from '../outlook';
 import { Scratch } from '../scratch';
 import type { Path } from '../traffic/paths';
-import { fillAt, fitOf, type Fit } from './lens-fit';
+import { fillAt, fitOf, servedBy, type Fit, type Served } from './lens-fit';
 import { rangesOf, reachOf, type FocalRange } from './reach';
 
 /** Good frames by the focal length that they need. */
@@ -21,7 +21,9 @@ export interface FocalBin {
 
 export interface LensShare {
   readonly lens: Lens;
-  readonly ranges: readonly FocalRange[];
+  readonly ranges: readonly (FocalRange & { readonly served: Served })[];
+  /** From the shortest to the longest focal length that it serves, its extenders included. */
+  readonly served: Served;
   /** Share of the good frames that fit or are tight with it alone, and with its extenders. */
   readonly alone: number;
   readonly extended: number;
@@ -81,10 +83,14 @@ export function lensCoverage(
     frames: needed.length,
     bins: binsFor(needed, (focal) => within(all, focal)),
     lenses: lenses.map((lens) => {
-      const ranges = rangesOf(lens);
+      const ranges = rangesOf(lens).map((range) => ({ ...range, served: servedBy(range, fill) }));
       return {
         lens,
         ranges,
+        served: {
+          from: Math.min(...ranges.map(({ served }) => served.from)),
+          to: Math.max(...ranges.map(({ served }) => served.to)),
+        },
         alone: share((focal) => within(ranges.slice(0, 1), focal)),
         extended: share((focal) => within(ranges, focal)),
       };

@@ -26,6 +26,18 @@ export function fitOf(filled: number, fill: number): Fit {
   return filled <= 1 + rounding ? 'tight' : 'too-long';
 }
 
+/** Needed focal lengths in mm. */
+export interface Served {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The needed focal lengths that a range serves: those at which the subject fits or is tight. */
+export const servedBy = ({ shortest, longest }: Range, fill: number): Served => ({
+  from: fill * shortest,
+  to: longest / leastFill,
+});
+
 /** 1 for what fits or is tight, else how near it comes to that: what is kept of the size, or of the subject. */
 export function ranked(filled: number, fill: number): number {
   const fit = fitOf(filled, fill);

@@ -4,7 +4,14 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { parseInstant } from '../../time/local-time';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
-import { outlookOf } from '../outlook';
+import { framed } from '../frame/frame-for';
+import { nothingPinned } from '../optics/settings';
+import type { SettingsCard } from '../optics/settings-card';
+import { verdictFor } from '../optics/verdict';
+import { lensToTake } from '../summary/spot-summary';
+import type { Path } from '../traffic/paths';
+import type { Verdict } from '../types';
+import { outlookOf, type Outlook } from '../outlook';
 import { stillViewsOf } from '../when/still-views';
 import { pathsOf } from '../traffic/paths';
 import { readRow, type RowReading } from '../when/light-row';
@@ -20,11 +27,15 @@ export interface TakenAlong {
   readonly pathName: string;
   /** The best picture in the middle of it; null without spot or path. */
   readonly reading: RowReading | null;
+  /** The lens to take for it, and what to set; null without a lens. */
+  readonly lens: Verdict | null;
+  readonly settings: SettingsCard | null;
 }
 
 /** The windows of the plan in order of time; what is no stretch of time is passed over. */
 export function takenAlong(contents: Contents, terrain: ElevationGrid | null = null): TakenAlong[] {
   const paths = pathsOf(contents, () => true, terrain);
+  const outlook = outlookOf(contents, terrain);
   const scratch = new Scratch();
   return contents.plan.chosen
     .flatMap((chosen): TakenAlong[] => {
@@ -33,10 +44,39 @@ export function takenAlong(contents: Contents, terrain: ElevationGrid | null = n
       const spot = contents.spots.find(({ id }) => id === chosen.spot) ?? null;
       const path = paths.find(({ ref }) => ref.path === chosen.path);
       const middle = (from + to) / 2;
-      const [view] =
-        spot && path ? stillViewsOf(spot, [path], outlookOf(contents, terrain), middle, scratch) : [];
+      const [view] = spot && path ? stillViewsOf(spot, [path], outlook, middle, scratch) : [];
       const reading = view && spot ? readRow(view, spot.position, middle) : null;
-      return [{ chosen, from, to, spot, pathName: path?.name ?? chosen.path, reading }];
+      const lens = reading && lensFor(reading, contents);
+      const settings =
+        spot && path && reading && lens
+          ? settingsFor(contents, outlook, spot, path, reading, lens, middle, scratch)
+          : null;
+      return [{ chosen, from, to, spot, pathName: path?.name ?? chosen.path, reading, lens, settings }];
     })
     .sort((a, b) => a.from - b.from);
+}
+
+function lensFor({ focalLength }: RowReading, { kit, body }: Contents): Verdict | null {
+  if (focalLength === null) return null;
+  return lensToTake(
+    kit.lenses.map((lens) => verdictFor(lens, focalLength, body, kit.fill)),
+    kit.fill,
+  );
+}
+
+/** As the card has it: the whole aircraft, under the sky of that instant, nothing pinned. */
+function settingsFor(
+  contents: Contents,
+  outlook: Outlook,
+  spot: StandingSpot,
+  path: Path,
+  { sample }: RowReading,
+  { lens, focalLength }: Verdict,
+  instant: number,
+  scratch: Scratch,
+): SettingsCard {
+  const hold = { portrait: false, part: 'whole' } as const;
+  const pinned = { ...nothingPinned, focalLength, sky: outlook.skyAt(instant).direct };
+  const station = path.samples.station[sample] ?? 0;
+  return framed(spot, path, station, contents, outlook, instant, { lens, hold, pinned }, scratch).card;
 }

@@ -1,5 +1,6 @@
 import { bridgedGap, shortestWindow, worthwhileFrom } from '../practice';
 import type { LightClass, Score } from '../types';
+import { isFlat } from '../light/sky';
 import { SunTrack } from '../light/sun-track';
 import { bestUnder, classUnder, scoreUnder } from '../when/best-light';
 import { dayStepMinutes, type DayRow } from '../when/day-rows';
@@ -28,6 +29,8 @@ export interface PlanWindow {
   readonly score: Score;
   /** The classes of light in it, longest first. */
   readonly lights: readonly LightClass[];
+  /** No direct sun to speak of in most of it: alike from either side. */
+  readonly flat: boolean;
   /** mm, shortest and longest that the best pictures need; null inside the aircraft. */
   readonly focal: { readonly shortest: number; readonly longest: number } | null;
   readonly ends: WindowEnd;
@@ -97,6 +100,7 @@ export function windowOf(
   const track = new SunTrack(spot.position, view.skyAt);
   const sum = { total: 0, light: 0, reach: 0, aspect: 0, sight: 0, haze: 0 };
   const lights = new Map<LightClass, number>();
+  let flat = 0;
   let [best, peak, worth] = [view.closest, a, 0];
   let [shortest, longest] = [Infinity, 0];
   for (let i = a; i < b; i++) {
@@ -104,6 +108,7 @@ export function windowOf(
     best = bestUnder(view, sun, best);
     const score = scoreUnder(view, best, sun);
     for (const factor of Object.keys(sum) as (keyof typeof sum)[]) sum[factor] += score[factor] / (b - a);
+    if (isFlat(sun.sky)) flat++;
     const name = classUnder(view, best, sun);
     lights.set(name, (lights.get(name) ?? 0) + 1);
     const focal = view.focal[best] as number;
@@ -121,6 +126,7 @@ export function windowOf(
     peak: at,
     best: readRow(view, spot.position, at),
     score: sum,
+    flat: 2 * flat > b - a,
     lights: [...lights].sort((x, y) => y[1] - x[1]).map(([name]) => name),
     focal: longest > 0 ? { shortest, longest } : null,
     ends: endOf(row, from, b, spans),

@@ -128,6 +128,18 @@ const parkedPath = (
   });
 
 /**
+ * Recorded flights that are looked at from every spot, one by one. Of a season of them all teach something (see
+ * `learnFrom`); what they have in common is one path of the runway.
+ */
+export const mostRecordedPaths = 300;
+
+/** The drawn paths, and the first of the recorded ones. */
+export function lookedAt(flights: readonly FlightPath[]): readonly FlightPath[] {
+  let recorded = 0;
+  return flights.filter(({ source }) => source === 'drawn' || ++recorded <= mostRecordedPaths);
+}
+
+/**
  * The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths,
  * the taxi routes both ways, the aprons. `grid`: the terrain, which what states no height lies on.
  */
@@ -144,7 +156,7 @@ export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGri
       }
     }
   }
-  for (const flight of contents.flightPaths) {
+  for (const flight of lookedAt(contents.flightPaths)) {
     if (!wanted('flight-path', null, null)) continue;
     paths.push(...flightPath(flight, contents.subject, elevation));
   }

@@ -1,4 +1,5 @@
 import type { Position } from '../../survey/document';
+import { isFlat } from '../light/sky';
 import { SunTrack } from '../light/sun-track';
 import type { LightClass, Score } from '../types';
 import { bestUnder, classUnder, glareUnder, scoreUnder, totalAt } from './best-light';
@@ -74,12 +75,16 @@ export function fillRow(
 /** What is told of one entry of a row: the best picture at that instant. */
 export interface RowReading {
   readonly light: LightClass;
+  /** Under a sky without direct sun to speak of: alike from either side. */
+  readonly flat: boolean;
   readonly glare: boolean;
   readonly score: Score;
   /** mm needed on the chosen body; null inside the aircraft. */
   readonly focalLength: number | null;
   /** m. */
   readonly slantRange: number;
+  /** Which sample of the path it is. */
+  readonly sample: number;
 }
 
 export function readRow(view: StillView, position: Position, instant: number): RowReading {
@@ -88,10 +93,12 @@ export function readRow(view: StillView, position: Position, instant: number): R
   const focal = view.focal[best] as number;
   return {
     light: classUnder(view, best, sun),
+    flat: isFlat(sun.sky),
     glare: glareUnder(view, best, sun),
     score: scoreUnder(view, best, sun),
     focalLength: Number.isNaN(focal) ? null : focal,
     slantRange: view.range[best] as number,
+    sample: best,
   };
 }
 

@@ -104,7 +104,7 @@ export function stillView(
     still.sight[i] = view.sightAt(i);
     const focal = view.focalAt(i);
     const haze = hazeOf(range, elevationAt(view, i));
-    still.ground[i] = Math.hypot(e, n);
+    still.ground[i] = Math.sqrt(e * e + n * n);
     still.focal[i] = focal;
     const reach = Number.isNaN(focal) ? 0 : reachFactor(kit, focal);
     const aspect = aspectFactor(aspectAt(view, i));

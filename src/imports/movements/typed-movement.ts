@@ -22,9 +22,13 @@ const example =
 
 /**
  * A movement as typed in one line: "1425 a A320 ZZ123 Oskin r25 *". The time is by the airfield's clock; a star marks
- * one that is wanted.
+ * one that is wanted. `heard`: everyday names of types, of up to three words.
  */
-export function readTypedMovement(text: string, date: string | null): TypedMovement {
+export function readTypedMovement(
+  text: string,
+  date: string | null,
+  heard: TypeHeard = noNames,
+): TypedMovement {
   const words = text.trim().split(/\s+/).filter(Boolean);
   const starred = words.includes('*');
   const [timeWord = '', useWord = '', ...rest] = words.filter((word) => word !== '*');
@@ -35,7 +39,7 @@ export function readTypedMovement(text: string, date: string | null): TypedMovem
     return { ok: false, reason: `"${useWord}" says neither arrival nor departure. ${example}` };
   const end = rest.findIndex((word) => /^(r|rwy|rw)\d{1,2}[a-z]{0,2}$/i.test(word));
   const runway = end === -1 ? '' : (rest.splice(end, 1)[0] ?? '').replace(/^\D+/, '').toUpperCase();
-  const type = isType(rest[0] ?? '') ? (rest.shift() ?? '').toUpperCase() : '';
+  const type = takeType(rest, heard);
   const flight = /\d|-/.test(rest[0] ?? '') ? (rest.shift() ?? '').toUpperCase() : '';
   const movement = {
     date,
@@ -49,6 +53,22 @@ export function readTypedMovement(text: string, date: string | null): TypedMovem
     starred,
   };
   return { ok: true, movement };
+}
+
+/** What is meant by words for a type; null where they are none. */
+export type TypeHeard = (words: string) => string | null;
+const noNames: TypeHeard = () => null;
+
+/** Takes the type off the front: the most words that name one, else a word that looks like a designator. */
+function takeType(rest: string[], heard: TypeHeard): string {
+  for (const count of [3, 2, 1]) {
+    if (count > rest.length || (count === 1 && isType(rest[0] ?? ''))) continue;
+    const type = heard(rest.slice(0, count).join(' '));
+    if (type === null) continue;
+    rest.splice(0, count);
+    return type;
+  }
+  return isType(rest[0] ?? '') ? (rest.shift() ?? '').toUpperCase() : '';
 }
 
 /** "14:25" of minutes since midnight. */

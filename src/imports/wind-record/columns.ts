@@ -2,7 +2,7 @@ import { speedUnitOf } from '../../units/typed-speed';
 import type { SpeedUnit } from '../../units/speed';
 
 /** What a column of past winds is; a date and a clock may stand in two columns or in one ("time"). */
-export const roles = ['time', 'clock', 'direction', 'speed', 'gust'] as const;
+export const roles = ['time', 'clock', 'direction', 'speed', 'gust', 'cloud'] as const;
 export type Role = (typeof roles)[number];
 export type Mapping = Readonly<Record<Role, number | null>>;
 
@@ -12,6 +12,8 @@ const names: Readonly<Record<Role, RegExp>> = {
   direction:
     /^(drct|dir|ddd?|wd|wdir|wind ?dir(ection)?|direction|wind from|wind ?angle|windrichtung)( deg(rees)?)?$/,
   speed: /^(sknt|spd|ff|ws|wspd|speed|wind|wind ?sp(eed|d)|windgeschwindigkeit|mean wind|wind mean)( .*)?$/,
+  cloud:
+    /^(metar|skyc1|sky ?c(over|ondition)?( 1)?|cloud(s| ?cover| ?amount)?|okta?s?|octas?|total ?cloud.*|bew(ö|oe)lkung)( .*)?$/,
   gust: /^(gust|gst|wgst|gusts|fx|wind ?gusts?|gust ?sp(eed|d)|peak ?gust|gust kts?)( .*)?$/,
 };
 
@@ -39,9 +41,10 @@ export function guessColumns(headings: readonly string[]): { mapping: Mapping; u
     direction: null,
     speed: null,
     gust: null,
+    cloud: null,
   };
   const taken = new Set<number>();
-  for (const role of ['gust', 'direction', 'speed', 'time', 'clock'] as const) {
+  for (const role of ['gust', 'direction', 'speed', 'time', 'clock', 'cloud'] as const) {
     const index = headings.findIndex((h, i) => !taken.has(i) && names[role].test(plain(h)));
     if (index === -1) continue;
     found[role] = index;

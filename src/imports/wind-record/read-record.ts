@@ -11,6 +11,7 @@ import type { WindRecord } from '../../survey/schema/wind-record';
 import { metresPerSecondPer, type SpeedUnit } from '../../units/speed';
 import { readCsv } from '../tables/csv';
 import { csvPieces } from '../tables/csv-pieces';
+import { coverIn, skyColumns } from './cover';
 import { guessColumns, type Mapping } from './columns';
 import { Tally, type Observation } from './tally';
 
@@ -80,6 +81,7 @@ export function* readRecord(
   const body = withoutComments(text);
   const tally = new Tally();
   const hours = new MonthHours(zone);
+  const sky = plan.mapping.cloud === null ? [] : skyColumns(plan.headings, plan.mapping.cloud);
   const seen = new Set<number>();
   const left: { row: number; reason: string }[] = [];
   /** The row of the headings, as a spreadsheet counts. */
@@ -93,7 +95,7 @@ export function* readRecord(
     const unclosed = new Set(unclear);
     for (const [i, cells] of rows.entries()) {
       if (row > head && cells.some((cell) => cell.trim() !== '')) {
-        const read = unclosed.has(i) ? 'a quotation mark is not closed' : readRow(cells, plan);
+        const read = unclosed.has(i) ? 'a quotation mark is not closed' : readRow(cells, plan, sky);
         if (typeof read === 'string') leave(read);
         else {
           const local = plan.clock === 'site' && read.stamp.offset === null;
@@ -128,6 +130,7 @@ interface RowRead {
 function readRow(
   cells: readonly string[],
   plan: RecordPlan & { readonly unit: SpeedUnit },
+  sky: readonly number[],
 ): RowRead | string {
   const { mapping } = plan;
   const at = (index: number | null) => (index === null ? '' : (cells[index] ?? '').trim());
@@ -144,7 +147,8 @@ function readRow(
   if (direction === undefined && speed > 0) return `no direction: "${at(mapping.direction)}"`;
   const speedKt = speed * knots;
   const gustKt = gust !== null && gust > speed && gust * knots < 250 ? gust * knots : null;
-  return { stamp, observation: { direction: direction ?? null, speedKt, gustKt } };
+  const cover = coverIn(sky.map(at));
+  return { stamp, observation: { direction: direction ?? null, speedKt, gustKt, cover } };
 }
 
 /** "14:50", "1450", "14". */

@@ -1,4 +1,4 @@
-import { fieldElevation } from '../../figures/traffic/paths';
+import { fieldElevation, lookedAt } from '../../figures/traffic/paths';
 import { lastAnswer, Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
 import { draggedRunway, drawingOf } from './drawing';
@@ -37,7 +37,11 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
       noGoAreas: Scene['contents']['noGoAreas'],
       flightPaths: Scene['contents']['flightPaths'],
       units: Scene['units'],
-    ) => groundOverlay({ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths }, units),
+    ) =>
+      groundOverlay(
+        { runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths: lookedAt(flightPaths) },
+        units,
+      ),
   );
   const use = lastAnswer(useOverlay);
   const lit = lastAnswer((features: Features) => overlay(features));

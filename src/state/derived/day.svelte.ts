@@ -21,4 +21,6 @@ export class Day {
   /** The two moments as instants (ms since 1970, UTC). */
   readonly instantA = $derived.by(() => this.#moments.a);
   readonly instantB = $derived.by(() => this.#moments.b);
+  /** Moments that should follow an event of the sun which the day does not have. */
+  readonly unmet = $derived.by(() => this.#moments.unmet);
 }

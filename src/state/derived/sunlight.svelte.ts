@@ -1,5 +1,6 @@
 import { chosenMoments, skyOf, skyStretches, solarNoon } from '../../figures/light/day-light';
 import { litSide, litSpans } from '../../figures/light/lit-side';
+import { skyAtOf, skySourceAt } from '../../figures/light/sky-at';
 import { sunAt } from '../../figures/light/sun';
 import { sunTimes } from '../../figures/light/sun-times';
 import type { Contents } from '../../survey/contents';
@@ -33,6 +34,13 @@ export class Sunlight {
       const sun = sunAt([this.#lng, this.#lat], instant);
       return { sun, sky: skyOf(sun) };
     };
+    return { a: at(this.#day.instantA), b: at(this.#day.instantB) };
+  });
+  /** The sky at both moments, and what it is known by. */
+  readonly skies = $derived.by(() => {
+    const { contents } = this.#survey;
+    const skyAt = skyAtOf(contents);
+    const at = (instant: number) => ({ ...skyAt(instant), source: skySourceAt(contents, instant) });
     return { a: at(this.#day.instantA), b: at(this.#day.instantB) };
   });
   readonly litSides = $derived.by(() =>

@@ -35,7 +35,15 @@ export interface WindRecord extends Read<typeof recordFields> {
   readonly classes: readonly { readonly meanKt: number; readonly strongestKt: number }[];
   /** One list for each month * 24 + hour: cell, count, cell, count ... */
   readonly counts: readonly (readonly number[])[];
+  /**
+   * Observations by cover of the sky in each month * 24 + hour: clear, few, scattered, broken, overcast. Not there where
+   * the table told of no clouds.
+   */
+  readonly clouds?: readonly (readonly number[])[];
 }
+
+/** Covers of the sky that are counted apart. */
+export const covers = 5;
 
 const lists = v.pipe(
   v.array(v.pipe(v.array(v.pipe(v.number(), v.integer(), v.minValue(0))), v.maxLength(2 * cells))),
@@ -44,6 +52,10 @@ const lists = v.pipe(
     (all) => all.every((list) => list.length % 2 === 0 && list.every((n, i) => i % 2 === 1 || n < cells)),
     'expected cells and counts in turn',
   ),
+);
+const coverCounts = v.pipe(
+  v.array(v.pipe(v.array(v.pipe(v.number(), v.integer(), v.minValue(0))), v.length(covers))),
+  v.length(monthHours),
 );
 const classList = v.pipe(v.array(classWind), v.length(speedClasses.length));
 
@@ -58,5 +70,10 @@ export function readWindRecord(value: unknown, doubt: (reason: string) => void):
     return null;
   }
   const fields = readFields(recordFields, value, 'sunside.windRecord', doubt);
-  return { ...fields, classes: classes.output, counts: counts.output };
+  const record = { ...fields, classes: classes.output, counts: counts.output };
+  if (given['clouds'] === undefined || given['clouds'] === null) return record;
+  const clouds = v.safeParse(coverCounts, given['clouds']);
+  if (!clouds.success)
+    doubt('sunside.windRecord.clouds: the counts cannot be made out; clear skies are counted');
+  return clouds.success ? { ...record, clouds: clouds.output } : record;
 }

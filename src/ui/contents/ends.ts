@@ -29,13 +29,17 @@ interface NamedEnd {
   readonly designator: string;
 }
 
-/** "25 for arrivals, 25 and 32 for departures". */
-export function endsInWords({ arrivals, departures }: Ends, ends: readonly NamedEnd[]): string {
+/** "25 for arrivals, 25 and 32 for departures"; `either`: any of them is as good, "07 or 25". */
+export function endsInWords(
+  { arrivals, departures }: Ends,
+  ends: readonly NamedEnd[],
+  either = false,
+): string {
   const names = (list: readonly EndRef[]) =>
     ends
       .filter(({ ref }) => list.some((e) => same(e, ref)))
       .map((end) => end.designator)
-      .join(' and ') || 'none';
+      .join(either ? ' or ' : ' and ') || 'none';
   const [landing, leaving] = [names(arrivals), names(departures)];
   if (landing === leaving) return `${landing} for arrivals and departures`;
   return `${landing} for arrivals, ${leaving} for departures`;

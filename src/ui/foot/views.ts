@@ -18,4 +18,5 @@ export const footViews: readonly FootView[] = [
   { key: 'movements', name: 'Movements', load: () => import('../movements/MovementsView.svelte') },
   { key: 'plan', name: 'Plan', load: () => import('../plan/PlanView.svelte') },
   { key: 'wind-record', name: 'Wind record', load: () => import('../wind-record/WindRecordView.svelte') },
+  { key: 'flown', name: 'What really flies', load: () => import('../flown/FlownView.svelte') },
 ];

@@ -1,8 +1,7 @@
 import { freshKey } from '../../survey/entry-key';
 import { readStatedEntry, type ListEntries, type ListName } from '../../survey/kit-lists';
-import { kitMembers } from '../../survey/kit-members';
 import type { Formats } from '../formats';
-import { fieldText, readField } from './fields';
+import { fieldOf, formFields, membersOf, readIn, textIn } from './form-fields';
 import { listWords } from './words';
 
 /** What stands in the fields of a form, by member. */
@@ -14,9 +13,7 @@ export type DraftReading<L extends ListName> =
 /** The form of an entry, or an empty one. */
 export function draftOf<L extends ListName>(list: L, entry: ListEntries[L] | null, format: Formats): Draft {
   const values = (entry ?? {}) as Readonly<Record<string, unknown>>;
-  const fields = kitMembers[list].map(
-    ({ member, measure }) => [member, fieldText(measure, values[member], format)] as const,
-  );
+  const fields = formFields(list).map((field) => [field.member, textIn(field, values, format)] as const);
   return { key: entry?.key ?? '', ...Object.fromEntries(fields) };
 }
 
@@ -35,13 +32,15 @@ export function readDraft<L extends ListName>(
   const old = (before ?? {}) as Readonly<Record<string, unknown>>;
   const said: Record<string, unknown> = {};
   const errors: Record<string, string> = {};
-  for (const { member, name, measure } of kitMembers[list]) {
+  for (const field of formFields(list)) {
+    const { member, name } = field;
     const text = (draft[member] ?? '').trim();
-    const reading =
-      before && text === shown[member]
-        ? { ok: true as const, value: old[member] }
-        : readField(measure, text, format);
-    if (reading.ok) said[member] = reading.value;
+    if (before && text === shown[member]) {
+      for (const kept of membersOf(field)) if (old[kept] !== undefined) said[kept] = old[kept];
+      continue;
+    }
+    const reading = readIn(field, text, format);
+    if (reading.ok) Object.assign(said, reading.values);
     else errors[member] = `${name}: ${reading.reason}`;
   }
   const typedKey = (draft['key'] ?? '').trim();
@@ -51,15 +50,17 @@ export function readDraft<L extends ListName>(
     errors['key'] = `Key: another ${listWords[list].one} has "${key}". Type one that is not there yet.`;
   const entry = readStatedEntry(list, { ...said, key });
   if (!entry.ok)
-    for (const { member, expected } of entry.misfits)
-      errors[member] ??= misfitWords(list, member, expected, draft[member] ?? '');
+    for (const { member, expected } of entry.misfits) {
+      const field = fieldOf(list, member)?.member ?? member;
+      errors[field] ??= misfitWords(list, field, expected, draft[field] ?? '');
+    }
   return entry.ok && Object.keys(errors).length === 0
     ? { ok: true, entry: entry.entry }
     : { ok: false, errors };
 }
 
 function misfitWords(list: ListName, member: string, expected: string, text: string): string {
-  const found = kitMembers[list].find((m) => m.member === member);
+  const found = fieldOf(list, member);
   const does = found?.measure === 'propulsion' ? 'Choose' : 'Type';
   const what = text.trim() === '' ? 'is missing' : `cannot be ${text.trim()}`;
   return `${found?.name ?? member} ${what}. ${does} ${expected}.`;

@@ -3,6 +3,9 @@ import { parseDegrees } from '../../units/angle';
 import { parseNumber, typedNumber } from '../../units/number';
 import type { Formats } from '../formats';
 
+/** What a form's field is measured in: two ends of a range may be typed as one. */
+export type FormMeasure = Measure | 'focal-lengths' | 'apertures';
+
 export type FieldReading =
   | { readonly ok: true; readonly value: string | number | readonly number[] | null }
   | { readonly ok: false; readonly reason: string };
@@ -25,7 +28,7 @@ export function fieldText(measure: Measure, value: unknown, format: Formats): st
 }
 
 /** The unit that a field's label names; "" for none. */
-export function fieldUnit(measure: Measure, format: Formats): string {
+export function fieldUnit(measure: FormMeasure, format: Formats): string {
   switch (measure) {
     case 'metres':
       return format.lengthUnit;
@@ -36,7 +39,9 @@ export function fieldUnit(measure: Measure, format: Formats): string {
   }
 }
 
-const plainUnits: Readonly<Partial<Record<Measure, string>>> = {
+const plainUnits: Readonly<Partial<Record<FormMeasure, string>>> = {
+  'focal-lengths': 'mm',
+  apertures: 'f-number',
   millimetres: 'mm',
   'f-number': 'f-number',
   gradient: '% rise over run',

@@ -6,6 +6,8 @@ export const keyField = { member: 'key', name: 'Key', measure: 'text' as Measure
 /** What a label alone does not say, under its field. */
 export const fieldHints: Readonly<Record<string, string>> = {
   key: 'ICAO type designator or a word of your own; empty: made of the name.',
+  shortest: 'One number, or two of a zoom: 500, 100-400',
+  widestAperture: 'One number, or two where it closes towards the long end: 4.5-5.6',
   extenders: 'Factors with spaces between them: 1.4\u00a02',
   span: 'For a helicopter the diameter of the rotor.',
   wing: 'In words: low, high, swept …',

@@ -23,9 +23,18 @@ export function matchesSubject({ name, key }: Subject, typed: string): boolean {
     .every((word) => text.includes(word));
 }
 
-/** The subjects that match what was typed, each in the first group that holds it; empty groups are left out. */
-export function subjectGroups(subjects: readonly Subject[], typed: string): SubjectGroup[] {
-  const matching = subjects.filter((subject) => matchesSubject(subject, typed.trim()));
+/**
+ * The subjects that match what was typed, each in the first group that holds it; empty groups are left out. `named`:
+ * designators of the types that people call so, whatever the survey calls them.
+ */
+export function subjectGroups(
+  subjects: readonly Subject[],
+  typed: string,
+  named: ReadonlySet<string> = new Set(),
+): SubjectGroup[] {
+  const matching = subjects.filter(
+    (subject) => named.has(subject.key) || matchesSubject(subject, typed.trim()),
+  );
   return groups
     .map(([name, holds]) => ({
       name,

@@ -15,5 +15,6 @@ export function setMoment(
   instant: number,
 ): void {
   const clock = clockAt(instant, day.timeZone);
-  if (clock !== contents.moments[moment]) step.change((survey) => setMoments(survey, { [moment]: clock }));
+  if (clock !== contents.moments[moment] || contents.moments[`${moment}Rule`])
+    step.change((survey) => setMoments(survey, { [moment]: clock }));
 }

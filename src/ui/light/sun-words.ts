@@ -1,6 +1,7 @@
 import type { Sky } from '../../figures/light/day-light';
 import type { SunTimes } from '../../figures/light/sun-times';
 import type { Sun } from '../../figures/types';
+import type { MomentRule } from '../../survey/schema/site';
 import { compassWords } from '../../units/compass';
 import { degrees } from '../../units/format';
 import type { Clock } from '../words/lit-words';
@@ -13,6 +14,20 @@ export function sunWords({ azimuth, altitude }: Sun, sky: Sky): string {
   return sky === 'twilight'
     ? `civil twilight, sun ${degrees(-altitude)} below the horizon in the ${where}`
     : `sun ${degrees(-altitude)} below the horizon`;
+}
+
+export const eventWords: Readonly<Record<MomentRule['event'], string>> = {
+  sunrise: 'sunrise',
+  sunset: 'sunset',
+  noon: 'solar noon',
+};
+
+/** "1 h after sunrise", "45 min before sunset", "solar noon". */
+export function ruleWords({ event, minutes }: MomentRule): string {
+  const off = Math.abs(minutes ?? 0);
+  if (off === 0) return eventWords[event];
+  const long = off % 60 === 0 ? `${off / 60} h` : `${Number(off.toFixed(1))} min`;
+  return `${long} ${(minutes ?? 0) < 0 ? 'before' : 'after'} ${eventWords[event]}`;
 }
 
 /** When the sun rises and sets on a day, in words also where it does neither. */

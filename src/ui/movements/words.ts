@@ -1,4 +1,5 @@
-import type { EndFrom, MovementFigures } from '../../figures/movements/movement-figures';
+import type { EndFrom } from '../../figures/movements/ends-of';
+import type { MovementFigures } from '../../figures/movements/movement-figures';
 
 export const endFromWords: Readonly<Record<EndFrom, string>> = {
   given: 'as listed',
@@ -15,6 +16,7 @@ export function subjectWords(
   const name = subject.name || subject.key;
   if (type === '') return known ? null : `type unknown: figures for ${name}`;
   if (subject.key.toUpperCase() === type.toUpperCase()) return null;
+  if (!known) return 'not known by name: choose one';
   return inList ? `as ${name}` : `${type} is not in the list: figures for ${name}`;
 }
 

@@ -1,41 +1,119 @@
 import type { CalendarEntry } from '../../exports/calendar';
 import type { TakenAlong } from '../../figures/plan/taken-along';
-import { basicInstant } from '../../time/local-time';
+import type { StandingSpot } from '../../survey/schema/standing-spot';
+import { basicInstant, dateAt } from '../../time/local-time';
 import type { Formats } from '../formats';
+import { apertureWords, isoWords, shutterWords } from '../viewfinder/words';
 import { readingWords } from '../words/row-words';
-import { spotName } from './plan-words';
+import { takeWords } from '../words/sample-words';
+import { moveWords, spotName } from './plan-words';
+import type { MoveTime } from '../../figures/plan/move-time';
 
 /** Stands in every entry: what is taken along must carry it too. */
 const caution =
   'Stay on public or permitted ground; the airfield’s and the police’s word goes before this plan. Never look at or near the sun through a lens. Not for navigation.';
 
-/** The chosen windows as entries of a calendar. `site`: the airfield's name. */
-export function calendarEntries(
-  taken: readonly TakenAlong[],
-  site: string,
+/** Minutes before an entry at which it is called out: before the first of a day, and before one has to leave for another. CP. */
+const firstAlarm = 60;
+const leavingAlarm = 5;
+
+/** What the entries need to know besides the windows. */
+export interface CalendarNeeds {
+  /** The airfield's name. */
+  readonly site: string;
+  readonly timeZone: string;
+  readonly format: Formats;
+  readonly moveBetween: (a: StandingSpot, b: StandingSpot) => MoveTime;
+  /** What to do during a stay at a spot if the wind turns, a sentence each; none where nothing is known. */
+  readonly instead: (stay: Stay) => readonly string[];
+}
+
+/** Time at a spot: one or several windows that overlap, arrivals and departures of one hour for instance. */
+export interface Stay {
+  readonly spot: StandingSpot | null;
+  readonly from: number;
+  readonly to: number;
+  readonly windows: readonly TakenAlong[];
+}
+
+/** The windows in order of time, those of one spot that overlap as one stay. */
+export function staysOf(taken: readonly TakenAlong[]): Stay[] {
+  const stays: Stay[] = [];
+  for (const window of taken.toSorted((a, b) => a.from - b.from)) {
+    const at = stays.findIndex(
+      ({ windows: [first], to }) => first?.chosen.spot === window.chosen.spot && window.from < to,
+    );
+    const stay = stays[at];
+    if (!stay) stays.push({ spot: window.spot, from: window.from, to: window.to, windows: [window] });
+    else stays[at] = { ...stay, to: Math.max(stay.to, window.to), windows: [...stay.windows, window] };
+  }
+  return stays;
+}
+
+/** The chosen windows as entries of a calendar. */
+export function calendarEntries(taken: readonly TakenAlong[], needs: CalendarNeeds): CalendarEntry[] {
+  const stays = staysOf(taken);
+  return stays.map((stay, i) => entryOf(stay, stays[i - 1] ?? null, needs));
+}
+
+function entryOf(stay: Stay, before: Stay | null, needs: CalendarNeeds): CalendarEntry {
+  const { site, timeZone, format, instead } = needs;
+  const { spot, from, to, windows } = stay;
+  const access = spot?.access;
+  const clock = (instant: number) => format.clockAt(instant, timeZone);
+  const way = wayTo(stay, before, needs);
+  const leave = way && `Leave ${spotName(way.from)} by ${clock(way.leave)} (${moveWords(way)}).`;
+  const lines = [
+    leave ?? `Be there by ${clock(from)}.`,
+    ...windows.flatMap((window) => windowLines(window, clock, format)),
+    spot === null && 'The spot is not in the survey any more.',
+    ...(spot ? [`Position: ${format.coordinates(spot.position)}`] : []),
+    ...instead(stay),
+    (access?.status === 'ask' || access?.status === 'unknown') && 'Check first whether one may stand there.',
+    access?.contact && `Contact: ${access.contact}`,
+    access?.hours && `Hours: ${access.hours}`,
+    access?.parking && `Parking: ${access.parking}`,
+    caution,
+  ];
+  const [first] = windows;
+  return {
+    // The window's own place in the survey: the same in every file, so that a calendar replaces what it has.
+    uid: `${first?.chosen.spot}.${first?.chosen.path}.${basicInstant(from)}@sunside`,
+    from,
+    to,
+    title: `${spot ? spotName(spot) : 'A spot'}: ${windows.map(({ pathName }) => pathName).join(', ')}`,
+    place: [spot ? spotName(spot) : '', site].filter(Boolean).join(', '),
+    position: spot?.position ?? null,
+    notes: lines.filter((line) => typeof line === 'string' && line !== '').join('\n'),
+    alarm: {
+      minutesBefore: way ? Math.ceil((from - way.leave) / 60_000) + leavingAlarm : firstAlarm,
+      text: leave ?? `${spot ? spotName(spot) : 'A spot'} from ${clock(from)}`,
+    },
+  };
+}
+
+/** The way from where one stood before on the same day; null at the first of a day, and where one stays. */
+function wayTo({ spot, from }: Stay, before: Stay | null, { timeZone, moveBetween }: CalendarNeeds) {
+  if (!spot || !before?.spot || before.spot.id === spot.id) return null;
+  if (dateAt(before.from, timeZone) !== dateAt(from, timeZone)) return null;
+  const move = moveBetween(before.spot, spot);
+  return { ...move, from: before.spot, leave: from - move.minutes * 60_000 };
+}
+
+/** One window: path and time, the picture in its middle, lens and settings. */
+function windowLines(
+  { pathName, from, to, reading, lens, settings }: TakenAlong,
+  clock: (instant: number) => string,
   format: Formats,
-): CalendarEntry[] {
-  return taken.map(({ chosen, from, to, spot, pathName, reading }) => {
-    const access = spot?.access;
-    const lines = [
-      reading && `In the middle: ${readingWords(reading, format)}.`,
-      spot === null && 'The spot is not in the survey any more.',
-      (access?.status === 'ask' || access?.status === 'unknown') &&
-        'Check first whether one may stand there.',
-      access?.contact && `Contact: ${access.contact}`,
-      access?.hours && `Hours: ${access.hours}`,
-      access?.parking && `Parking: ${access.parking}`,
-      caution,
-    ];
-    return {
-      // The window's own place in the survey: the same in every file, so that a calendar replaces what it has.
-      uid: `${chosen.spot}.${chosen.path}.${basicInstant(from)}@sunside`,
-      from,
-      to,
-      title: `${spot ? spotName(spot) : 'A spot'}: ${pathName}`,
-      place: [spot ? spotName(spot) : '', site].filter(Boolean).join(', '),
-      position: spot?.position ?? null,
-      notes: lines.filter((line) => typeof line === 'string' && line !== '').join('\n'),
-    };
-  });
+): string[] {
+  const lines = [`${pathName}, ${clock(from)}–${clock(to)}`];
+  if (reading) lines.push(`In the middle: ${readingWords(reading, format)}.`);
+  if (lens) lines.push(`Lens: ${takeWords(lens)}.`);
+  if (settings) {
+    const { aperture, shutter, iso } = settings;
+    lines.push(
+      `Start with ${apertureWords(aperture)}, ${shutterWords(shutter)}, ${isoWords(iso)}; look at the first pictures and correct.`,
+    );
+  }
+  return lines;
 }

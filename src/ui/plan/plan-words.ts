@@ -1,5 +1,6 @@
 import type { MoveTime } from '../../figures/plan/move-time';
 import type { PlanWindow, WindowEnd } from '../../figures/plan/windows';
+import type { Served } from '../../figures/optics/lens-fit';
 import type { Score, Verdict } from '../../figures/types';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { decimal, factor, focalRange, share } from '../../units/format';
@@ -20,36 +21,40 @@ const endWords: Readonly<Record<WindowEnd, string>> = {
   other: '',
 };
 
-/** Why a window is worth it, in plain words. `take`: the lens for its best picture. */
+/** The lens to take for a window's best picture, and the focal lengths in mm that it serves so. */
+export interface WindowLens {
+  readonly take: Verdict;
+  readonly served: Served;
+}
+
+/** Why a window is worth it, in plain words. `lens`: null without one. */
 export function windowReason(
-  { lights, focal, best, score, ends }: PlanWindow,
+  { lights, flat, focal, best, score, ends }: PlanWindow,
   format: Formats,
-  take: Verdict | null,
+  lens: WindowLens | null,
 ): string {
   const light = lights
     .slice(0, 2)
     .map((name) => lightWords[name])
     .join(' and ');
-  const parts = [[light, endWords[ends]].filter(Boolean).join(' ')];
+  const lit = [flat ? 'flat light' : light, endWords[ends]].filter(Boolean).join(' ');
+  const parts = [flat ? `${lit}: either side; go for reach and background` : lit];
   if (focal)
     parts.push(`${focalRange(focal.shortest, focal.longest)}, best at ${format.length(best.slantRange)}`);
-  if (take) parts.push(lensWords(take, focal));
+  if (lens) parts.push(lensWords(lens, focal));
   if (score.sight < 0.995) parts.push(`${share(score.sight)} in sight`);
   if (score.haze < 0.95)
     parts.push(`heat haze takes ${share(1 - score.haze)}: long range over warm ground at high sun`);
   return parts.join('; ');
 }
 
-/** What a lens makes of the best picture; said to be only that where the window's focal lengths go beyond what it covers. */
-export function lensWords(take: Verdict, focal: PlanWindow['focal']): string {
+/** What a lens makes of the best picture; said to be only that where the window's focal lengths go beyond what it serves. */
+export function lensWords({ take, served }: WindowLens, focal: PlanWindow['focal']): string {
   const words = takeWords(take);
   if (take.verdict !== 'fits' || !focal) return words;
-  const { shortest, longest } = take.lens;
-  const times = take.extender ?? 1;
   // To the millimetre: what is not seen in the printed range is not beyond it.
   const beyond =
-    Math.round(focal.shortest) < Math.round(shortest * times) ||
-    Math.round(focal.longest) > Math.round(longest * times);
+    Math.round(focal.shortest) < Math.round(served.from) || Math.round(focal.longest) > Math.round(served.to);
   return beyond ? `${words} at the best point` : words;
 }
 

@@ -61,18 +61,19 @@ function crossWords({ crosswindKt }: WindComponents, format: Printed): string {
   return Math.abs(crosswindKt) < 0.5 ? speed : `${speed} ${crosswindKt > 0 ? 'right' : 'left'}`;
 }
 
-export const namesOf = (refs: readonly EndRef[], ends: readonly NamedEnd[]): string =>
+export const namesOf = (refs: readonly EndRef[], ends: readonly NamedEnd[], between = '+'): string =>
   ends
     .filter(({ ref }) => refs.some((r) => r.runway === ref.runway && r.end === ref.end))
     .map((end) => end.designator)
-    .join('+') || 'none';
+    .join(between) || 'none';
 
-/** "25", or "25 in, 32 out" where arrivals and departures differ. */
+/** "25", "25 in, 32 out" where arrivals and departures differ, "07 or 25" where either end is as good. */
 export function flowName(
-  { arrivals, departures }: Pick<Turn, 'arrivals' | 'departures'>,
+  { arrivals, departures, either }: Pick<Turn, 'arrivals' | 'departures'> & { readonly either?: boolean },
   ends: readonly NamedEnd[],
 ): string {
-  const [landing, leaving] = [namesOf(arrivals, ends), namesOf(departures, ends)];
+  const between = either ? ' or ' : '+';
+  const [landing, leaving] = [namesOf(arrivals, ends, between), namesOf(departures, ends, between)];
   return landing === leaving ? landing : `${landing} in, ${leaving} out`;
 }
 

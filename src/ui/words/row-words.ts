@@ -4,7 +4,7 @@ import type { Day } from '../../time/day-share';
 import { factor, focal } from '../../units/format';
 import type { Formats } from '../formats';
 import type { Clock } from './lit-words';
-import { lightWords } from './sample-words';
+import { lightName, lightWords } from './sample-words';
 
 /** "Orchard Path, 25 arrival". */
 export const rowName = ({ spot, path }: Pick<DayRow, 'spot' | 'path'>): string =>
@@ -33,11 +33,11 @@ export function nothingWords(outOfReach: number, hidden: number): string {
 
 /** What the best picture is at an instant: "front-lit, score 0.83, 400 mm at 620 m". */
 export function readingWords(
-  { light, glare, score, focalLength, slantRange }: RowReading,
+  { light, flat, glare, score, focalLength, slantRange }: RowReading,
   format: Formats,
 ): string {
   const blocked = score.sight === 0;
-  const words = [runName({ light, glare, blocked })];
+  const words = [flat && !blocked ? lightName(light, flat) : runName({ light, glare, blocked })];
   if (light !== 'dark' && !blocked) words.push(`score ${factor(score.total)}`);
   words.push(`${focal(focalLength)} at ${format.length(slantRange)}`);
   if (score.haze < 0.9 && score.light > 0) words.push(`heat haze ${factor(score.haze)}`);

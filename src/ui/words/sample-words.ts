@@ -13,6 +13,9 @@ export const lightWords: Record<LightClass, string> = {
   'back-lit': 'back-lit',
 };
 
+/** Whether a class of light is one of the day. */
+export const isSunUp = (light: LightClass): boolean => light !== 'dark' && light !== 'civil-twilight';
+
 export const lightMeaning: Record<LightClass, string> = {
   dark: 'The sun is more than 6° below the horizon.',
   'civil-twilight': 'The sun is down, but less than 6° below the horizon.',
@@ -81,6 +84,14 @@ export function lightNotes({ light, glare, flankLit }: Sample): readonly string[
   if (flankLit === false && light === 'side-lit') notes.push('flank in shade');
   return notes;
 }
+
+/** A class of light as it is called under a sky; `flat`: without direct sun, where no side is the better one. */
+export const lightName = (light: LightClass, flat: boolean): string =>
+  flat && isSunUp(light) ? 'flat light: either side' : lightWords[light];
+
+/** The light on a sample in one go. */
+export const lightOn = (sample: Sample, flat: boolean): string =>
+  [lightName(sample.light, flat), ...(flat ? [] : lightNotes(sample))].join(', ');
 
 /** The exact focal lengths behind the rounded ones, for a title. */
 export const exactFocal = ({ focalLength, focalLength35 }: Sample): string =>

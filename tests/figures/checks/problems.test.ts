@@ -162,3 +162,21 @@ describe('where nobody may stand', () => {
     expect(figures.problems.map((p) => p.reason).join()).toMatch(/Its paths are left out/);
   });
 });
+
+describe('doubts about moments', () => {
+  const site = { site: { reference: [19.5, 69.6], timeZone: 'UTC' } };
+  const rule = { event: 'sunset', minutes: -60 };
+  test('[F954] a sun that does not set on the day is said, with the time that stands in', () => {
+    const polar = { ...site, moments: { date: '2026-06-21', b: '18:00', bRule: rule } };
+    expect(reasons([], polar)).toEqual([
+      expect.stringMatching(
+        /^Moment B follows sunset, which 2026-06-21 does not have here; 18:00 stands in\./,
+      ),
+    ]);
+  });
+  test('[F954] nothing is said on a day that has it, nor of a time that was typed', () => {
+    const spring = { ...site, moments: { date: '2026-03-21', b: '18:00', bRule: rule } };
+    expect(reasons([], spring)).toEqual([]);
+    expect(reasons([], { ...site, moments: { date: '2026-06-21', b: '18:00' } })).toEqual([]);
+  });
+});

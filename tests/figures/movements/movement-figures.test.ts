@@ -108,19 +108,22 @@ describe('movements with their figures', () => {
     expect(without?.best?.spot.id).toBe('north');
   });
 
-  test('[I118] the subject: by type, by the class chosen for it, else the current one, said to be unknown', () => {
-    const [typed, asked, unknown] = figures([
+  test('[I118] the subject: by type, by the class chosen for it; without any type the current one; an unknown type has no figures', () => {
+    const [typed, asked, unknown, untyped] = figures([
       movement({ id: 'a', time: '10:00', type: 'c172' }),
       movement({ id: 'b', time: '10:01', type: 'P28A', subject: 'C172' }),
       movement({ id: 'c', time: '10:02', type: 'ZZZZ' }),
+      movement({ id: 'd', time: '10:03' }),
     ]);
     expect([typed?.subject.key, typed?.known]).toEqual(['C172', true]);
     expect([asked?.subject.key, asked?.known]).toEqual(['C172', true]);
     expect([unknown?.subject.key, unknown?.known]).toEqual(['plain', false]);
     // The smaller aircraft needs the longer lens.
     expect(typed?.best?.reading.focalLength ?? 0).toBeGreaterThan(
-      unknown?.best?.reading.focalLength ?? Infinity,
+      untyped?.best?.reading.focalLength ?? Infinity,
     );
+    // Not a light single nor an airliner in silence.
+    expect(unknown?.best).toBeNull();
     const starter = contentsOf([]).subjects;
     expect(['B77L', 'A319', 'C56X', 'DH8C', 'EC45', 'P32R'].map((t) => nearestClass(t, starter))).toEqual([
       'any-wide-body',

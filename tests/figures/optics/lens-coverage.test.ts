@@ -32,11 +32,14 @@ const lens = (shortest: number, longest: number, extenders: number[] = []) => ({
 
 describe('which lens to take', () => {
   test('[F614] a 100-400 and a 500 with 1.4x serve what the card says that they serve: to about 930 mm, no gap between them', () => {
-    const { bins } = coverage([lens(100, 400), lens(500, 500, [1.4])]);
+    const { bins, lenses } = coverage([lens(100, 400), lens(500, 500, [1.4])]);
     const served = bins.filter((bin) => bin.covered);
     expect(served[0]?.from).toBeLessThan(100);
     expect(served.length).toBe(bins.filter((bin) => bin.to > (served[0]?.to ?? 0) - 1).length);
     expect(served.at(-1)?.to).toBeGreaterThan(800);
+    const [zoom, prime] = lenses.map((l) => [Math.round(l.served.from), Math.round(l.served.to)]);
+    expect(zoom).toEqual([80, 533]);
+    expect(prime).toEqual([400, 933]);
   });
 
   test('[F325] shares of good frames: bins, lenses and what is missing add up', () => {

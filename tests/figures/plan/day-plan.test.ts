@@ -86,10 +86,11 @@ describe('the plan of a day at the sample site', () => {
     for (const { row } of turned.windows) expect(row.path.name).toMatch(/^07 /);
     const evening = plan.stays.at(-1);
     if (!evening) throw new Error('expected a stay');
+    const { row, from, to } = evening.window;
     const instead = insteadOf(
-      evening,
+      { spot: row.spot, from, to },
       turned,
-      (spot) => moveTime(contents, evening.window.row.spot, spot).minutes,
+      (spot) => moveTime(contents, row.spot, spot).minutes,
     );
     expect(instead?.window.row.path.name).toMatch(/^07 /);
     expect(instead?.from).toBeGreaterThanOrEqual(evening.window.from);

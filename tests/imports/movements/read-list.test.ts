@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planList, readList, type ListPlan } from '../../../src/imports/movements/read-list';
+import { typeHeard } from '../../../src/figures/movements/type-heard';
 import { readTypedMovement } from '../../../src/imports/movements/typed-movement';
 
 const day = '2026-06-21';
@@ -12,6 +13,20 @@ const short = (reading: ReturnType<typeof read>) =>
   reading.movements.map((m) => [m.date, m.time, m.use, m.type, m.flight, m.place, m.runway].join(' '));
 
 describe('movements typed in a line', () => {
+  test.each([
+    ['1425 a chinook ZZ123 Oskin', '14:25 arrival H47 ZZ123 Oskin '],
+    // Several are called so: the words stay, and which one it is stays to be chosen.
+    ['1425 a hercules ZZ123 Oskin', '14:25 arrival HERCULES ZZ123 Oskin '],
+    ['0905 d Dash 8 ZZ7 r25', '09:05 departure DASH 8 ZZ7  25'],
+    ['0905 a 737 ZZ7', '09:05 arrival 737 ZZ7  '],
+    ['0905 a Oskin', '09:05 arrival   Oskin '],
+  ])('[I130] everyday names of types: %s', (line, words) => {
+    const typed = readTypedMovement(line, day, typeHeard);
+    if (!typed.ok) throw new Error(typed.reason);
+    const { time, use, type, flight, place, runway } = typed.movement;
+    expect([time, use, type, flight, place, runway].join(' ')).toBe(words);
+  });
+
   test.each([
     ['1425 a A320', '14:25 arrival A320   '],
     ['14:25 dep b738 ZZ123 Oskin r7', '14:25 departure B738 ZZ123 Oskin 07'],

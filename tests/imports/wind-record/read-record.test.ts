@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { coverIn } from '../../../src/imports/wind-record/cover';
 import { planRecord, readRecord, type RecordPlan } from '../../../src/imports/wind-record/read-record';
 import { cellOf, variableDirection } from '../../../src/survey/schema/wind-record';
 
@@ -18,6 +19,38 @@ function read(text: string, change: Partial<RecordPlan> = {}, zone = 'UTC') {
 }
 const cell = (reading: ReturnType<typeof read>, month: number, hour: number) =>
   reading.record.counts[(month - 1) * 24 + hour];
+
+test.each([
+  [['BKN020'], 3],
+  [['FEW', 'SCT', 'M', ''], 2],
+  [['METAR EPTO 211200Z 24008KT 9999 FEW010 OVC250 12/11 Q1013'], 3],
+  [['CAVOK'], 0],
+  [['VV002'], 4],
+  [['6'], 3],
+  [['0'], 0],
+  [['9'], 4],
+  [['M'], null],
+  [['75'], null],
+])('[I131] the cover of the sky as archives tell it: %j', (cells, cover) => {
+  expect(coverIn(cells)).toBe(cover);
+});
+
+test('[I131] clouds are counted by month and hour, all layers of one sky; a table without them has none', () => {
+  const rows = (sky: string) =>
+    `valid,drct,sknt,skyc1,skyc2\n2025-06-21 12:00,240,10,${sky}\n2025-06-21 13:00,240,10,M,M`;
+  const recordOf = (text: string) => {
+    const plan = planRecord(text);
+    if (!plan) throw new Error('expected a plan');
+    const steps = readRecord(text, { ...plan, unit: 'kt' }, 'UTC', 'x');
+    let step = steps.next();
+    while (!step.done) step = steps.next();
+    return step.value.record;
+  };
+  const record = recordOf(rows('FEW,OVC'));
+  expect(record.clouds?.[5 * 24 + 12]).toEqual([0, 0, 0, 0, 1]);
+  expect(record.clouds?.[5 * 24 + 13]).toEqual([0, 0, 0, 0, 0]);
+  expect(recordOf('valid,drct,sknt\n2025-06-21 12:00,240,10').clouds).toBeUndefined();
+});
 
 describe('tables of past winds', () => {
   test.each([

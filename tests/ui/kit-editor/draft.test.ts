@@ -14,8 +14,7 @@ if (!zoom || !jet) throw new Error('expected starter lists');
 
 const lens: Draft = {
   name: 'Long',
-  shortest: '150',
-  longest: '600 mm',
+  shortest: '150-600 mm',
   widestAperture: 'f/6,3',
   extenders: '1.4x, 2',
 };
@@ -39,8 +38,33 @@ describe('a form', () => {
         shortest: 150,
         longest: 600,
         widestAperture: 6.3,
+        widestApertureLong: null,
         extenders: [1.4, 2],
       },
+    });
+  });
+
+  test('[L22] a lens as it is engraved: one number or two, the wider end of the range first or last', () => {
+    const read = (shortest: string, widestAperture: string) => {
+      const reading = readDraft('lenses', { ...lens, shortest, widestAperture }, null, none, metric);
+      if (!reading.ok) throw new Error(JSON.stringify(reading.errors));
+      const { entry } = reading;
+      return [entry.shortest, entry.longest, entry.widestAperture, entry.widestApertureLong];
+    };
+    expect(read('500', '4')).toEqual([500, 500, 4, null]);
+    expect(read('100–400 mm', 'f/4.5-5.6')).toEqual([100, 400, 4.5, 5.6]);
+    expect(read('400 - 100', '1:4.5–5.6')).toEqual([100, 400, 4.5, 5.6]);
+    expect(read('70-200', 'f/2,8')).toEqual([70, 200, 2.8, null]);
+  });
+
+  test('[L22] a lens that nobody touched stays as it is, and shows what is engraved', () => {
+    const varying = { ...zoom, shortest: 100, longest: 400, widestAperture: 4.5, widestApertureLong: 5.6 };
+    const draft = draftOf('lenses', varying, metric);
+    expect([draft['shortest'], draft['widestAperture']]).toEqual(['100-400', '4.5-5.6']);
+    expect(readDraft('lenses', draft, varying, none, metric)).toEqual({ ok: true, entry: varying });
+    const prime = { ...draft, shortest: '500', widestAperture: '4' };
+    expect(readDraft('lenses', prime, varying, none, metric)).toMatchObject({
+      entry: { shortest: 500, longest: 500, widestAperture: 4, widestApertureLong: null },
     });
   });
 
@@ -75,8 +99,8 @@ describe('fields that do not fit', () => {
 
   test('[L20] are all named, with the mend', () => {
     expect(errors('lenses', { ...lens, shortest: '0', widestAperture: '0', extenders: '9' })).toEqual({
-      shortest: 'Shortest focal length cannot be 0. Type a number above 0 and up to 5000 mm.',
-      widestAperture: 'Widest aperture cannot be 0. Type a number above 0 and up to 64 (f-number).',
+      shortest: 'Focal length: "0" cannot be read. Type one number or two, such as 500 or 100-400.',
+      widestAperture: 'Widest aperture: "0" cannot be read. Type one number or two, such as 4 or 4.5-5.6.',
       extenders: 'Extenders cannot be 9. Type factors from 1 to 4.',
     });
     expect(
@@ -99,8 +123,11 @@ describe('fields that do not fit', () => {
       height: 'Height cannot be 4000. Type a number from 0.2 to 50 m.',
       propulsion: 'Propulsion is missing. Choose one of jet, propeller, rotor, none.',
     });
-    expect(errors('lenses', { ...lens, shortest: '700' })).toEqual({
-      longest: 'Longest focal length cannot be 600 mm. Type no less than the shortest focal length, 700 mm.',
+    expect(errors('lenses', { ...lens, shortest: '100-9000' })).toEqual({
+      shortest: 'Focal length cannot be 100-9000. Type a number above 0 and up to 5000 mm.',
+    });
+    expect(errors('lenses', { ...lens, shortest: '' })).toEqual({
+      shortest: 'Focal length is missing. Type a number above 0 and up to 5000 mm.',
     });
   });
 

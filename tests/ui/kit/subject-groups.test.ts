@@ -32,4 +32,8 @@ describe('typing', () => {
       'Helicopters',
     ]);
   });
+  it('finds what people call otherwise than the survey does', () => {
+    const found = subjectGroups(starterSubjects, 'big twin', new Set(['A320']));
+    expect(found.flatMap((g) => g.subjects.map((s) => s.key))).toEqual(['A320']);
+  });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { servedBy } from '../../../src/figures/optics/lens-fit';
 import { lensWords, typedMinutes } from '../../../src/ui/plan/plan-words';
 
 const lens = {
@@ -10,25 +11,30 @@ const lens = {
   extenders: [1.4],
 };
 const fits = (extender: number | null) => ({
-  lens,
-  extender,
-  focalLength: 200,
-  widestAperture: 2.8,
-  fillAt: 0.8,
-  verdict: 'fits' as const,
+  take: { lens, extender, focalLength: 200, widestAperture: 2.8, fillAt: 0.8, verdict: 'fits' as const },
+  served: servedBy({ shortest: 70 * (extender ?? 1), longest: 200 * (extender ?? 1) }, 0.8),
 });
 
 describe('[F283] the lens for a window', () => {
   it('fits only at the best point where the focal lengths go beyond it', () => {
     const words = '70–200 mm f/2.8: 200 mm, f/2.8, fits';
-    expect(lensWords(fits(null), { shortest: 190, longest: 390 })).toBe(`${words} at the best point`);
-    expect(lensWords(fits(null), { shortest: 60, longest: 150 })).toBe(`${words} at the best point`);
-    expect(lensWords(fits(null), { shortest: 70, longest: 200.3 })).toBe(words);
+    expect(lensWords(fits(null), { shortest: 190, longest: 268 })).toBe(`${words} at the best point`);
+    expect(lensWords(fits(null), { shortest: 55, longest: 150 })).toBe(`${words} at the best point`);
+    expect(lensWords(fits(null), { shortest: 56, longest: 266.7 })).toBe(words);
     expect(lensWords(fits(null), null)).toBe(words);
+  });
+  it('a prime serves a band: nothing is said of the best point within it', () => {
+    const prime = { ...lens, name: '500 mm f/4', shortest: 500, longest: 500 };
+    const take = { ...fits(null).take, lens: prime, focalLength: 500, widestAperture: 4 };
+    const served = servedBy({ shortest: 500, longest: 500 }, 0.8);
+    expect(lensWords({ take, served }, { shortest: 430, longest: 640 })).toBe(
+      '500 mm f/4: 500 mm, f/4, fits',
+    );
+    expect(lensWords({ take, served }, { shortest: 430, longest: 700 })).toMatch(/at the best point$/);
   });
   it('counts its extender', () => {
     expect(lensWords(fits(1.4), { shortest: 210, longest: 280 })).toMatch(/with 1.4×.*fits$/);
-    expect(lensWords(fits(1.4), { shortest: 90, longest: 280 })).toMatch(/at the best point$/);
+    expect(lensWords(fits(1.4), { shortest: 70, longest: 280 })).toMatch(/at the best point$/);
   });
 });
 

@@ -1,0 +1,24 @@
+import type { Frame } from './frame-time';
+import { passGap } from './practice';
+
+/** Frames of one camera with at most 20 s from one to the next, in the order of time; those without a time are in none. */
+export function groupFrames(frames: readonly Frame[]): readonly (readonly Frame[])[] {
+  const timed = frames
+    .filter((f): f is Frame & { instant: number } => f.instant !== null)
+    .toSorted((a, b) => a.instant - b.instant);
+  const groups: Frame[][] = [];
+  const open = new Map<string, { readonly frames: Frame[]; last: number }>();
+  for (const frame of timed) {
+    const camera = frame.record.model ?? '';
+    const group = open.get(camera);
+    if (group && frame.instant - group.last <= passGap) {
+      group.frames.push(frame);
+      group.last = frame.instant;
+      continue;
+    }
+    const fresh = [frame];
+    groups.push(fresh);
+    open.set(camera, { frames: fresh, last: frame.instant });
+  }
+  return groups;
+}
