@@ -37,7 +37,7 @@ export class ErrandClient {
         if (data.id !== id) return;
         over();
         if (data.name === 'failed') reject(new Error(data.body));
-        else resolve(data.body as Errands[N][1]);
+        else resolve(data.body);
       };
       hand.onerror = () => {
         over();

@@ -21,9 +21,13 @@ const entities: Readonly<Record<string, string>> = {
   '"': '&quot;',
   "'": '&apos;',
 };
-/** Characters that XML 1.0 does not allow at all are left out. */
+/** What XML 1.0 allows, for the rest is left out. */
+const isAllowed = (char: string): boolean => {
+  const code = char.codePointAt(0) ?? 0;
+  return code >= 0x20 ? code !== 0xfffe && code !== 0xffff : code === 0x9 || code === 0xa || code === 0xd;
+};
 const escaped = (text: string): string =>
-  // eslint-disable-next-line no-control-regex -- they are what is meant
-  text
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
-    .replace(/[&<>"']/g, (c) => entities[c] ?? '');
+  [...text]
+    .filter(isAllowed)
+    .map((char) => entities[char] ?? char)
+    .join('');

@@ -1,0 +1,92 @@
+import { DOMParser } from '@xmldom/xmldom';
+import { fromArrayBuffer } from 'geotiff';
+import Papa from 'papaparse';
+import { expect, test } from 'vitest';
+import { placeContours } from '../../../src/exports/sweep/place-contours';
+import type { PlaceLists } from '../../../src/exports/sweep/place-lists';
+import { placeRaster } from '../../../src/exports/sweep/place-raster';
+import { placeTable } from '../../../src/exports/sweep/place-table';
+import { placeWaypoints } from '../../../src/exports/sweep/place-waypoints';
+import { siteFrame } from '../../../src/figures/sight/site-frame';
+import { cellPosition, printedPosition, type Area } from '../../../src/sweep/area';
+
+const area: Area = { frame: siteFrame([18, 50]), west: -500, south: -500, side: 1000, cell: 50, count: 20 };
+// A round hill of minutes about the middle: 400 there, less by 1 a metre.
+const values = Float64Array.from({ length: 400 }, (_, i) => {
+  const [x, y] = [((i % 20) - 9.5) * 50, (Math.floor(i / 20) - 9.5) * 50];
+  return Math.hypot(x, y) > 450 ? NaN : 400 - Math.hypot(x, y);
+});
+const corner = (x: number, y: number) => printedPosition(area.frame, x, y);
+const lists: PlaceLists = {
+  site: 'Tolverby & co',
+  zone: 'Europe/Warsaw',
+  places: [
+    {
+      name: '=Mill <Lane>',
+      sentence: 'south side; "good"\u0001',
+      expectedMinutes: null,
+      candidate: {
+        position: [18.001, 50.002],
+        ground: 'open',
+        veryClose: false,
+        way: 'Mill Lane',
+        goodMinutes: 60,
+        worth: 0.9,
+        bestInstant: 0,
+        focalLength: 200,
+        lens: null,
+        visibleShare: 1,
+        hiddenBy: [],
+        paths: [],
+        side: null,
+        nearestSpot: null,
+        deck: null,
+      },
+    },
+  ],
+  area,
+  layer: { name: 'Good minutes', unit: 'min', levels: [200] },
+  values,
+  corners: [corner(-500, 500), corner(500, 500), corner(500, -500), corner(-500, -500)],
+};
+
+test('[P40] the raster has each cell where it lies, rows from the north, and nothing as no data', async () => {
+  const image = await (await fromArrayBuffer(await placeRaster(lists))).getImage();
+  const [west = NaN, south = NaN, east = NaN, north = NaN] = image.getBoundingBox();
+  const pixels = (await image.readRasters({ interleave: true })) as Float32Array;
+  expect(image.getGeoKeys()?.['GeographicTypeGeoKey']).toBe(4326);
+  expect(image.getGDALNoData()).toBe(-9999);
+  let compared = 0;
+  for (let i = 0; i < 400; i++) {
+    const [lng, lat] = cellPosition(area, i);
+    const column = Math.floor(((lng - west) / (east - west)) * 20);
+    const row = Math.floor(((north - lat) / (north - south)) * 20);
+    const want = Number.isNaN(values[i]) ? -9999 : (values[i] as number);
+    if (Math.abs((pixels[row * 20 + column] as number) - want) < 1e-3) compared++;
+  }
+  // At the edges a cell of one grid may lie over two of the other.
+  expect(compared).toBeGreaterThan(390);
+});
+
+test('[P41] contours run where the value is theirs, 200 m from the middle of the hill', async () => {
+  const { features } = JSON.parse(await placeContours(lists)) as {
+    features: { properties: { level: number }; geometry: { coordinates: [number, number][] } }[];
+  };
+  expect(features.map(({ properties }) => properties.level)).toEqual([200]);
+  const metres = ([lng, lat]: [number, number]) =>
+    Math.hypot((lng - 18) * 111_320 * Math.cos((50 * Math.PI) / 180), (lat - 50) * 111_229);
+  const away = features[0]?.geometry.coordinates.map(metres) ?? [];
+  expect(away.length).toBeGreaterThan(10);
+  expect(Math.min(...away)).toBeGreaterThan(190);
+  expect(Math.max(...away)).toBeLessThan(210);
+});
+
+test('[P42] names stay text: no formula in the table, no mark-up in the waypoints', () => {
+  const { data } = Papa.parse<string[]>(placeTable(lists).replace('\ufeff', '').trim());
+  expect([data[1]?.[1], data[1]?.[2], data[1]?.[5]]).toEqual(["'=Mill <Lane>", '18.001', '60']);
+  const xml = new DOMParser().parseFromString(placeWaypoints(lists), 'text/xml');
+  const [point] = xml.getElementsByTagName('wpt');
+  expect([point?.getAttribute('lat'), point?.getAttribute('lon')]).toEqual(['50.002', '18.001']);
+  expect(point?.getElementsByTagName('name')[0]?.textContent).toBe('1 =Mill <Lane>');
+  expect(point?.getElementsByTagName('desc')[0]?.textContent).toBe('south side; "good"');
+});
