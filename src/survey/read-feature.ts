@@ -105,7 +105,7 @@ function read(feature: SurveyFeature): FeatureReading {
     case 'taxi-route':
       return { kind, value: { id, line, ...readApronProperties(properties, doubt) }, problems };
     case 'flight-path': {
-      const value: FlightPath = { id, line, ...readFlightPathProperties(properties, doubt) };
+      const value: FlightPath = { id, line, ...readFlightPathProperties(properties, line.length, doubt) };
       if (value.heights.length === line.length) return { kind, value, problems };
       const reason = `heights: expected ${line.length} heights, one per position, got ${value.heights.length}`;
       return { kind: null, problems: [...problems, { id, reason, used: false }] };

@@ -1,12 +1,7 @@
 import * as v from 'valibot';
 import { flagField, textField, type Read } from '../fields';
 import { isObject, shown } from '../json';
-
-const clock = v.pipe(
-  v.string('expected a time like 14:25'),
-  v.regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'expected a time like 14:25'),
-);
-const date = v.nullish(v.pipe(v.string(), v.isoDate('expected a date like 2026-06-21')), null);
+import { clock, dateField } from './when';
 
 /**
  * One arrival or departure that is due. `time`: by the clock of the airfield; without a `date` it is due every day.
@@ -15,7 +10,7 @@ const date = v.nullish(v.pipe(v.string(), v.isoDate('expected a date like 2026-0
  */
 export const movementFields = {
   id: v.pipe(v.string('expected an id'), v.nonEmpty('expected an id')),
-  date,
+  date: dateField,
   time: clock,
   use: v.picklist(['arrival', 'departure'], 'expected arrival or departure'),
   type: textField(''),

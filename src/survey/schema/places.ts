@@ -9,6 +9,7 @@ import {
   type Read,
 } from '../fields';
 import type { JsonObject } from '../json';
+import { readTimes } from './when';
 
 type Doubt = (reason: string) => void;
 
@@ -58,9 +59,13 @@ const flightPathFields = {
 export interface FlightPath extends Read<typeof flightPathFields> {
   readonly id: string;
   readonly line: readonly Position[];
+  /** ms since 1970 of each position, none before the one ahead of it; null where they are not known. */
+  readonly times: readonly number[] | null;
 }
-export const readFlightPathProperties = (p: JsonObject, doubt: Doubt) =>
-  readFields(flightPathFields, p, '', doubt);
+export const readFlightPathProperties = (p: JsonObject, positions: number, doubt: Doubt) => ({
+  ...readFields(flightPathFields, p, '', doubt),
+  times: readTimes(p['times'], positions, doubt),
+});
 
 export const groundUses = ['road', 'path', 'parking', 'green'] as const;
 export type Use = (typeof groundUses)[number];

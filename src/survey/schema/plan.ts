@@ -1,10 +1,7 @@
 import * as v from 'valibot';
 import { readFields, type Read } from '../fields';
+import { instant } from './when';
 
-const instant = v.pipe(
-  v.string('expected an instant'),
-  v.isoTimestamp('expected an instant like 2026-06-21T17:00:00Z'),
-);
 const text = v.string('expected text');
 
 /** Minutes between two spots (ids), the same both ways, as the user knows them. */

@@ -3,6 +3,7 @@ import type { Position } from '../document';
 import { numberField, readFields, textField, type Read } from '../fields';
 import { shown } from '../json';
 import { endIndexField } from './runway';
+import { clockField, dateField } from './when';
 
 const megahertz = 'expected a frequency from 0.1 to 1000 MHz';
 const frequency = v.object({
@@ -40,14 +41,11 @@ export interface Site extends Omit<Read<typeof siteFields>, 'reference'> {
 export const readSite = (value: unknown, doubt: (reason: string) => void): Site =>
   readFields(siteFields, value, 'sunside.site', doubt);
 
-const clock = v.pipe(v.string(), v.regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'expected a time of day like 18:30'));
-const date = v.pipe(v.string(), v.isoDate('expected a date like 2026-06-21'));
-
 /** A date and two wall-clock times at the airfield. A null date means today. */
 const momentFields = {
-  date: v.nullish(date, null),
-  a: v.nullish(clock, '08:00'),
-  b: v.nullish(clock, '18:00'),
+  date: dateField,
+  a: clockField('08:00'),
+  b: clockField('18:00'),
 };
 export type Moments = Read<typeof momentFields>;
 export const readMoments = (value: unknown, doubt: (reason: string) => void): Moments =>

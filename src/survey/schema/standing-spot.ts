@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Position } from '../document';
 import { choiceField, notesField, numberField, readFields, textField, type Read } from '../fields';
 import type { JsonObject } from '../json';
+import { dateField } from './when';
 
 export const accessStates = ['public', 'permitted', 'ask', 'forbidden', 'unknown'] as const;
 
@@ -12,7 +13,7 @@ const accessFields = {
   hours: notesField(null),
   ladder: v.nullish(v.union([v.boolean(), v.string()], 'expected text, true or false'), null),
   parking: notesField(null),
-  checkedOn: textField(null),
+  checkedOn: dateField,
 };
 export type Access = Read<typeof accessFields>;
 

@@ -1,19 +1,15 @@
 import * as v from 'valibot';
 import { choiceField, flagField, numberField, readFields, textField, type Read } from '../fields';
 import { isObject } from '../json';
-
-const instant = v.nullish(
-  v.pipe(v.string('expected an instant'), v.isoTimestamp('expected an instant like 2026-06-21T17:00:00Z')),
-  null,
-);
+import { instantField } from './when';
 
 /**
  * One wind. `from`, `to`: when it holds, always where absent. `direction`: degrees true of where it comes from, null
  * when calm or variable. `likelihood`: "throughout" is what holds; the others come beside it.
  */
 const windFields = {
-  from: instant,
-  to: instant,
+  from: instantField,
+  to: instantField,
   direction: numberField(0, 360, null),
   speedKt: numberField(0, 250, 0),
   gustKt: numberField(0, 300, null),
@@ -30,15 +26,15 @@ export type WeatherWind = Read<typeof windFields>;
  */
 const weatherFields = {
   text: textField(''),
-  entered: instant,
+  entered: instantField,
   source: choiceField(['typed', 'report'], 'typed'),
   /** Whether a typed wind was told from magnetic north. */
   magnetic: flagField(false),
   station: textField(null),
-  observed: instant,
-  issued: instant,
-  forecastFrom: instant,
-  forecastTo: instant,
+  observed: instantField,
+  issued: instantField,
+  forecastFrom: instantField,
+  forecastTo: instantField,
   remarks: v.nullish(v.array(v.string('expected text'), 'expected a list of sentences'), []),
   follow: flagField(false),
 };

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { numberField, readFields, textField, type Read } from '../fields';
 import { isObject } from '../json';
+import { dateField } from './when';
 
 /** kt of the gusts, or of the mean wind without any, from which each class of a wind record begins. */
 export const speedClasses = [5, 8, 11, 14, 17, 20, 25, 30] as const;
@@ -19,8 +20,8 @@ const count = numberField(0, 1e9, 0);
 const recordFields = {
   source: textField(''),
   /** Dates of the first and the last observation, "2021-01-01". */
-  from: textField(null),
-  to: textField(null),
+  from: dateField,
+  to: dateField,
   /** The zone whose clock the hours are of. */
   timeZone: textField('UTC'),
   observations: count,
