@@ -5,7 +5,7 @@ import planUrl from '../sample-sites/tolverby-plan.geojson?url';
 import terrainUrl from '../sample-sites/tolverby-terrain.tif?url';
 import sampleUrl from '../sample-sites/tolverby.geojson?url';
 import { LateAirfields } from './services/airfields';
-import { SunsideApp } from './app/app.svelte';
+import { contextsOf } from './app/contexts.svelte';
 import { ImportDesk } from './services/bring-in.svelte';
 import { SunsideBaseMaps } from './services/base-maps';
 import { SunsideGroundHeights } from './services/ground-heights';
@@ -17,20 +17,21 @@ import { SurveyDocument } from './state/document.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Terrain } from './state/terrain.svelte';
+import { SiteZones } from './state/site-zones.svelte';
 import { View } from './state/view.svelte';
 import { KeptFiles } from './storage/kept-files';
 import { keptText } from './storage/kept-text';
 import { SurveyMovements } from './services/movements';
 import { newSurvey } from './survey/new-survey';
-import { CalendarFiles } from './services/plan-files';
+import { FileDownloads } from './services/downloads';
 import { KitTables } from './services/tables';
 import { wear } from './app/wear.svelte';
 import Root from './ui/Root.svelte';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
 
-/** The invented sample site, and the middle of its ground plan. */
-const samplePlan = {
+/** The invented sample site's, and its middle. */
+const sampleGroundPlan = {
   data: planUrl,
   credit: 'Tolverby and its ground plan are invented.',
   near: [18.1734, 50.9287],
@@ -48,45 +49,53 @@ async function start(target: HTMLElement): Promise<void> {
     },
   );
   const terrain = new Terrain();
-  const derived = new Derived(survey, view, now, terrain);
-  const keeping = keepSurveys(survey, derived, view, async () => (await fetch(sampleUrl)).text(), now);
+  const zones = new SiteZones(async () => (await import('./imports/time-zone')).zoneFinder());
+  const derived = new Derived({ document: survey, view, now, terrain, zoneAt: zones.at });
+  const keeping = keepSurveys({ document: survey, view, loadSample: () => textAt(sampleUrl), now });
   const preferences = new Preferences(keptText('sunside-preferences'));
   const look = new Look(preferences, (query) => matchMedia(query));
   wear(look);
-  const program = installedProgram(
-    keeping.leave,
-    () => view.dragging !== null || view.drawing.length > 0,
-    now,
-  );
-  const airfields = new LateAirfields(keeping.files);
+  const program = installedProgram(keeping.leave, () => view.hand.busy, now);
+  const airfields = new LateAirfields({ files: keeping.files, now });
   const files = new KeptFiles();
-  const app = new SunsideApp(
-    survey,
+  const handed = contextsOf({
+    document: survey,
     view,
     derived,
-    keeping.files,
-    airfields,
-    new KitTables(),
-    new Weather(survey, derived, now),
-    new WindHistory(survey, derived),
-    new SurveyMovements(survey, derived),
-    new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
-    new SunsideBaseMaps(new BaseChoice(keptText('sunside-base-maps'), files), files),
-    new CalendarFiles(now),
-    terrain,
-    new SunsideGroundHeights(terrain, new KeptFiles('sunside-heights'), keptText('sunside-heights'), {
-      url: terrainUrl,
-      near: samplePlan.near,
-    }),
-    preferences,
-    look,
+    files: keeping.files,
+    sources: {
+      airfields,
+      imports: new ImportDesk({ document: survey, view, derived, files: keeping.files, airfields, now }),
+      movements: new SurveyMovements({ document: survey, derived }),
+      pastWinds: new WindHistory({ document: survey, derived }),
+      tables: new KitTables(),
+      weather: new Weather({ document: survey, derived, now }),
+    },
+    land: {
+      bases: new SunsideBaseMaps({ choice: new BaseChoice(keptText('sunside-base-maps'), files), files }),
+      heights: new SunsideGroundHeights({
+        terrain,
+        files: new KeptFiles('sunside-heights'),
+        choice: keptText('sunside-heights'),
+        sample: { url: terrainUrl, near: sampleGroundPlan.near },
+      }),
+      terrain,
+    },
+    reader: { look, preferences },
+    downloads: new FileDownloads(now),
     program,
-    [samplePlan],
-  );
+    groundPlans: [sampleGroundPlan],
+  });
   await keeping.start();
-  mount(Root, { target, props: { app } });
+  mount(Root, { target, props: { handed, rescue: keeping.rescue } });
   // The first start is not to share its network with what is stored for the next ones.
   if (import.meta.env.PROD) whenLoaded(() => void program.start('./sw.js'));
+}
+
+async function textAt(url: string): Promise<string> {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(`status ${answer.status}`);
+  return answer.text();
 }
 
 function whenLoaded(go: () => void): void {

@@ -60,10 +60,10 @@ const onlyPart: Record<string, string> = {
 /** The only file of `from` that may import the room `to`; for `ui`, figures may be imported as types and verdicts. */
 const onlyThrough: Record<string, string> = {
   'ui map': 'ui/MapCanvas.svelte',
-  'ui viewfinder': 'ui/frame/Pictures.svelte',
+  'ui viewfinder': 'ui/viewfinder/Canvases.svelte',
 };
 /** Packages that one room alone may import. */
-const fencedRooms: Record<string, string> = { three: 'viewfinder' };
+const fencedRooms: Record<string, string> = { three: 'viewfinder', idb: 'storage' };
 /** Packages that one file alone may import. */
 const fenced: Record<string, string> = {
   'maplibre-gl': 'map/map-view.ts',
@@ -71,7 +71,6 @@ const fenced: Record<string, string> = {
   geomagnetism: 'figures/geometry/magnetic.ts',
   'metar-taf-parser': 'figures/traffic/wind/weather-report.ts',
   'temporal-polyfill': 'time/local-time.ts',
-  idb: 'storage/database.ts',
   'browser-fs-access': 'storage/files.ts',
   fflate: 'storage/archive.ts',
   pmtiles: 'map/base/archive.ts',

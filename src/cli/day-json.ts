@@ -1,7 +1,8 @@
 import { sunTimes } from '../figures/light/sun-times';
 import { momentsOf } from '../figures/light/moments';
 import type { ElevationGrid } from '../figures/sight/terrain';
-import { outlookOf, stillViewsOf } from '../figures/spot-figures';
+import { outlookOf } from '../figures/outlook';
+import { stillViewsOf } from '../figures/when/still-views';
 import { pathsOf } from '../figures/traffic/paths';
 import { lightStretches } from '../figures/when/day-windows';
 import type { Contents } from '../survey/contents';
@@ -16,7 +17,7 @@ export function dayJson(contents: Contents, date: string, terrain: ElevationGrid
   const { from, to } = dayOf(date, timeZone);
   const times = sunTimes(contents.site.reference, from, to);
   const iso = (instant: number | null) => (instant === null ? null : isoInstant(wholeSecond(instant, to)));
-  const paths = pathsOf(contents, () => true);
+  const paths = pathsOf(contents, () => true, terrain);
   const outlook = outlookOf(contents, terrain);
   return {
     civilDawn: iso(times.civilDawn),

@@ -1,34 +1,26 @@
 import type { Contents } from '../survey/contents';
 import type { Problem } from '../survey/problems';
-import { figuresFor } from '../figures/figures-for';
-import { settingsFor, type Pinned, type Settings } from '../figures/optics/settings';
-import type { PathFromSpot, Sample, SpotFigures } from '../figures/types';
-import type { Lens } from '../survey/schema/kit';
+import { figuresBySpot } from '../figures/figures-for';
+import type { PathFromSpot, SpotFigures, Sun } from '../figures/types';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { isoInstant } from '../time/local-time';
+import { sampleJson, type SampleJson, type SampleWishes } from './sample-json';
 
-/** The lens that settings are wanted for, and what is pinned. */
-export interface SettingsWanted {
-  readonly lens: Lens;
-  readonly pinned: Pinned;
-}
+const nothing: SampleWishes = { settings: null, lenses: false };
 
-/** The settings of a sample of a spot; null when none are wanted. */
-type SettingsOf = ((sample: Sample) => Settings) | null;
-
-/** The figures of a survey in the form in which the `figures` command prints them (design, section 5). */
-export function figuresJson(
+/**
+ * The figures of a survey in the form in which the `figures` command prints them (design, section 5); each spot's are
+ * worked out when it is its turn.
+ */
+export function figuresJsonBySpot(
   contents: Contents,
   openingProblems: readonly Problem[],
   at: number,
-  wanted: SettingsWanted | null = null,
+  wishes: SampleWishes = nothing,
   terrain: ElevationGrid | null = null,
 ) {
-  const figures = figuresFor(contents, at, undefined, terrain);
-  const settingsAt = ({ sun }: SpotFigures): SettingsOf =>
-    wanted &&
-    ((sample) =>
-      settingsFor(sample, sun.geometricAltitude, { ...contents, lens: wanted.lens }, wanted.pinned));
+  const figures = figuresBySpot(contents, at, undefined, terrain);
+  const sample = sampleJson(contents, wishes);
   return {
     at: isoInstant(at),
     used: { subject: contents.subject.key, body: contents.body.key },
@@ -40,63 +32,44 @@ export function figuresJson(
       declination,
       ends,
     })),
-    spots: figures.spots.map((spot) => spotJson(spot, settingsAt(spot))),
+    spots: printedSpots(figures.spots, sample),
   };
 }
 
-const spotJson = ({ id, name, sun, runways, paths }: SpotFigures, settingsOf: SettingsOf) => ({
+function* printedSpots(spots: Iterable<SpotFigures>, sample: SampleJson) {
+  for (const spot of spots) yield spotJson(spot, sample);
+}
+
+/** The same with all spots. */
+export function figuresJson(...given: Parameters<typeof figuresJsonBySpot>) {
+  const { spots, ...figures } = figuresJsonBySpot(...given);
+  return { ...figures, spots: [...spots] };
+}
+
+const spotJson = ({ id, name, sun, sky, runways, paths }: SpotFigures, sample: SampleJson) => ({
   id,
   name,
   sun: { azimuth: sun.azimuth, altitude: sun.altitude },
+  sky: { direct: sky.direct, visibility: sky.visibility },
   runways: runways.map((r) => ({
     id: r.id,
     centrelineDistance: r.centrelineDistance,
     side: r.side,
     station: r.station,
   })),
-  paths: paths.map((path) => pathJson(path, settingsOf)),
+  paths: paths.map((path) => pathJson(path, sun, sample)),
 });
 
 const pathJson = (
-  { ref, closest, best, visibleShare, glareShare, hidden }: PathFromSpot,
-  settingsOf: SettingsOf,
+  { ref, closest, best, pass, visibleShare, glareShare, hidden }: PathFromSpot,
+  sun: Sun,
+  sample: SampleJson,
 ) => ({
   path: ref.path,
-  closest: sampleJson(closest, settingsOf),
-  best: sampleJson(best, settingsOf),
+  closest: sample(closest, sun),
+  best: sample(best, sun),
+  pass: pass && sample(pass, sun),
   visibleShare,
   glareShare,
   hidden: hidden.map(({ from, to, by }) => ({ from, to, by })),
-});
-
-const sampleJson = (s: Sample, settingsOf: SettingsOf) => ({
-  station: s.station,
-  height: s.height,
-  groundRange: s.groundRange,
-  slantRange: s.slantRange,
-  bearing: s.bearing,
-  elevation: s.elevation,
-  aspect: s.aspect,
-  focalLength: s.focalLength,
-  focalLength35: s.focalLength35,
-  lightAngle: s.lightAngle,
-  phaseAngle: s.phaseAngle,
-  flankLit: s.flankLit,
-  light: s.light,
-  glare: s.glare,
-  score: s.score,
-  ...(settingsOf && { settings: settingsJson(settingsOf(s)) }),
-});
-
-const settingsJson = (s: Settings) => ({
-  focalLength: s.focalLength,
-  aperture: s.aperture,
-  shutter: s.shutter,
-  iso: s.iso,
-  ev100: s.ev100,
-  near: s.near,
-  far: s.far,
-  panRate: s.panRate,
-  blurStill: s.blurStill,
-  propellerArc: s.propellerArc,
 });

@@ -1,14 +1,19 @@
-import { readFileSync } from 'node:fs';
+import { EventEmitter, once } from 'node:events';
+import { fileURLToPath } from 'node:url';
 import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotiff';
+import { zoneFinder } from '../imports/time-zone';
 import { readContents, type Contents } from '../survey/contents';
 import { openSurvey } from '../survey/open';
-import { nothingPinned } from '../figures/optics/settings';
+import { skyAtOf } from '../figures/light/sky-at';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
-import { figuresJson, type SettingsWanted } from './figures-json';
+import { figuresJsonBySpot } from './figures-json';
+import { bytesOf, longestSurvey, longestTerrain } from './file-bytes';
 import { flowJson } from './flow-json';
+import { underSky } from './given-sky';
 import { givenWind } from './given-wind';
-import type { SettingsArguments } from './settings-arguments';
+import { jsonPieces } from './json-pieces';
+import { settingsWanted } from './settings-wanted';
 
 /** The contents with another subject or body chosen by key. */
 function chosen(contents: Contents, subject: string | null, body: string | null): Read<Contents> {
@@ -19,28 +24,9 @@ function chosen(contents: Contents, subject: string | null, body: string | null)
   return { ok: true, value: { ...contents, subject: subjectFound, body: bodyFound } };
 }
 
-/** What settings are wanted for: null without --lens. */
-function settingsWanted(contents: Contents, given: SettingsArguments | null): Read<SettingsWanted | null> {
-  if (given === null) return { ok: true, value: null };
-  const { lens: key, ...pins } = given;
-  const lens = contents.kit.lenses.find((l) => l.key === key);
-  if (!lens) return { ok: false, reason: `--lens: the kit has no lens "${key}"` };
-  return { ok: true, value: { lens, pinned: { ...nothingPinned, ...pins } } };
-}
-
-/** The bytes of a file, or why there are none. */
-function bytesOf(file: string): Read<Buffer> {
-  try {
-    return { ok: true, value: readFileSync(file) };
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    return { ok: false, reason: `${file} cannot be read: ${why}` };
-  }
-}
-
 /** The ground round the airfield out of a GeoTIFF. */
 async function terrainFrom(file: string, contents: Contents): Promise<Read<ReadElevations>> {
-  const bytes = bytesOf(file);
+  const bytes = bytesOf(file, longestTerrain);
   if (!bytes.ok) return { ok: false, reason: `--terrain: ${bytes.reason}` };
   const reading = await readGeotiff(new Uint8Array(bytes.value).buffer, contents.site.reference);
   return reading.ok
@@ -48,13 +34,23 @@ async function terrainFrom(file: string, contents: Contents): Promise<Read<ReadE
     : { ok: false, reason: `--terrain: ${file}: ${reading.reason}` };
 }
 
-async function run(args: readonly string[], now: number): Promise<Read<string>> {
+interface Answer {
+  /** JSON, piece by piece. */
+  readonly pieces: Iterable<string>;
+}
+
+/** `told`: hears how many of how many spots are done. */
+async function run(
+  args: readonly string[],
+  now: number,
+  told: (done: number, of: number) => void,
+): Promise<Read<Answer>> {
   const read = readArguments(args, now);
   if (!read.ok) return read;
   const { file, at, subject, body, day, terrain } = read.value;
   const wind = givenWind(read.value, now);
   if (!wind.ok) return wind;
-  const bytes = bytesOf(file);
+  const bytes = bytesOf(file, longestSurvey);
   if (!bytes.ok) return bytes;
   const opened = openSurvey(bytes.value.toString('utf8'));
   if (!opened.ok) return { ok: false, reason: `${file}: ${opened.reason}` };
@@ -63,24 +59,84 @@ async function run(args: readonly string[], now: number): Promise<Read<string>> 
       ok: false,
       reason: `${file}: the survey was written by a newer version of Sunside; update to read it`,
     };
-  const contents = chosen(readContents(opened.survey), subject, body);
+  const contents = chosen(readContents(opened.survey, await zoneFinder()), subject, body);
   if (!contents.ok) return contents;
-  const wanted = settingsWanted(contents.value, read.value.settings);
+  const { sky } = read.value;
+  const looked = underSky(contents.value, sky, wind.value?.sky ?? null, at, day);
+  const under = sky?.word ?? skyAtOf(looked)(at).direct;
+  const wanted = settingsWanted(looked.kit.lenses, read.value.settings, under);
   if (!wanted.ok) return wanted;
-  const ground = terrain === null ? null : await terrainFrom(terrain, contents.value);
+  const ground = terrain === null ? null : await terrainFrom(terrain, looked);
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
-  const figures = {
-    ...figuresJson(contents.value, opened.problems, at, wanted.value, grid),
-    ...(wind.value ? { flow: flowJson(contents.value, wind.value, at) } : {}),
-    ...(day === null ? {} : { day: dayJson(contents.value, day, grid) }),
+  const wishes = { settings: wanted.value, lenses: read.value.lenses };
+  const { spots, ...figures } = figuresJsonBySpot(looked, opened.problems, at, wishes, grid);
+  const members = {
+    ...figures,
+    spots: counted(spots, looked.spots.length, told),
+    ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
+    ...(day === null ? {} : { day: dayJson(looked, day, grid) }),
   };
-  return { ok: true, value: JSON.stringify(figures, null, 1) };
+  return { ok: true, value: { pieces: jsonPieces(members) } };
 }
 
-const answer = await run(process.argv.slice(2), Date.now());
-if (answer.ok) process.stdout.write(`${answer.value}\n`);
-else {
-  process.stderr.write(`${answer.reason.replace(/\s+/g, ' ')}\n`);
-  process.exitCode = 2;
+function* counted<T>(items: Iterable<T>, of: number, told: (done: number, of: number) => void): Generator<T> {
+  let done = 0;
+  for (const item of items) {
+    yield item;
+    told(++done, of);
+  }
+}
+
+/** Where the command writes: the streams of its process, or whatever takes text. */
+export interface Streams {
+  readonly out: Pick<NodeJS.WritableStream, 'write'>;
+  readonly err: Pick<NodeJS.WritableStream, 'write'> & { readonly isTTY?: boolean };
+}
+
+/** Spots from which a person at the terminal hears how far it is: fewer are done in a moment. */
+const manySpots = 20;
+
+/** The command itself: writes its answer, or one plain line about why there is none, and gives its exit status. */
+export async function command(args: readonly string[], now: number, { out, err }: Streams): Promise<0 | 2> {
+  let shown = false;
+  const wipe = () => {
+    if (shown) err.write('\r\x1b[K');
+    shown = false;
+  };
+  const told = (done: number, of: number) => {
+    if (err.isTTY !== true || of < manySpots) return;
+    err.write(`\r${done} of ${of} spots`);
+    shown = true;
+  };
+  const refused = (reason: string): 2 => {
+    wipe();
+    err.write(`${reason.replace(/\s+/g, ' ')}\n`);
+    return 2;
+  };
+  try {
+    const answer = await run(args, now, told);
+    if (!answer.ok) return refused(answer.reason);
+    for (const piece of answer.value.pieces) await written(out, piece);
+    await written(out, '\n');
+    wipe();
+    return 0;
+  } catch (error) {
+    // Whatever nobody thought of is one line as well.
+    return refused(`the figures broke off: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+
+/** Writes, and waits where the reader is slower: the answer may be longer than the memory. */
+async function written(out: Streams['out'], text: string): Promise<void> {
+  if (!out.write(text) && out instanceof EventEmitter) await once(out, 'drain');
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  // Who closes the pipe early ("| head") has read enough.
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 2));
+  process.exitCode = await command(process.argv.slice(2), Date.now(), {
+    out: process.stdout,
+    err: process.stderr,
+  });
 }

@@ -21,6 +21,8 @@ export function flowJson(contents: Contents, { wind, remarks }: GivenWind, at: n
     })),
     arrivals: paths(flow.arrivals),
     departures: paths(flow.departures),
+    light: flow.light,
+    either: flow.either,
     reason: [flow.reason, ...remarks].join('; '),
   };
 }

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { merge } from '../merging/merge';
 import type { Question, Take } from '../merging/questions';
@@ -6,6 +5,7 @@ import type { Survey } from '../survey/document';
 import { openSurvey } from '../survey/open';
 import { saveSurvey } from '../survey/save';
 import type { Read } from './arguments';
+import { bytesOf, longestSurvey } from './file-bytes';
 
 export interface Ended {
   readonly status: 0 | 2 | 3;
@@ -78,14 +78,9 @@ function readMergeArguments(args: readonly string[]): Read<MergeArguments> {
 }
 
 function surveyIn(file: string): Read<Survey> {
-  let text;
-  try {
-    text = readFileSync(file, 'utf8');
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    return { ok: false, reason: `${file} cannot be read: ${why}` };
-  }
-  const opened = openSurvey(text);
+  const bytes = bytesOf(file, longestSurvey);
+  if (!bytes.ok) return bytes;
+  const opened = openSurvey(bytes.value.toString('utf8'));
   if (!opened.ok) return { ok: false, reason: `${file}: ${opened.reason}` };
   if (opened.newer)
     return {

@@ -1,4 +1,3 @@
-import { skies, type Sky } from '../figures/optics/exposure';
 import type { Read } from './arguments';
 
 /** What settings are wanted for: a lens by its key; mm, f-number and s, null where the starting points go. */
@@ -7,11 +6,9 @@ export interface SettingsArguments {
   readonly focalLength: number | null;
   readonly aperture: number | null;
   readonly shutter: number | null;
-  readonly sky: Sky;
 }
 
-export const settingsUsage =
-  '[--lens KEY [--at-focal MM] [--aperture 7.1] [--shutter 1/500] [--sky clear|hazy|overcast|heavy]]';
+export const settingsUsage = '[--lens KEY [--at-focal MM] [--aperture 7.1] [--shutter 1/500]]';
 
 const text = { type: 'string' } as const;
 export const settingsOptions = {
@@ -19,7 +16,6 @@ export const settingsOptions = {
   'at-focal': text,
   aperture: text,
   shutter: text,
-  sky: text,
 } as const;
 
 type Given = { readonly [O in keyof typeof settingsOptions]?: string | undefined };
@@ -35,13 +31,11 @@ export function readSettings(given: Given): Read<SettingsArguments | null> {
   const shutter = readPositive(given.shutter, /^(\d+(?:\.\d+)?)(?:\/(\d+(?:\.\d+)?))?(?: ?s)?$/);
   if (shutter === undefined)
     return refused('--shutter', 'seconds above 0, such as 1/500 or 0.002', given.shutter);
-  const sky = skies.find((s) => s === (given.sky ?? 'clear'));
-  if (!sky) return refused('--sky', `one of ${skies.join(', ')}`, given.sky);
   if (given.lens === undefined) return { ok: true, value: null };
-  return { ok: true, value: { lens: given.lens, focalLength, aperture, shutter, sky } };
+  return { ok: true, value: { lens: given.lens, focalLength, aperture, shutter } };
 }
 
-const refused = (option: string, expected: string, got: string | undefined): Read<never> => ({
+export const refused = (option: string, expected: string, got: string | undefined): Read<never> => ({
   ok: false,
   reason: `${option}: expected ${expected}, got "${got ?? ''}"`,
 });

@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import type { MovementFigures } from '../figures/movements/movement-figures';
+import { lensName } from '../survey/lens-name';
 import { clockAt, dateAt } from '../time/local-time';
 
 const headings = [
@@ -44,7 +45,7 @@ export function movementsText(figures: readonly MovementFigures[], zone: string)
           best.checkFirst ? 'yes' : '',
           Math.round(best.reading.slantRange),
           best.reading.focalLength === null ? '' : Math.round(best.reading.focalLength),
-          best.lens?.lens.name ?? '',
+          best.lens ? lensName(best.lens.lens) : '',
           best.lens?.verdict ?? '',
           best.reading.light,
           best.reading.glare ? 'yes' : '',

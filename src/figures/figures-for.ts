@@ -1,24 +1,51 @@
 import type { Contents } from '../survey/contents';
 import { problemsOf } from './checks/problems';
+import { outlookOf } from './outlook';
 import { runwayFigures } from './runway-figures';
+import { Scratch } from './scratch';
+import { grounded } from './sight/grounded';
 import type { ElevationGrid } from './sight/terrain';
-import { allSpotFigures } from './spot-figures';
-import { fieldElevation, pathsOf, type PathFilter } from './traffic/paths';
-import type { Figures } from './types';
+import { spotFigures } from './spot-figures';
+import { fieldElevation, pathsOf, type Path, type PathFilter } from './traffic/paths';
+import type { Figures, SpotFigures } from './types';
 
-/** All figures of a survey for one instant (ms since 1970, UTC): what the `figures` command prints. */
+type FiguresBySpot = Omit<Figures, 'spots'> & { readonly spots: Generator<SpotFigures> };
+
+/** All figures of a survey for one instant (ms since 1970, UTC); those of each spot are worked out when it is asked for. */
+export function figuresBySpot(
+  contents: Contents,
+  instant: number,
+  wanted: PathFilter = () => true,
+  terrain: ElevationGrid | null = null,
+): FiguresBySpot {
+  const elevation = fieldElevation(grounded(contents, terrain));
+  const runways = contents.runways.map((runway) => runwayFigures(runway, elevation, instant));
+  const paths = pathsOf(contents, wanted, terrain);
+  return {
+    problems: problemsOf(grounded(contents, terrain), runways, instant),
+    runways: runways.filter((r) => r !== null),
+    spots: spotBySpot(contents, paths, instant, terrain),
+  };
+}
+
+function* spotBySpot(
+  contents: Contents,
+  paths: readonly Path[],
+  instant: number,
+  terrain: ElevationGrid | null,
+): Generator<SpotFigures> {
+  const outlook = outlookOf(contents, terrain);
+  const scratch = new Scratch();
+  for (const spot of contents.spots) yield* spotFigures(spot, paths, outlook, [instant], scratch);
+}
+
+/** The same with all spots: what the `figures` command prints. */
 export function figuresFor(
   contents: Contents,
   instant: number,
   wanted: PathFilter = () => true,
   terrain: ElevationGrid | null = null,
 ): Figures {
-  const elevation = fieldElevation(contents);
-  const runways = contents.runways.map((runway) => runwayFigures(runway, elevation, instant));
-  const paths = pathsOf(contents, wanted);
-  return {
-    problems: problemsOf(contents, runways, instant),
-    runways: runways.filter((r) => r !== null),
-    spots: allSpotFigures(contents, paths, [instant], terrain).flat(),
-  };
+  const { spots, ...figures } = figuresBySpot(contents, instant, wanted, terrain);
+  return { ...figures, spots: [...spots] };
 }

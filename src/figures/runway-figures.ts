@@ -1,22 +1,23 @@
+import { Memo } from '../survey/memo';
 import type { EndIndex, Runway } from '../survey/schema/runway';
 import { shortestRunway } from './geometry/along-runway';
 import { suggestedDesignator } from './geometry/designator';
 import { groundLine } from './geometry/earth';
-import { remembered } from './remembered';
 import { wrap360 } from './geometry/angles';
 import { declination } from './geometry/magnetic';
 import type { RunwayFigures } from './types';
+
+const kept = new Memo<RunwayFigures | null>();
 
 /**
  * Length, bearings and the designators that follow from them; null for a runway under 1 m. Bearings are geodesic
  * azimuths (WGS84) at each end; declination by the World Magnetic Model at position 0, the field's `elevation` (m above mean sea level) and
  * the instant (ms since 1970, UTC).
  */
-export const runwayFigures = remembered(function (
-  runway: Runway,
-  elevation: number,
-  instant: number,
-): RunwayFigures | null {
+export const runwayFigures = (runway: Runway, elevation: number, instant: number): RunwayFigures | null =>
+  kept.get([runway, elevation, instant], () => figuresOf(runway, elevation, instant));
+
+function figuresOf(runway: Runway, elevation: number, instant: number): RunwayFigures | null {
   const [a, b] = runway.line;
   const there = groundLine(a, b);
   const back = groundLine(b, a);
@@ -38,4 +39,4 @@ export const runwayFigures = remembered(function (
     declination: variation,
     ends: [end(0, there.azimuth), end(1, back.azimuth)],
   };
-});
+}

@@ -1,4 +1,13 @@
-import { darkFlankFactor, frontLitTo, harshFrom, sideLitTo, topLitFrom, twilightFactor } from './practice';
+import {
+  aspectFactors,
+  darkFlankFactor,
+  frontLitTo,
+  harshFrom,
+  sideLitTo,
+  topLitFrom,
+  twilightFactor,
+} from './practice';
+import { clearSky, flatLightAt, mistFactor, type SkyThere } from './light/sky';
 import { civilTwilightAltitude, sunriseAltitude } from './light/sun';
 
 /** The factors of a sample's score, each 0 to 1. All of them are common practice without a source (design, section 3). */
@@ -9,32 +18,62 @@ const clamp01 = (x: number) => (x < 0 ? 0 : x > 1 ? 1 : x);
 const ramp = (x: number, a: number, ya: number, b: number, yb: number) =>
   ya + (yb - ya) * clamp01((x - a) / (b - a));
 
-/** The most that the light factor can reach with the sun at a geometric altitude, whatever the angle. */
-export function lightCeiling(sunAltitude: number): number {
+/** The most that the light factor can reach under a clear sky with the sun at a geometric altitude, whatever the angle. */
+function clearCeiling(sunAltitude: number): number {
   if (sunAltitude < civilTwilightAltitude) return 0;
   if (sunAltitude < sunriseAltitude) return twilightFactor;
   return ramp(sunAltitude, harshFrom, 1, topLitFrom, 0.6);
 }
 
+/** A factor of clear sky with what cloud makes of it: less direct sun, and flat light instead. */
+const underSky = (clear: number, sunAltitude: number, { direct }: SkyThere): number =>
+  direct === 1 || sunAltitude < sunriseAltitude
+    ? clear
+    : direct * clear + (1 - direct) * flatLightAt(sunAltitude);
+
+/** The most that the light factor can reach with the sun at a geometric altitude, whatever the angle. */
+export const lightCeiling = (sunAltitude: number, sky: SkyThere = clearSky): number =>
+  underSky(clearCeiling(sunAltitude), sunAltitude, sky);
+
+/** The same with the flank dark. */
+export const darkCeiling = (sunAltitude: number, sky: SkyThere): number =>
+  sunAltitude < sunriseAltitude
+    ? clearCeiling(sunAltitude)
+    : underSky(clearCeiling(sunAltitude) * darkFlankFactor, sunAltitude, sky);
+
 /** `angle`: that of the light class, degrees. */
-export function lightFactor(sunAltitude: number, angle: number, flankLit: boolean | null): number {
-  const ceiling = lightCeiling(sunAltitude);
+export function lightFactor(
+  sunAltitude: number,
+  angle: number,
+  flankLit: boolean | null,
+  sky: SkyThere = clearSky,
+): number {
+  const ceiling = clearCeiling(sunAltitude);
   if (sunAltitude < sunriseAltitude) return ceiling;
   const byAngle =
     angle <= sideLitTo ? ramp(angle, frontLitTo, 1, sideLitTo, 0.6) : ramp(angle, sideLitTo, 0.6, 180, 0.2);
-  return ceiling * byAngle * (flankLit === false ? darkFlankFactor : 1);
+  return underSky(ceiling * byAngle * (flankLit === false ? darkFlankFactor : 1), sunAltitude, sky);
 }
 
 /** `aspect`: degrees, 0 nose-on; null when not known, which is held against nobody. */
 export function aspectFactor(aspect: number | null): number {
   if (aspect === null) return 1;
-  return aspect < 45 ? ramp(aspect, 0, 0.5, 45, 1) : ramp(aspect, 100, 1, 180, 0.3);
+  const { noseOn, fullFrom, fullTo, tailOn } = aspectFactors;
+  return aspect < fullFrom ? ramp(aspect, 0, noseOn, fullFrom, 1) : ramp(aspect, fullTo, 1, 180, tailOn);
 }
 
-/** Air over warm ground blurs long shots at high sun: `slantRange` m, `sunAltitude` geometric and `elevation` degrees. */
-export function hazeFactor(slantRange: number, sunAltitude: number, elevation: number): number {
+/**
+ * Air over warm ground blurs long shots at high sun, mist veils them: `slantRange` m, `sunAltitude` geometric and
+ * `elevation` degrees.
+ */
+export function hazeFactor(
+  slantRange: number,
+  sunAltitude: number,
+  elevation: number,
+  sky: SkyThere = clearSky,
+): number {
   const haze = hazeOf(slantRange, elevation);
-  return 1 - haze.range * hazeByAltitude(sunAltitude) * haze.elevation;
+  return (1 - haze.range * haze.elevation * hazeByAltitude(sunAltitude, sky)) * mistFactor(slantRange, sky);
 }
 
 /** What range and elevation do to the haze, whatever the sun. */
@@ -43,5 +82,6 @@ export const hazeOf = (slantRange: number, elevation: number) => ({
   elevation: clamp01((10 - elevation) / 8),
 });
 
-/** What the sun does to the haze at a geometric altitude in degrees. */
-export const hazeByAltitude = (sunAltitude: number): number => clamp01(sunAltitude / 30);
+/** What the sun does to the haze at a geometric altitude in degrees: less through cloud, which leaves the ground cool. */
+export const hazeByAltitude = (sunAltitude: number, { direct }: SkyThere = clearSky): number =>
+  direct * clamp01(sunAltitude / 30);

@@ -1,3 +1,4 @@
+import type { SkyThere } from './light/sky';
 import type { Problem } from '../survey/problems';
 import type { Lens } from '../survey/schema/kit';
 import type { EndIndex } from '../survey/schema/runway';
@@ -62,19 +63,22 @@ export interface Sample {
   readonly station: number;
   /** m of the aircraft's centre above the path's datum (threshold, start of the departure, or field elevation). */
   readonly height: number;
+  /** Whether the wheels are on runway, taxi route or apron. */
+  readonly onGround: boolean;
   readonly groundRange: number;
   readonly slantRange: number;
-  readonly bearing: number;
-  readonly elevation: number;
+  /** Null, like the angles below, where the eye is at the aircraft's centre: it looks nowhere. */
+  readonly bearing: number | null;
+  readonly elevation: number | null;
   /** 0 nose-on, 90 side-on, 180 tail-on; null for a parked aircraft of unknown heading. */
   readonly aspect: number | null;
-  /** m/s along the path. */
-  readonly speed: number;
+  /** m/s along the path; null where nobody knows: a recorded path without times. */
+  readonly speed: number | null;
   /** mm needed on the chosen body, and the 35 mm equivalent by diagonal; null inside the aircraft. */
   readonly focalLength: number | null;
   readonly focalLength35: number | null;
-  readonly lightAngle: number;
-  readonly phaseAngle: number;
+  readonly lightAngle: number | null;
+  readonly phaseAngle: number | null;
   readonly flankLit: boolean | null;
   readonly light: LightClass;
   /** The sun shines into the lens. */
@@ -102,6 +106,8 @@ export interface PathFromSpot {
   readonly ref: PathRef;
   readonly closest: Sample;
   readonly best: Sample;
+  /** The best usable sample in sight of aspect 30 to 120: what one waits for; null where there is none. */
+  readonly pass: Sample | null;
   /** Shares of the usable horizontal length, 0 to 1; null without usable samples. Visible counts wheels, centre and fin tip. */
   readonly visibleShare: number | null;
   readonly glareShare: number | null;
@@ -143,6 +149,7 @@ export interface SpotFigures {
   readonly id: string;
   readonly name: string;
   readonly sun: Sun;
+  readonly sky: SkyThere;
   /** m above mean sea level of the ground under the spot, and where that is from. */
   readonly ground: number;
   readonly groundFrom: 'stated' | 'terrain' | 'runway' | 'site';
@@ -158,23 +165,35 @@ export interface Figures {
   readonly spots: readonly SpotFigures[];
 }
 
+/** The setting by which a lens is judged: alone or with one of its extenders, at a focal length. */
+export interface TakenSetting {
+  readonly lens: Lens;
+  readonly extender: number | null;
+  /** mm: that of the setting's range nearest to the needed one. */
+  readonly focalLength: number;
+  /** f-number, the extender counted in. */
+  readonly widestAperture: number;
+  /** Share of the frame that the subject fills then; above 1 some of it is cut off. */
+  readonly fillAt: number;
+}
+
 /** What a lens makes of a needed focal length. */
-export type Verdict =
-  | { readonly lens: Lens; readonly verdict: 'fits'; readonly extender: number | null }
-  | {
-      readonly lens: Lens;
-      readonly verdict: 'too-short';
-      /** Share of the frame's width that is kept after cropping, 0 to 1. */
-      readonly crop: number;
-      /** Pixels left across the subject, or fewer where its height is what fills the frame (overhead, nose-on). */
-      readonly pixelsAcross: number;
-    }
-  | {
-      readonly lens: Lens;
-      readonly verdict: 'too-long';
-      /** Share of the subject that the frame cuts off at the lens's shortest setting, 0 when it just fits tightly. */
-      readonly cutOff: number;
-    };
+export type Verdict = TakenSetting &
+  (
+    | { readonly verdict: 'fits' | 'tight' }
+    | {
+        readonly verdict: 'too-short';
+        /** Share of the frame's width that is kept after cropping, 0 to 1. */
+        readonly crop: number;
+        /** Pixels left across the subject, or fewer where its height is what fills the frame (overhead, nose-on). */
+        readonly pixelsAcross: number;
+      }
+    | {
+        readonly verdict: 'too-long';
+        /** Share of the subject that the frame cuts off. */
+        readonly cutOff: number;
+      }
+  );
 
 /** Which side of a runway is lit in one moment. */
 export interface LitSide {

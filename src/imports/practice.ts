@@ -14,9 +14,6 @@ export const practice = {
   treeRowHeight: 12,
   /** CP: m. */
   woodHeight: 15,
-  /** CP: months in which trees that shed their leaves carry them, north and south of the equator. */
-  leafMonthsNorth: [4, 5, 6, 7, 8, 9, 10],
-  leafMonthsSouth: [1, 2, 3, 4, 10, 11, 12],
   allMonths: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12],
   /** CP: m round the survey's reference within which things come in. */
   radius: 10_000,

@@ -1,4 +1,5 @@
 import type { Position } from '../survey/document';
+import type { ZoneAt } from '../survey/zones';
 import { isTimeZone } from '../time/local-time';
 
 export interface FoundTimeZone {
@@ -18,16 +19,30 @@ const loadLookup = async (): Promise<Lookup> => (await import('@photostructure/t
  * does not know, the zone of the longitude stands in.
  */
 export async function timeZoneAt(
-  [lng, lat]: Position,
+  position: Position,
   load: () => Promise<Lookup> = loadLookup,
 ): Promise<FoundTimeZone> {
-  try {
-    const timeZone = (await load())(lat, lng);
-    if (isTimeZone(timeZone)) return { timeZone, guessed: false };
-  } catch {
-    // Said by `guessed`: a survey can be started without the borders.
-  }
-  return { timeZone: zoneOfLongitude(lng), guessed: true };
+  return (await finder(load))(position);
+}
+
+/** The same for many places, once the borders are there. */
+export async function zoneFinder(load: () => Promise<Lookup> = loadLookup): Promise<ZoneAt> {
+  const find = await finder(load);
+  return (position) => find(position).timeZone;
+}
+
+async function finder(load: () => Promise<Lookup>): Promise<(position: Position) => FoundTimeZone> {
+  // Without the borders the longitude is asked; `guessed` says so.
+  const lookup = await load().catch(() => null);
+  return ([lng, lat]) => {
+    const guess: FoundTimeZone = { timeZone: zoneOfLongitude(lng), guessed: true };
+    try {
+      const timeZone = lookup?.(lat, lng);
+      return timeZone !== undefined && isTimeZone(timeZone) ? { timeZone, guessed: false } : guess;
+    } catch {
+      return guess;
+    }
+  };
 }
 
 /** Nautical zones, 15 degrees each. The sign of the Etc names is reversed: Etc/GMT-2 is two hours ahead of UTC. */

@@ -1,12 +1,17 @@
 import type { OpenSurvey } from './open-survey';
 import type { Saving } from '../state/saving.svelte';
-import type { NoticeLife, View } from '../state/view.svelte';
+import type { View } from '../state/view.svelte';
 import { pickFile } from '../storage/files';
-import type { Survey } from '../survey/document';
-import { saveSurvey } from '../survey/save';
 import { messageOf, surveyFile } from './survey-files';
 import type { SurveyList } from './surveys.svelte';
-import type { Files } from '../ports/files';
+import type { Files, NewSurvey } from '../ports/files';
+
+export interface FilesNeeds {
+  readonly open: OpenSurvey;
+  readonly saving: Saving;
+  readonly view: View;
+  readonly surveys: SurveyList;
+}
 
 /** Opening, saving and starting surveys: the part of the composition root that knows files. */
 export class SurveyFiles implements Files {
@@ -15,7 +20,7 @@ export class SurveyFiles implements Files {
   readonly #saving: Saving;
   readonly #view: View;
 
-  constructor(open: OpenSurvey, saving: Saving, view: View, surveys: SurveyList) {
+  constructor({ open, saving, view, surveys }: FilesNeeds) {
     this.#open = open;
     this.#saving = saving;
     this.#view = view;
@@ -58,8 +63,8 @@ export class SurveyFiles implements Files {
     return this.#open.openSample();
   }
 
-  async start(survey: Survey, notice: string | null, life?: NoticeLife): Promise<void> {
-    await this.#open.show(saveSurvey(survey), { changed: true, notice, ...(life ? { life } : {}) });
+  start(make: () => Promise<NewSurvey>): Promise<void> {
+    return this.#open.start(make);
   }
 
   save(): Promise<void> {

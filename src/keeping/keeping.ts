@@ -1,7 +1,6 @@
 import { SurveyFiles } from './files';
 import { newRecord, OpenSurvey } from './open-survey';
 import { recoverLastWords } from './recover';
-import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import { Saving } from '../state/saving.svelte';
 import type { View } from '../state/view.svelte';
@@ -13,12 +12,22 @@ import { askForPersistenceAtTimes } from '../storage/persistence';
 import type { KeptNote } from '../storage/records';
 import { Shelf } from '../storage/shelf';
 import { saveSurvey } from '../survey/save';
-import { factsOf } from './survey-files';
+import { SurveyRescue } from './rescue.svelte';
+import { aboutSurvey } from './survey-files';
 import { SurveyList } from './surveys.svelte';
+
+export interface KeepingNeeds {
+  readonly document: SurveyDocument;
+  readonly view: View;
+  /** Text of the sample site. */
+  readonly loadSample: () => Promise<string>;
+  readonly now: () => number;
+}
 
 export interface Keeping {
   readonly saving: Saving;
   readonly files: SurveyFiles;
+  readonly rescue: SurveyRescue;
   /** Puts what is open into safety and goes on; where that fails the user decides. */
   readonly leave: (goOn: () => Promise<void>) => Promise<void>;
   /** Opens what this tab had open, and begins to watch the page and the other tabs. */
@@ -26,13 +35,7 @@ export interface Keeping {
 }
 
 /** Everything that keeps surveys safe: built here, used through `Saving` and `Files`. */
-export function keepSurveys(
-  document: SurveyDocument,
-  derived: Derived,
-  view: View,
-  loadSample: () => Promise<string>,
-  now: () => number,
-): Keeping {
+export function keepSurveys({ document, view, loadSample, now }: KeepingNeeds): Keeping {
   const database = new Database();
   const tabs = new OtherTabs();
   const store = new Autosave(database, tabs.tell);
@@ -45,18 +48,25 @@ export function keepSurveys(
     read: (id) => store.read(id),
     open: () => {
       const { id, survey } = document;
-      const { name } = derived.contents.site;
-      return { id, name, facts: factsOf(survey), text: () => saveSurvey(survey) };
+      return { id, ...aboutSurvey(survey), text: () => saveSurvey(survey) };
     },
     leave: (survey, known) => leaveLastWords({ survey, known }),
     forget: () => forgetLastWords(),
     follow: (theirs) => open.follow(theirs),
     now,
   });
-  const open: OpenSurvey = new OpenSurvey({ document, saving, view, store, loadSample });
+  const open: OpenSurvey = new OpenSurvey({
+    document,
+    saving,
+    view,
+    store,
+    loadSample,
+    cannotShow: (stored, reason) => rescue.found(stored, reason),
+  });
   const shelf = new Shelf(database, tabs.tell);
   const surveys = new SurveyList({ document, open, saving, view, store, shelf, now });
-  const files = new SurveyFiles(open, saving, view, surveys);
+  const files = new SurveyFiles({ open, saving, view, surveys });
+  const rescue = new SurveyRescue({ document, view, files });
 
   const heard = (note: KeptNote) => {
     if (note.revision === null && note.id === document.id)
@@ -73,6 +83,7 @@ export function keepSurveys(
   return {
     saving,
     files,
+    rescue,
     leave: (goOn) => open.leave(goOn, 'Loading the page anew would lose it.'),
     async start() {
       const copies = await recoverLastWords(store, newRecord);

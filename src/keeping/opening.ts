@@ -1,4 +1,6 @@
 import type { OpeningAnswer, OpeningRequest } from './opening-messages';
+import { messageOf } from './survey-files';
+import { readContents } from '../survey/contents';
 import type { SurveyFeature } from '../survey/document';
 import { openSurvey, type Opened } from '../survey/open';
 import { readFeature } from '../survey/read-feature';
@@ -26,11 +28,35 @@ export function readSurvey(source: OpeningRequest, told: (share: number) => void
       reason: `It has ${Math.round(sizeOf(source) / 1e6)} MB; up to ${longest / 1e6} MB can be opened.`,
     });
   if (isLong(source) && typeof Worker !== 'undefined') return readBeside(source, told);
-  if (typeof source === 'string') return settled(openSurvey(source));
-  return { opened: source.text().then(openSurvey), cancel: () => undefined };
+  return readHere(source);
 }
 
 const settled = (opened: Opened): Reading => ({ opened: Promise.resolve(opened), cancel: () => undefined });
+
+function readHere(source: OpeningRequest): Reading {
+  let cancel = () => undefined as void;
+  const opened = new Promise<Opened | null>((resolve, reject) => {
+    cancel = () => resolve(null);
+    void Promise.resolve(typeof source === 'string' ? source : source.text())
+      .then(openSurvey)
+      .then(resolve, reject);
+  });
+  return { opened, cancel: () => cancel() };
+}
+
+/**
+ * What was read, or why it cannot be shown: a file that has gone since, and what no reader of ours was ready for. All
+ * that it says has been understood once.
+ */
+export async function readSafely(reading: Reading): Promise<Opened | null> {
+  try {
+    const opened = await reading.opened;
+    if (opened?.ok) readContents(opened.survey);
+    return opened;
+  } catch (error) {
+    return { ok: false, reason: `It could not be read: ${messageOf(error)}.` };
+  }
+}
 
 function readBeside(source: OpeningRequest, told: (share: number) => void): Reading {
   const worker = new Worker(new URL('./opening-worker.ts', import.meta.url), { type: 'module' });

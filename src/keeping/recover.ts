@@ -20,9 +20,8 @@ export async function recoverLastWords(
       const written = await store.write(survey, known);
       if (!written.ok) {
         if (written.why === 'refused') continue;
-        const opened = openSurvey(survey.text);
         const name = copyName(survey.name);
-        const text = opened.ok ? saveSurvey(setSite(opened.survey, { name })) : survey.text;
+        const text = renamed(survey.text, name);
         if (!(await store.write({ ...survey, id: newId(), name, text }, 0)).ok) continue;
         copies.push(name);
       }
@@ -30,4 +29,14 @@ export async function recoverLastWords(
     forgetLastWords(key);
   }
   return copies;
+}
+
+/** A text that no reader understands is kept as it is: its name stands in the list alone. */
+function renamed(text: string, name: string): string {
+  try {
+    const opened = openSurvey(text);
+    return opened.ok ? saveSurvey(setSite(opened.survey, { name })) : text;
+  } catch {
+    return text;
+  }
 }

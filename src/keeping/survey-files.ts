@@ -3,6 +3,7 @@ import type { FileKind } from '../storage/files';
 import type { SurveyFacts } from '../storage/records';
 import { readContents } from '../survey/contents';
 import type { Position, Survey } from '../survey/document';
+import { isObject } from '../survey/json';
 import { surveyExtension, surveyMediaType } from '../survey/save';
 import { formatCoordinates } from '../units/coordinates';
 
@@ -41,6 +42,17 @@ export function factsOf(survey: Survey): SurveyFacts {
   // Without a name or a code nothing else would tell it from the next one.
   const whereItIs = site.name === '' && isSomewhere(site.reference) ? roughly(site.reference) : '';
   return { place: site.icao || whereItIs, date: moments.date, spots: spots.length };
+}
+
+/** Name and facts of a survey, as far as they can be read: keeping a survey must not depend on what it says. */
+export function aboutSurvey(survey: Survey): { readonly name: string; readonly facts: SurveyFacts } {
+  try {
+    return { name: readContents(survey).site.name, facts: factsOf(survey) };
+  } catch {
+    const site = survey.sunside['site'];
+    const name = isObject(site) && typeof site['name'] === 'string' ? site['name'] : '';
+    return { name, facts: { place: '', date: null, spots: 0 } };
+  }
 }
 
 export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -1,6 +1,6 @@
 import { paper, type LayerPiece } from '../../styles/map-style';
 import { landLayers, veilLayer } from '../../styles/land-layers';
-import { gridLayers, planLayers } from '../../styles/plan-layers';
+import { gridLayers, groundPlanLayers } from '../../styles/ground-plan-layers';
 import { groundLayers, runwayLayers } from './layers/ground-layers';
 import { labelLayers } from './layers/label-layers';
 import { handleLayers, selectionLayers } from './layers/mark-layers';
@@ -8,7 +8,7 @@ import { useLayers } from './layers/use-layers';
 import { pathLayers } from './layers/path-layers';
 import { ringsOn } from './layers/ring-layers';
 
-const isName = ({ id }: LayerPiece) => id.startsWith('plan-name');
+const isName = ({ id }: LayerPiece) => id.startsWith('ground-plan-name');
 
 /**
  * Layers that mark a place in the order and draw nothing by themselves. What is put in before `base` lies on the
@@ -21,7 +21,7 @@ export const mapLayers: readonly LayerPiece[] = [
   { id: 'page', type: 'background', paint: { 'background-color': paper.page } },
   ...landLayers,
   ...gridLayers.filter((l) => l.type === 'line'),
-  ...planLayers.filter((l) => !isName(l)),
+  ...groundPlanLayers.filter((l) => !isName(l)),
   veilLayer,
   { id: slots.relief, type: 'background', layout: { visibility: 'none' } },
   ...useLayers,
@@ -33,7 +33,7 @@ export const mapLayers: readonly LayerPiece[] = [
   ...selectionLayers,
   ...handleLayers,
   ...gridLayers.filter((l) => l.type === 'symbol'),
-  ...planLayers.filter(isName),
+  ...groundPlanLayers.filter(isName),
   ...labelLayers,
 ];
 

@@ -7,7 +7,7 @@ import type { Overlay } from './overlays/features';
 /** What is drawn, each written to the map by itself: things that change together share a source. */
 export const sourceNames = [
   'land',
-  'plan',
+  'ground-plan',
   'grid',
   'use',
   'ground',

@@ -1,3 +1,4 @@
+import { wrap180 } from '../figures/geometry/angles';
 import type { Position } from '../survey/document';
 import type { NewShape } from '../survey/edits/add-feature';
 
@@ -7,10 +8,7 @@ export function middleOf(shape: NewShape): Position {
   const corners = shape.type === 'LineString' ? shape.coordinates : (shape.coordinates[0] ?? []).slice(0, -1);
   const [first] = corners;
   if (!first) throw new Error('expected a shape with corners');
-  const east = corners.reduce((sum, [lng]) => sum + turn(lng - first[0]), 0) / corners.length;
+  const east = corners.reduce((sum, [lng]) => sum + wrap180(lng - first[0]), 0) / corners.length;
   const north = corners.reduce((sum, [, lat]) => sum + lat - first[1], 0) / corners.length;
-  return [turn(first[0] + east), first[1] + north];
+  return [wrap180(first[0] + east), first[1] + north];
 }
-
-/** Degrees within half a turn either way. */
-const turn = (degrees: number): number => ((((degrees + 180) % 360) + 360) % 360) - 180;

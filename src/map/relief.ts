@@ -1,3 +1,4 @@
+import { wrap180 } from '../figures/geometry/angles';
 import type { ElevationGrid } from '../figures/sight/terrain';
 
 /** Pixels to a side of a tile of heights. */
@@ -35,7 +36,7 @@ export function reliefTile(
     const top = Math.min(rows - 2, Math.floor(v));
     for (let column = 0; column < reliefSize; column++) {
       const lng = ((x + (column + 0.5) / reliefSize) / n) * 360 - 180;
-      const u = clamp((((lng - west + 540) % 360) - 180) / stepLng, columns - 1);
+      const u = clamp(wrap180(lng - west) / stepLng, columns - 1);
       const left = Math.min(columns - 2, Math.floor(u));
       const at = top * columns + left;
       const [s, t] = [u - left, v - top];

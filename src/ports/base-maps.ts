@@ -36,6 +36,6 @@ export interface BaseMaps {
   addFile(file: File | null, draft: Pick<BaseMapDraft, 'name' | 'credit'>): Promise<string | null>;
   /** Forgets the files of maps that were taken off the list. */
   tidy(): Promise<void>;
-  /** Fetched once, when it is first asked for. */
+  /** Fetched once, when it is first asked for; null when it cannot be had, and asked for again the next time. */
   land(): Promise<LandOverlay | null>;
 }

@@ -1,20 +1,7 @@
-/** What altitudes of a recorded flight are counted from. */
-export type AltitudeMeaning = 'sea-level' | 'pressure' | 'ellipsoid';
+import type { AltitudeMeaning, Answers as ImportAnswers } from '../imports/bring-in/types';
 
-/** What the preview of an import asks. Lengths in m. */
-export interface ImportAnswers {
-  readonly radius: number;
-  readonly buildingHeight: number;
-  /** Code of an airfield of the table; null for the nearest. */
-  readonly airfield: string | null;
-  readonly altitudeMeaning: AltitudeMeaning;
-  /** hPa. */
-  readonly qnh: number;
-  /** Mean sea level above the ellipsoid. */
-  readonly geoid: number;
-  readonly altitudeUnit: 'm' | 'ft';
-  readonly tieToRunway: boolean;
-}
+// What the preview of an import asks is what the imports answer to.
+export type { AltitudeMeaning, ImportAnswers };
 
 /** Things of one kind that would come in. */
 export interface ImportGroup {

@@ -1,9 +1,8 @@
 import { catalogueCredit } from '../imports/catalogue/credit';
-import { isLocated } from '../imports/catalogue/doubts';
-import { loadCatalogue } from '../imports/catalogue/load';
+import { loadCatalogue, loadFrequencies, loadRunways } from '../imports/catalogue/load';
 import { searchCatalogue } from '../imports/catalogue/search';
 import { surveyFromAirfield } from '../imports/catalogue/survey-from-airfield';
-import type { Airfield, Catalogue } from '../imports/catalogue/types';
+import type { Airfield, Catalogue, Loaded } from '../imports/catalogue/types';
 import { timeZoneAt } from '../imports/time-zone';
 import { chosenMoments } from '../figures/light/day-light';
 import { sunTimes } from '../figures/light/sun-times';
@@ -18,23 +17,55 @@ import type { Files } from '../ports/files';
 /** As many lines as are still looked through; further letters narrow better. */
 const linesShown = 40;
 
+/** Where the three files of the catalogue lie. */
+export type FilePlaces = Readonly<Record<'catalogue' | 'runways' | 'frequencies', string>>;
+const besideThePage: FilePlaces = {
+  catalogue: './catalogue.json',
+  runways: './runways.json',
+  frequencies: './frequencies.json',
+};
+
+export interface AirfieldNeeds {
+  readonly files: Pick<Files, 'start'>;
+  readonly now: () => number;
+  readonly places?: FilePlaces;
+}
+
+/** Remembers what `load` has loaded; what could not be is null, and asked for again the next time. */
+function kept<T>(load: (catalogue: Catalogue) => Promise<Loaded<T>>) {
+  let value: Promise<T | null> | null = null;
+  return (catalogue: Catalogue | null): Promise<T | null> => {
+    if (!catalogue) return Promise.resolve(null);
+    return (value ??= load(catalogue).then((loaded) => {
+      if (!loaded.ok) value = null;
+      return loaded.ok ? loaded.value : null;
+    }));
+  };
+}
+
 /** The part of the composition root that knows the airfield catalogue and where time zones lie. */
 export class AirfieldCatalogue implements Airfields {
   readonly credit = catalogueCredit;
   readonly #files: Pick<Files, 'start'>;
-  readonly #url: string;
+  readonly #now: () => number;
+  readonly #places: FilePlaces;
   #catalogue: Catalogue | null = null;
+  readonly #runways = kept((catalogue) => loadRunways(this.#places.runways, catalogue));
+  readonly #frequencies = kept((catalogue) => loadFrequencies(this.#places.frequencies, catalogue));
 
-  constructor(files: Pick<Files, 'start'>, url = './catalogue.json') {
+  constructor({ files, now, places = besideThePage }: AirfieldNeeds) {
     this.#files = files;
-    this.#url = url;
+    this.#now = now;
+    this.#places = places;
   }
 
   async load(): Promise<string | null> {
     if (this.#catalogue) return null;
-    const result = await loadCatalogue(this.#url);
+    const result = await loadCatalogue(this.#places.catalogue);
     if (!result.ok) return result.reason;
-    this.#catalogue = result.catalogue;
+    this.#catalogue = result.value;
+    // On its way while somebody types; what fails now is asked for again when a survey starts.
+    void this.#runways(this.#catalogue);
     return null;
   }
 
@@ -44,28 +75,46 @@ export class AirfieldCatalogue implements Airfields {
   }
 
   async start({ key }: AirfieldMatch): Promise<void> {
-    const airfield = this.#catalogue?.airfieldAt(key);
-    if (!airfield) throw new Error(`expected an airfield of the catalogue, got ${key}`);
-    const { timeZone, guessed } = await timeZoneAt(airfield.position);
-    const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
-    const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
-    await this.#files.start(lightWorthSeeing(survey, airfield.position, timeZone), notice || null);
+    const catalogue = this.#catalogue;
+    const found = catalogue?.airfieldAt(key);
+    if (!found) throw new Error(`expected an airfield of the catalogue, got ${key}`);
+    await this.#files.start(async () => {
+      const [runways, frequencies, { timeZone, guessed }] = await Promise.all([
+        this.#runways(catalogue),
+        this.#frequencies(catalogue),
+        timeZoneAt(found.position),
+      ]);
+      const airfield = {
+        ...found,
+        runways: runways?.(key) ?? null,
+        frequencies: frequencies?.(key) ?? null,
+      };
+      const { survey, doubts } = surveyFromAirfield(airfield, newIds(), timeZone);
+      const notice = [...doubts, ...(guessed ? [guessedZone] : [])].join(' ');
+      return { survey: this.#lit(survey, airfield.position, timeZone), notice: notice || null };
+    });
   }
 
   async startEmpty(name: string, position: Position): Promise<void> {
-    const { timeZone, guessed } = await timeZoneAt(position);
-    const survey = newSurvey({ name, timeZone, reference: position });
-    await this.#files.start(
-      lightWorthSeeing(survey, position, timeZone),
-      `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
-      { holds: hasNoRunway, then: guessed ? guessedZone : null },
-    );
+    await this.#files.start(async () => {
+      const { timeZone, guessed } = await timeZoneAt(position);
+      const survey = newSurvey({ name, timeZone, reference: position });
+      return {
+        survey: this.#lit(survey, position, timeZone),
+        notice: `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
+        life: { holds: hasNoRunway, then: guessed ? guessedZone : null },
+      };
+    });
+  }
+
+  #lit(survey: Survey, position: Position, timeZone: string): Survey {
+    return lightWorthSeeing(survey, position, timeZone, this.#now());
   }
 }
 
 /** Moments A and B an hour after today's sunrise and an hour before its sunset, where the sun rises at all. */
-function lightWorthSeeing(survey: Survey, position: Position, timeZone: string): Survey {
-  const day = dayOf(dateAt(Date.now(), timeZone), timeZone);
+function lightWorthSeeing(survey: Survey, position: Position, timeZone: string, now: number): Survey {
+  const day = dayOf(dateAt(now, timeZone), timeZone);
   const { afterSunrise, beforeSunset } = chosenMoments(sunTimes(position, day.from, day.to), null);
   if (afterSunrise === null || beforeSunset === null) return survey;
   return setMoments(survey, { a: clockAt(afterSunrise, timeZone), b: clockAt(beforeSunset, timeZone) });
@@ -99,7 +148,7 @@ function matchOf(airfield: Airfield): AirfieldMatch {
     name: airfield.name,
     place: [airfield.town, country].filter(Boolean).join(', '),
     kind: airfield.kind.endsWith('airport') ? '' : airfield.kind.replace('-', ' '),
-    locatedRunways: airfield.runways.filter(isLocated).length,
-    runways: airfield.runways.length,
+    locatedRunways: airfield.locatedCount,
+    runways: airfield.runwayCount,
   };
 }

@@ -1,16 +1,16 @@
 import { catalogueCredit } from '../imports/catalogue/credit';
 import type { Position } from '../survey/document';
 import type { AirfieldMatch, Airfields } from '../ports/airfields';
-import type { Files } from '../ports/files';
+import type { AirfieldNeeds } from './airfield-catalogue';
 
 /** The airfield catalogue, its search and the time zones: loaded when somebody looks for an airfield. */
 export class LateAirfields implements Airfields {
   readonly credit = catalogueCredit;
-  readonly #files: Pick<Files, 'start'>;
+  readonly #needs: AirfieldNeeds;
   #catalogue: Airfields | null = null;
 
-  constructor(files: Pick<Files, 'start'>) {
-    this.#files = files;
+  constructor(needs: AirfieldNeeds) {
+    this.#needs = needs;
   }
 
   async load(): Promise<string | null> {
@@ -35,6 +35,6 @@ export class LateAirfields implements Airfields {
 
   async #there(): Promise<Airfields> {
     const { AirfieldCatalogue } = await import('./airfield-catalogue');
-    return (this.#catalogue ??= new AirfieldCatalogue(this.#files));
+    return (this.#catalogue ??= new AirfieldCatalogue(this.#needs));
   }
 }

@@ -16,6 +16,12 @@ const archiveKind: FileKind = {
   description: 'PMTiles archive of map tiles',
 };
 
+export interface BaseMapNeeds {
+  readonly choice: BaseChoice;
+  readonly files: KeptFiles;
+  readonly landUrl?: string;
+}
+
 /** The part of the composition root that knows base maps: what the user adds, and the files that are kept for it. */
 export class SunsideBaseMaps implements BaseMaps {
   readonly choice: BaseChoice;
@@ -23,7 +29,7 @@ export class SunsideBaseMaps implements BaseMaps {
   readonly #landUrl: string;
   #land: Promise<LandOverlay | null> | null = null;
 
-  constructor(choice: BaseChoice, files: KeptFiles, landUrl = './land.json') {
+  constructor({ choice, files, landUrl = './land.json' }: BaseMapNeeds) {
     this.choice = choice;
     this.#files = files;
     this.#landUrl = landUrl;
@@ -93,7 +99,11 @@ export class SunsideBaseMaps implements BaseMaps {
   }
 
   land(): Promise<LandOverlay | null> {
-    this.#land ??= loadLand(this.#landUrl).then((areas) => areas && overlayOf(areas));
+    this.#land ??= loadLand(this.#landUrl).then((areas) => {
+      // Not to be had is not for ever: whoever looks that far again asks again.
+      if (!areas) this.#land = null;
+      return areas && overlayOf(areas);
+    });
     return this.#land;
   }
 
@@ -110,7 +120,7 @@ async function troubleWith(ground: BaseGround): Promise<string | null> {
     import('../map/base/base-parts'),
   ]);
   try {
-    await readBase(ground, new AbortController().signal);
+    (await readBase(ground, new AbortController().signal)).close?.();
     return null;
   } catch (error) {
     if (error instanceof UnusableBase) return `This does not work: ${error.message}.`;

@@ -1,5 +1,6 @@
 import { sniff, sniffed, unknownFile } from '../imports/bring-in/sniff';
 import type { ImportNeeds } from './import-in-progress.svelte';
+import { Turns } from '../state/turns';
 import { pickFiles, type FileKind } from '../storage/files';
 import { messageOf } from '../keeping/survey-files';
 import type { Imports, ImportUnderWay } from '../ports/imports';
@@ -14,42 +15,53 @@ const importFiles: FileKind = {
 export class ImportDesk implements Imports {
   underWay = $state.raw<ImportUnderWay | null>(null);
   readonly #needs: ImportNeeds;
+  readonly #turns = new Turns();
 
   constructor(needs: ImportNeeds) {
     this.#needs = needs;
   }
 
   async pick(): Promise<void> {
+    const { view } = this.#needs;
     try {
       const files = await pickFiles([importFiles]);
-      if (files.length > 0) await this.#start(files);
+      if (files.length > 0) await this.#start(files, this.#turns.begin());
     } catch (error) {
-      this.#needs.view.notice = `The files could not be brought in: ${messageOf(error)}`;
+      view.notice = `The files could not be brought in: ${messageOf(error)}`;
     }
   }
 
   async drop(files: readonly File[]): Promise<void> {
     const [first] = files;
     if (!first) return;
+    const { files: surveys, view } = this.#needs;
+    const isLast = this.#turns.begin();
     try {
       const head = await first.slice(0, sniffed).text();
       const is = sniff(first.name, head, await first.slice(-sniffed).text());
-      if (is === 'survey' || is === 'archive') return await this.#needs.files.openFile(first);
-      if (is !== 'unknown') return await this.#start(files);
-      this.#needs.view.notice = `${first.name}: ${unknownFile}`;
+      // Other files were dropped since: those are meant.
+      if (!isLast()) return;
+      if (is === 'survey' || is === 'archive') return await surveys.openFile(first);
+      if (is !== 'unknown') return await this.#start(files, isLast);
+      view.notice = `${first.name}: ${unknownFile}`;
     } catch (error) {
-      this.#needs.view.notice = `The file could not be read: ${messageOf(error)}`;
+      if (isLast()) view.notice = `The file could not be read: ${messageOf(error)}`;
     }
   }
 
-  async #start(files: readonly File[]): Promise<void> {
-    if (this.#needs.document.readOnly) {
-      this.#needs.view.notice = 'This survey can be looked at, but nothing can be brought into it here.';
+  async #start(files: readonly File[], isLast: () => boolean): Promise<void> {
+    const { document, view } = this.#needs;
+    if (document.readOnly) {
+      view.notice = 'This survey can be looked at, but nothing can be brought into it here.';
       return;
     }
     this.underWay?.close();
     // The rest comes only when somebody has something to bring in.
     const { ImportInProgress } = await import('./import-in-progress.svelte');
-    this.underWay = new ImportInProgress(files, this.#needs, () => (this.underWay = null));
+    if (!isLast()) return;
+    const started: ImportUnderWay = new ImportInProgress(files, this.#needs, () => {
+      if (this.underWay === started) this.underWay = null;
+    });
+    this.underWay = started;
   }
 }

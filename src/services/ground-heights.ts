@@ -1,5 +1,6 @@
 import type { ReadElevations, TerrainReading } from '../imports/terrain/read-geotiff';
 import type { LoadedTerrain, Terrain } from '../state/terrain.svelte';
+import { Turns } from '../state/turns';
 import type { KeptFiles } from '../storage/kept-files';
 import type { KeptText } from '../storage/kept-text';
 import { pickFile, type FileKind } from '../storage/files';
@@ -22,45 +23,76 @@ const reach = 0.072;
 const zoom = 12;
 const kept = 'ground-heights';
 
+export interface HeightNeeds {
+  readonly terrain: Terrain;
+  readonly files: Pick<KeptFiles, 'keep' | 'read' | 'forget'>;
+  /** 'none', 'online' or 'file': for every airfield. */
+  readonly choice: KeptText;
+  /** The sample's own heights, about its place. */
+  readonly sample: { readonly url: string; readonly near: Position };
+}
+
 /** The part of the composition root that knows where heights come from: files, tiles, and the sample's own. */
 export class SunsideGroundHeights implements GroundHeights {
-  readonly #terrain: Terrain;
-  readonly #files: KeptFiles;
-  readonly #choice: KeptText;
-  readonly #sampleUrl: string;
-  readonly #samplePlace: Position;
+  readonly #needs: HeightNeeds;
+  readonly #choosing = new Turns();
+  /** The airfield that was looked at last. */
+  #about: Position | null = null;
 
-  constructor(
-    terrain: Terrain,
-    files: KeptFiles,
-    choice: KeptText,
-    sample: { readonly url: string; readonly near: Position },
-  ) {
-    this.#terrain = terrain;
-    this.#files = files;
-    this.#choice = choice;
-    this.#sampleUrl = sample.url;
-    this.#samplePlace = sample.near;
+  constructor(needs: HeightNeeds) {
+    this.#needs = needs;
   }
 
   /** Another airfield is looked at: what was chosen is loaded for it. */
   async look(about: Position): Promise<void> {
-    if (near(about, this.#samplePlace)) return this.#useSample(about);
-    const chosen = this.#choice.read();
-    if (chosen === 'online') return this.useOnline(about);
-    if (chosen === 'file') return this.#useKept(about);
-    this.#terrain.none();
+    this.#about = about;
+    const { choice, sample, terrain } = this.#needs;
+    if (near(about, sample.near)) return this.#loadSample(about);
+    const chosen = choice.read();
+    if (chosen === 'online') return this.#loadOnline(about);
+    if (chosen === 'file') return this.#loadKept(about);
+    terrain.none();
   }
 
   none(): void {
-    this.#choice.write('none');
-    void this.#files.forget(kept);
-    this.#terrain.none();
+    this.#choosing.begin();
+    const { choice, files, terrain } = this.#needs;
+    choice.write('none');
+    void files.forget(kept);
+    terrain.none();
   }
 
-  async useOnline(about: Position): Promise<void> {
-    this.#choice.write('online');
-    await this.#terrain.load('online', async () => {
+  useOnline(about: Position): Promise<void> {
+    this.#choosing.begin();
+    this.#needs.choice.write('online');
+    return this.#loadOnline(about);
+  }
+
+  async pickFile(about: Position): Promise<void> {
+    const picked = await pickFile(heightFile);
+    if (!picked) return;
+    const isChosen = this.#choosing.begin();
+    const { choice, files, terrain } = this.#needs;
+    const { file } = picked;
+    const became = await terrain.load('file', () => fromFile(file, file.name, about));
+    if (became === 'failed' || !isChosen()) return;
+    const keeping = await files.keep(kept, file);
+    // Chosen otherwise meanwhile: what a newer choice keeps is its own affair, what none keeps goes.
+    if (!isChosen()) {
+      if (choice.read() !== 'file') await files.forget(kept);
+      return;
+    }
+    if (keeping.ok) choice.write('file');
+    else if (became === 'loaded')
+      terrain.remarkOn(
+        `"${file.name}" is used now, but it could not be kept on this device: ${keeping.reason}. Choose it again after the next start.`,
+      );
+    // Another airfield was opened while the file was read: it is for that one too.
+    if (keeping.ok && became === 'late' && this.#about) await this.look(this.#about);
+  }
+
+  async #loadOnline(about: Position): Promise<void> {
+    await this.#needs.terrain.load('online', async () => {
       const fetched = async (z: number, x: number, y: number) => {
         const answer = await fetch(online.url(z, x, y));
         return answer.ok ? answer.blob() : null;
@@ -70,25 +102,18 @@ export class SunsideGroundHeights implements GroundHeights {
     });
   }
 
-  async pickFile(about: Position): Promise<void> {
-    const picked = await pickFile(heightFile);
-    if (!picked) return;
-    await this.#terrain.load('file', () => fromFile(picked.file, picked.file.name, about));
-    if (this.#terrain.state !== 'loaded') return;
-    this.#choice.write('file');
-    await this.#files.keep(kept, picked.file);
-  }
-
-  async #useKept(about: Position): Promise<void> {
-    await this.#terrain.load('file', async () => {
-      const file = await this.#files.read(kept);
+  async #loadKept(about: Position): Promise<void> {
+    const { files, terrain } = this.#needs;
+    await terrain.load('file', async () => {
+      const file = await files.read(kept);
       return file ? fromFile(file, 'The file', about) : 'the file is not on this device any more';
     });
   }
 
-  async #useSample(about: Position): Promise<void> {
-    await this.#terrain.load('sample', async () => {
-      const answer = await fetch(this.#sampleUrl);
+  async #loadSample(about: Position): Promise<void> {
+    const { sample, terrain } = this.#needs;
+    await terrain.load('sample', async () => {
+      const answer = await fetch(sample.url);
       return answer.ok ? fromFile(await answer.blob(), 'The sample', about) : 'the sample is not there';
     });
   }
@@ -121,15 +146,11 @@ async function fromTiles(
   z: number,
   tile: (z: number, x: number, y: number) => Promise<Blob | null>,
 ): Promise<ReadElevations | null> {
-  const { gridOfTiles, tilesAbout } = await import('../imports/terrain/terrarium');
+  const { gridOfTiles, tilesAbout, tilesOf } = await import('../imports/terrain/terrarium');
   const block = tilesAbout(about, reach, z);
   const tiles = await Promise.all(
-    Array.from({ length: block.across * block.down }, async (_, i) => {
-      const picture = await tile(
-        z,
-        block.left + (i % block.across),
-        block.top + Math.floor(i / block.across),
-      );
+    tilesOf(block).map(async ({ x, y }) => {
+      const picture = await tile(z, x, y);
       return picture && pixelsOf(picture);
     }),
   );

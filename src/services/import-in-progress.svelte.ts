@@ -1,9 +1,10 @@
 import { previewOf, surroundingsOf } from './import-preview';
-import type { Answers, Proposal } from '../imports/bring-in/types';
+import type { Proposal } from '../imports/bring-in/types';
 import { ImportWorker } from '../imports/bring-in/client';
 import { practice } from '../imports/practice';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
+import { Turns } from '../state/turns';
 import type { View } from '../state/view.svelte';
 import type { Position } from '../survey/document';
 import { bringIn } from '../survey/edits/bring-in';
@@ -15,7 +16,7 @@ import type { ImportAnswers, ImportPreview, ImportUnderWay } from '../ports/impo
 export interface ImportNeeds {
   readonly document: SurveyDocument;
   readonly view: View;
-  readonly derived: Derived;
+  readonly derived: Pick<Derived, 'contents'>;
   readonly files: Pick<Files, 'openFile'>;
   readonly airfields: Pick<Airfields, 'startEmpty'>;
   readonly now: () => number;
@@ -44,17 +45,15 @@ export class ImportInProgress implements ImportUnderWay {
   readonly #worker = new ImportWorker();
   readonly #needs: ImportNeeds;
   readonly #done: () => void;
-  /** Counts the questions: an answer to an earlier one is late. */
-  #asked = 0;
+  readonly #questions = new Turns();
+  /** The survey (id) that the proposal is for. */
+  #for = '';
 
   constructor(files: readonly File[], needs: ImportNeeds, done: () => void) {
     this.files = files.map(({ name }) => name);
     this.#needs = needs;
     this.#done = done;
-    void this.#read(files).catch((error: unknown) => {
-      this.progress = null;
-      this.refused = [`The files could not be read: ${messageOf(error)}`];
-    });
+    this.#unlessItFails(this.#read(files));
   }
 
   get ticked(): readonly string[] {
@@ -64,7 +63,7 @@ export class ImportInProgress implements ImportUnderWay {
 
   answer(answers: Partial<ImportAnswers>): void {
     this.answers = { ...this.answers, ...answers };
-    void this.#propose();
+    this.#unlessItFails(this.#propose());
   }
 
   tick(group: string, on: boolean): void {
@@ -76,6 +75,8 @@ export class ImportInProgress implements ImportUnderWay {
     const proposal = this.#proposal;
     if (!proposal) return;
     const { document, view } = this.#needs;
+    // Another survey was opened under it: what would come into that one has not been shown yet.
+    if (this.#for !== document.id) return this.#unlessItFails(this.#propose());
     const features = proposal.candidates.filter(({ group }) => !this.#unticked.includes(group));
     const before = document.survey;
     document.perform(`bring in ${this.files.join(', ')}`, (s) =>
@@ -96,7 +97,7 @@ export class ImportInProgress implements ImportUnderWay {
 
   close(): void {
     this.#worker.stop();
-    this.#asked++;
+    this.#questions.begin();
     this.#done();
   }
 
@@ -109,15 +110,23 @@ export class ImportInProgress implements ImportUnderWay {
   }
 
   async #propose(): Promise<void> {
-    const asked = ++this.#asked;
+    const isLast = this.#questions.begin();
     const { document, derived } = this.#needs;
+    const { id } = document;
     const surroundings = surroundingsOf(document.survey, derived.contents);
-    const answers: Answers = this.answers;
-    const proposal = await this.#worker.ask('propose', { surroundings, answers });
-    if (asked !== this.#asked) return;
+    const proposal = await this.#worker.ask('propose', { surroundings, answers: this.answers });
+    if (!isLast()) return;
     this.#proposal = proposal;
+    this.#for = id;
     this.preview = previewOf(proposal, document.survey, surroundings, (place) => this.#startAt(place));
     this.progress = null;
+  }
+
+  #unlessItFails(work: Promise<void>): void {
+    work.catch((error: unknown) => {
+      this.progress = null;
+      this.refused = [`The files could not be read: ${messageOf(error)}`];
+    });
   }
 
   /** A new survey at a place, in which the same files are previewed again. */

@@ -1,3 +1,4 @@
+import { typeNamed } from '../figures/movements/find-types';
 import { nearestClass } from '../figures/movements/nearest-class';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
@@ -9,12 +10,17 @@ import type { MovementLists, MovementPlan, MovementReading } from '../ports/move
 
 const listFile = tableFile('List of movements (CSV)');
 
+export interface SurveyMovementsNeeds {
+  readonly document: SurveyDocument;
+  readonly derived: Pick<Derived, 'contents'> & { readonly day: Pick<Derived['day'], 'date' | 'timeZone'> };
+}
+
 /** Lists of movements: the part of the composition root that knows imports, exports and files. */
 export class SurveyMovements implements MovementLists {
   readonly #document: SurveyDocument;
-  readonly #derived: Derived;
+  readonly #derived: SurveyMovementsNeeds['derived'];
 
-  constructor(document: SurveyDocument, derived: Derived) {
+  constructor({ document, derived }: SurveyMovementsNeeds) {
     this.#document = document;
     this.#derived = derived;
   }
@@ -28,12 +34,13 @@ export class SurveyMovements implements MovementLists {
 
   async plan(text: string): Promise<MovementPlan | null> {
     const { planList } = await import('../imports/movements/read-list');
-    return planList(text, this.#derived.date);
+    return planList(text, this.#derived.day.date);
   }
 
   async read(plan: MovementPlan): Promise<MovementReading> {
     const { readList, typesOf } = await import('../imports/movements/read-list');
-    const { contents, date, timeZone } = this.#derived;
+    const { contents } = this.#derived;
+    const { date, timeZone } = this.#derived.day;
     const { icao, name } = contents.site;
     const home = [icao, name].filter((n) => n !== null && n !== '').map((n) => (n ?? '').toUpperCase());
     const reading = readList(plan, timeZone, date, home, contents.movements);
@@ -56,7 +63,8 @@ export class SurveyMovements implements MovementLists {
 
   async type(line: string, everyDay: boolean): Promise<string | null> {
     const { readTypedMovement } = await import('../imports/movements/typed-movement');
-    const { contents, date } = this.#derived;
+    const { contents } = this.#derived;
+    const { date } = this.#derived.day;
     const read = readTypedMovement(line, everyDay ? null : date);
     if (!read.ok) return read.reason;
     const { type } = read.movement;
@@ -69,12 +77,13 @@ export class SurveyMovements implements MovementLists {
   }
 
   #isKnown(type: string): boolean {
-    return this.#derived.contents.subjects.some((s) => s.key.toUpperCase() === type.toUpperCase());
+    const own = this.#derived.contents.subjects.some((s) => s.key.toUpperCase() === type.toUpperCase());
+    return own || typeNamed(type) !== null;
   }
 
   async save(figures: readonly MovementFigures[]): Promise<void> {
     const { movementsText } = await import('../exports/movements');
-    const { date, timeZone } = this.#derived;
+    const { date, timeZone } = this.#derived.day;
     await saveFile(movementsText(figures, timeZone), `movements-${date}.csv`, listFile, null);
   }
 }

@@ -3,13 +3,21 @@ import type { SurveyDocument } from '../state/document.svelte';
 import { setWeather } from '../survey/edits/set-weather';
 import type { WeatherReader } from '../ports/weather';
 
+export interface WeatherNeeds {
+  readonly document: SurveyDocument;
+  readonly derived: Pick<Derived, 'contents'> & {
+    readonly airfield: Pick<Derived['airfield'], 'declination'>;
+  };
+  readonly now: () => number;
+}
+
 /** Winds that people type or paste: the part of the composition root that loads the reader of reports. */
 export class Weather implements WeatherReader {
   readonly #document: SurveyDocument;
-  readonly #derived: Derived;
+  readonly #derived: WeatherNeeds['derived'];
   readonly #now: () => number;
 
-  constructor(document: SurveyDocument, derived: Derived, now: () => number) {
+  constructor({ document, derived, now }: WeatherNeeds) {
     this.#document = document;
     this.#derived = derived;
     this.#now = now;
@@ -26,7 +34,7 @@ export class Weather implements WeatherReader {
     if (!read.ok) return read.reason;
     // Another survey was opened while the reader came over the net.
     if (this.#document.id !== id) return null;
-    const declination = magnetic ? this.#derived.siteDeclination : null;
+    const declination = magnetic ? this.#derived.airfield.declination : null;
     const weather = weatherMember(text, read.value, declination, now);
     const follow = this.#derived.contents.weather?.follow ?? false;
     this.#document.perform('enter the wind', (s) => setWeather(s, { ...weather, follow }));

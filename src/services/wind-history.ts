@@ -1,18 +1,25 @@
 import type { RecordPlan } from '../imports/wind-record/read-record';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
+import { Turns } from '../state/turns';
 import { setWindRecord } from '../survey/edits/set-wind-record';
 import { pickOne, tableFile, textOfTable } from './table-file';
 import type { PastWinds, PastWindsPlan, PastWindsRead } from '../ports/past-winds';
 
 const windFile = tableFile('Table of past winds (CSV)');
 
+export interface WindHistoryNeeds {
+  readonly document: SurveyDocument;
+  readonly derived: { readonly day: Pick<Derived['day'], 'timeZone'> };
+}
+
 /** Tables of past winds: the part of the composition root that knows imports and files. */
 export class WindHistory implements PastWinds {
   readonly #document: SurveyDocument;
-  readonly #derived: Derived;
+  readonly #derived: WindHistoryNeeds['derived'];
+  readonly #turns = new Turns();
 
-  constructor(document: SurveyDocument, derived: Derived) {
+  constructor({ document, derived }: WindHistoryNeeds) {
     this.#document = document;
     this.#derived = derived;
   }
@@ -31,15 +38,17 @@ export class WindHistory implements PastWinds {
   async read(plan: PastWindsPlan, progress: (share: number) => void): Promise<PastWindsRead> {
     const { text, name, unit, ...rest } = plan;
     if (unit === null) throw new Error('expected a unit of speed');
+    const isLast = this.#turns.begin();
+    const { id } = this.#document;
     const { readRecord } = await import('../imports/wind-record/read-record');
-    const id = this.#document.id;
-    const steps = readRecord(text, { ...rest, unit } satisfies RecordPlan, this.#derived.timeZone, name);
+    const steps = readRecord(text, { ...rest, unit } satisfies RecordPlan, this.#derived.day.timeZone, name);
     let pause = performance.now();
     for (;;) {
       const step = steps.next();
       if (step.done) {
         const { record, ...read } = step.value;
-        if (record.observations > 0 && this.#document.id === id)
+        // Another survey was opened, or another table brought in, while a long one was read.
+        if (record.observations > 0 && isLast() && this.#document.id === id)
           this.#document.perform('bring in a wind record', (s) => setWindRecord(s, record));
         return { ...read, observations: record.observations };
       }

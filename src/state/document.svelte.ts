@@ -1,4 +1,5 @@
 import type { Survey } from '../survey/document';
+import { setCurrent } from '../survey/edits/set-members';
 import { deepFreeze } from '../survey/freeze';
 import * as steps from '../survey/history';
 import type { Problem } from '../survey/problems';
@@ -64,9 +65,14 @@ export class SurveyDocument {
     this.#change((history) => steps.perform(history, label, frozen(edit(history.present))));
   }
 
-  /** The step under the pointer goes on; or a choice that is no step (subject, body). */
+  /** The step under the pointer goes on. */
   replace(edit: (survey: Survey) => Survey): void {
     this.#change((history) => steps.replace(history, frozen(edit(history.present))));
+  }
+
+  /** Another subject, body or lens is looked at: no step, and what can be undone and redone stays so. */
+  choose(chosen: Parameters<typeof setCurrent>[1]): void {
+    this.#change((history) => steps.replace(history, frozen(setCurrent(history.present, chosen))));
   }
 
   /** The last step never happened: a cancelled drag. */

@@ -6,24 +6,32 @@ import type { View } from './view.svelte';
 
 /** Light through the day and the year, for the views at the foot: computed only while one of them is looked at. */
 export class LightOverTime {
-  readonly #derived: Derived;
-  readonly #view: View;
+  readonly #figures: Pick<Derived, 'contents' | 'day' | 'sights' | 'terrain'>;
+  readonly #view: Pick<View, 'selection' | 'hand' | 'foot'>;
   /** The order before a drag began: rows do not change places under the pointer. */
   #order: readonly string[] = [];
 
-  constructor(derived: Derived, view: View) {
-    this.#derived = derived;
+  constructor(
+    figures: Pick<Derived, 'contents' | 'day' | 'sights' | 'terrain'>,
+    view: Pick<View, 'selection' | 'hand' | 'foot'>,
+  ) {
+    this.#figures = figures;
     this.#view = view;
   }
 
   readonly #rows = $derived.by(() =>
-    dayRows(this.#derived.contents, this.#derived.paths, this.#derived.day, this.#derived.terrain),
+    dayRows(
+      this.#figures.contents,
+      this.#figures.sights.paths,
+      this.#figures.day.span,
+      this.#figures.terrain,
+    ),
   );
 
   /** The rows of the day, most worth first, and what is left out. */
   readonly today = $derived.by(() => {
     const today = rankedRows(this.#rows);
-    if (this.#view.dragging === null) {
+    if (this.#view.hand.dragging === null) {
       this.#order = today.ranked.map(({ key }) => key);
       return today;
     }
@@ -41,7 +49,8 @@ export class LightOverTime {
 
   /** The row that the year is of: the chosen one, else that of the selected spot which is worth most, else the first. */
   readonly chosen = $derived.by((): DayRow | null => {
-    const { yearOf, selected } = this.#view;
+    const { yearOf } = this.#view.foot;
+    const { id: selected } = this.#view.selection;
     const usable = this.#rows.filter(({ view }) => view.usable);
     return (
       usable.find(({ spot, path }) => spot.id === yearOf?.spot && path.ref.path === yearOf.path) ??
@@ -55,8 +64,9 @@ export class LightOverTime {
   /** A year of the chosen row; while something is dragged the last one stands, since a year takes longer than a frame. */
   readonly year = $derived.by((): YearLight | null => {
     const { chosen } = this;
-    if (this.#view.dragging !== null && this.#lastYear) return this.#lastYear;
-    const { contents, date, timeZone, terrain } = this.#derived;
+    if (this.#view.hand.dragging !== null && this.#lastYear) return this.#lastYear;
+    const { contents, terrain } = this.#figures;
+    const { date, timeZone } = this.#figures.day;
     return (this.#lastYear =
       chosen && yearLight(contents, chosen.spot, chosen.path, date, timeZone, terrain));
   });

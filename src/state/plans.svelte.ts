@@ -17,15 +17,17 @@ export interface TurnedPlan {
 
 /** The plan of the day, computed only while it is looked at. */
 export class Plans {
-  readonly #derived: Derived;
+  readonly #figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>;
 
-  constructor(derived: Derived) {
-    this.#derived = derived;
+  constructor(figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>) {
+    this.#figures = figures;
   }
 
   /** The ends in use through the day: a forecast's where it covers it, else those in use now. */
   readonly spans = $derived.by((): readonly FlowSpan[] => {
-    const { day, inUse, flowHours, contents } = this.#derived;
+    const { span: day } = this.#figures.day;
+    const { inUse, hours: flowHours } = this.#figures.flow;
+    const { contents } = this.#figures;
     const { arrivals, departures } = inUse;
     const whole = { ...day, arrivals, departures };
     if (!contents.weather?.follow) return [whole];
@@ -47,25 +49,26 @@ export class Plans {
   });
 
   readonly #due = $derived.by(() =>
-    dueOn(this.#derived.contents.movements, this.#derived.date, this.#derived.timeZone),
+    dueOn(this.#figures.contents.movements, this.#figures.day.date, this.#figures.day.timeZone),
   );
-  readonly #others = $derived.by(() => otherFlows(this.#derived.contents, this.#derived.inUse));
+  readonly #others = $derived.by(() => otherFlows(this.#figures.contents, this.#figures.flow.inUse));
   readonly #rows = $derived.by(() =>
     planRows(
-      this.#derived.contents,
+      this.#figures.contents,
       [...this.spans, ...this.#others],
-      this.#derived.day,
-      this.#derived.terrain,
+      this.#figures.day.span,
+      this.#figures.terrain,
     ),
   );
 
   readonly today = $derived.by(() =>
-    dayPlan(this.#derived.contents, this.#rows, this.spans, this.#derived.day, this.#due),
+    dayPlan(this.#figures.contents, this.#rows, this.spans, this.#figures.day.span, this.#due),
   );
 
   /** The flows that may come instead, with what they would make of the day. */
   readonly turned = $derived.by((): readonly TurnedPlan[] => {
-    const { contents, day } = this.#derived;
+    const { contents } = this.#figures;
+    const { span: day } = this.#figures.day;
     return this.#others.map((flow) => {
       const { arrivals, departures } = flow;
       const plan = dayPlan(contents, this.#rows, [{ ...day, arrivals, departures }], day, this.#due);
@@ -75,7 +78,7 @@ export class Plans {
 
   /** The windows that were chosen, those of other days included, in order of time. */
   readonly taken = $derived.by((): readonly TakenAlong[] =>
-    takenAlong(this.#derived.contents, this.#derived.terrain),
+    takenAlong(this.#figures.contents, this.#figures.terrain),
   );
 
   /** Where to go under another flow while one would stay somewhere; null when nothing is worth it then. */
@@ -84,6 +87,6 @@ export class Plans {
   }
 
   moveBetween(a: StandingSpot, b: StandingSpot): MoveTime {
-    return moveTime(this.#derived.contents, a, b);
+    return moveTime(this.#figures.contents, a, b);
   }
 }

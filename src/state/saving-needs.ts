@@ -19,7 +19,7 @@ export interface SavingNeeds {
   leave(survey: SurveyToKeep, knownRevision: number): void;
   /** What was put down is kept by now. */
   forget(): void;
-  /** Shows what another tab has written: nothing here is unsaved. */
-  follow(theirs: StoredSurvey): Promise<void> | void;
+  /** Shows what another tab has written: nothing here is unsaved. Whether it is shown. */
+  follow(theirs: StoredSurvey): Promise<boolean>;
   now(): number;
 }

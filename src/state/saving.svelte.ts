@@ -111,10 +111,7 @@ export class Saving {
     const theirs = await this.#needs.read(id);
     if (opening !== this.#opening || this.theirs || !theirs || theirs.revision <= this.#revision) return;
     if (this.#unsaved) this.#lost(theirs);
-    else {
-      await this.#needs.follow(theirs);
-      this.#say('Changed in another tab, and shown as it is there');
-    }
+    else if (await this.#needs.follow(theirs)) this.#say('Changed in another tab, and shown as it is there');
   }
 
   async #writeNow(): Promise<void> {

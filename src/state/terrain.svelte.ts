@@ -1,4 +1,5 @@
 import type { ElevationGrid } from '../figures/sight/terrain';
+import { Turns } from './turns';
 
 /** Where the ground's heights come from. `sample`: the made-up model of the sample site. */
 export type TerrainSource = 'none' | 'sample' | 'file' | 'online';
@@ -16,8 +17,8 @@ export class Terrain {
   #source = $state.raw<TerrainSource>('none');
   #state = $state.raw<'none' | 'loading' | 'loaded' | 'failed'>('none');
   #reason = $state.raw<string | null>(null);
-  /** Counts the loads: a late answer to an earlier one is dropped. */
-  #turn = 0;
+  #remark = $state.raw<string | null>(null);
+  readonly #turns = new Turns();
 
   get grid(): ElevationGrid | null {
     return this.#grid;
@@ -36,33 +37,48 @@ export class Terrain {
     return this.#reason;
   }
 
-  none(): void {
-    this.#turn++;
-    this.#source = 'none';
-    this.#state = 'none';
-    this.#grid = this.#credit = this.#reason = null;
+  /** What is to be known of heights that are there, in words for the user. */
+  get remark(): string | null {
+    return this.#remark;
+  }
+  remarkOn(words: string): void {
+    this.#remark = words;
   }
 
-  /** Loads in the background. `load` answers with the heights, or with why there are none. */
-  async load(source: TerrainSource, load: () => Promise<LoadedTerrain | string>): Promise<void> {
-    const turn = ++this.#turn;
+  none(): void {
+    this.#turns.begin();
+    this.#source = 'none';
+    this.#state = 'none';
+    this.#grid = this.#credit = this.#reason = this.#remark = null;
+  }
+
+  /**
+   * Loads in the background. `load` answers with the heights, or with why there are none. Returns what became of
+   * it: `late` where other heights, or none, have been asked for since.
+   */
+  async load(
+    source: TerrainSource,
+    load: () => Promise<LoadedTerrain | string>,
+  ): Promise<'loaded' | 'failed' | 'late'> {
+    const isLast = this.#turns.begin();
     this.#source = source;
     this.#state = 'loading';
-    this.#grid = this.#credit = this.#reason = null;
+    this.#grid = this.#credit = this.#reason = this.#remark = null;
     let answer: LoadedTerrain | string;
     try {
       answer = await load();
     } catch {
       answer = 'the heights could not be fetched; are you online?';
     }
-    if (turn !== this.#turn) return;
+    if (!isLast()) return 'late';
     if (typeof answer === 'string') {
       this.#state = 'failed';
       this.#reason = answer;
-      return;
+      return 'failed';
     }
     this.#grid = answer.grid;
     this.#credit = answer.credit;
     this.#state = 'loaded';
+    return 'loaded';
   }
 }

@@ -1,9 +1,9 @@
 import type { Position, Survey } from '../survey/document';
+import type { DrawTool } from '../survey/drawings';
 import type { VertexRef } from '../survey/edits/vertices';
 
 /** What the pointer does on the map: select and drag, or draw one of these. */
-export type Tool =
-  'select' | 'runway' | 'standing-spot' | 'taxi-route' | 'apron' | 'no-go' | 'obstacle' | 'obstacle-line';
+export type Tool = 'select' | DrawTool;
 
 export type Moment = 'a' | 'b';
 
@@ -24,7 +24,8 @@ export interface CameraChoice {
   readonly aperture: number | null;
   readonly shutter: number | null;
   readonly iso: number | null;
-  readonly sky: 'clear' | 'hazy' | 'overcast' | 'heavy';
+  /** Null: as the weather of the moment is, as far as the survey tells. */
+  readonly sky: 'clear' | 'hazy' | 'overcast' | 'heavy' | null;
   /** px of blur that pass for sharp. */
   readonly sharpWithin: number;
   readonly portrait: boolean;
@@ -37,7 +38,7 @@ export const startingCamera: CameraChoice = {
   aperture: null,
   shutter: null,
   iso: null,
-  sky: 'clear',
+  sky: null,
   sharpWithin: 2,
   portrait: false,
   part: 'whole',
@@ -59,36 +60,73 @@ export interface NoticeLife {
 
 const untilDismissed: NoticeLife = { holds: () => true, then: null };
 
-/** Where the user looks and what is chosen: nothing of it is in the survey, nothing of it is undone. */
-export class View {
+/** What is chosen on the map and in the lists. */
+export class Selection {
   /** The selected feature. */
-  selected = $state.raw<string | null>(null);
+  id = $state.raw<string | null>(null);
   /** The selected vertex of the selected feature, for nudging and deleting. */
   vertex = $state.raw<VertexRef | null>(null);
-  tool = $state.raw<Tool>('select');
-  /** Vertices set so far with a drawing tool, and the pointer's position that follows. */
-  drawing = $state.raw<readonly Position[]>([]);
-  /** The feature being dragged: its figures are shown at the pointer. */
-  dragging = $state.raw<string | null>(null);
   /** The inspected point: a path (PathRef.path) and a station on it. */
   inspected = $state.raw<{ readonly path: string; readonly station: number } | null>(null);
   /** Whether the side view along the line of sight lies open at the foot of the map. */
   sightLine = $state.raw(false);
-  camera = $state.raw<CameraChoice>(startingCamera);
-  /** What the viewfinder looks at: a path (PathRef.path), and a sample on it or a place between two. */
-  framed = $state.raw<{ readonly path: string; readonly at: number } | null>(null);
+
+  select(id: string | null): void {
+    if (id !== this.id) {
+      this.id = id;
+      this.vertex = null;
+      this.inspected = null;
+    }
+  }
+}
+
+/** What the pointer is about. */
+export class Hand {
+  tool = $state.raw<Tool>('select');
+  /** Vertices set so far with a drawing tool, and the pointer's position that follows. */
+  drawing = $state.raw<readonly Position[]>([]);
+  /** What is being dragged: its figures are shown at the pointer, and slow ones wait. */
+  dragging = $state.raw<string | null>(null);
+
+  /** A drag or a drawing is under way. */
+  get busy(): boolean {
+    return this.dragging !== null || this.drawing.length > 0;
+  }
+}
+
+/** Which of the figures are shown. */
+export class Shown {
   /** The moment whose light colours figures that show only one. */
   moment = $state.raw<Moment>('a');
   /** The flow configuration in use. */
   configuration = $state.raw(0);
   paths = $state.raw<PathChoice>({ circuits: false, everyEnd: false, onTheGround: false });
-  /** Which view of time lies at the foot ("moments" or a key of the foot's list), and the share of the page's height in per cent that a tall one takes. */
-  foot = $state.raw('moments');
-  footShare = $state.raw(40);
-  /** The spot (id) and path (PathRef.path) that the year at the foot is of; null for the one worth most. */
+}
+
+export class Viewfinder {
+  camera = $state.raw<CameraChoice>(startingCamera);
+  /** What it looks at: a path (PathRef.path), and a sample on it or a place between two. */
+  target = $state.raw<{ readonly path: string; readonly at: number } | null>(null);
+}
+
+/** The views of time at the foot of the page. */
+export class Foot {
+  /** "moments" or a key of the foot's list. */
+  open = $state.raw('moments');
+  /** The share of the page's height in per cent that a tall one takes. */
+  share = $state.raw(40);
+  /** The spot (id) and path (PathRef.path) that the year is of; null for the one worth most. */
   yearOf = $state.raw<{ readonly spot: string; readonly path: string } | null>(null);
-  /** Grows with every move of the camera: what is placed by screen position is placed anew. */
-  cameraTick = $state.raw(0);
+}
+
+/** Where the user looks and what is chosen, and what is said about it: nothing of it is in the survey, nothing of it is undone. */
+export class View {
+  readonly selection = new Selection();
+  readonly hand = new Hand();
+  readonly shown = new Shown();
+  readonly viewfinder = new Viewfinder();
+  readonly foot = new Foot();
+
   #notice = $state.raw<{
     readonly text: string;
     readonly actions: readonly NoticeAction[];
@@ -116,25 +154,17 @@ export class View {
     if (life && !life.holds(survey)) this.notice = life.then;
   }
 
-  select(id: string | null): void {
-    if (id !== this.selected) {
-      this.selected = id;
-      this.vertex = null;
-      this.inspected = null;
-    }
-  }
-
   /** Another survey is open: nothing of the old one is chosen any more. */
   reset(): void {
-    this.select(null);
-    this.tool = 'select';
-    this.drawing = [];
-    this.dragging = null;
-    this.configuration = 0;
-    this.yearOf = null;
+    this.selection.select(null);
+    this.hand.tool = 'select';
+    this.hand.drawing = [];
+    this.hand.dragging = null;
+    this.shown.configuration = 0;
+    this.foot.yearOf = null;
     this.notice = null;
-    this.framed = null;
+    this.viewfinder.target = null;
     // A lens of another kit means nothing here.
-    this.camera = startingCamera;
+    this.viewfinder.camera = startingCamera;
   }
 }

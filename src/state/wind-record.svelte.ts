@@ -1,4 +1,5 @@
-import { keptViews } from '../figures/spot-figures';
+import { Scratch } from '../figures/scratch';
+import { keptViews } from '../figures/when/still-views';
 import {
   byMonth,
   endShares,
@@ -7,33 +8,36 @@ import {
   type EndShare,
 } from '../figures/traffic/flow/end-shares';
 import { flowRules } from '../figures/traffic/flow/flow-for';
+import type { ElevationGrid } from '../figures/sight/terrain';
 import { pathsOf, type Path } from '../figures/traffic/paths';
 import { yearLight } from '../figures/when/year-light';
 import type { Contents } from '../survey/contents';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import type { Derived } from './derived.svelte';
-import type { View } from './view.svelte';
+import type { Hand } from './view.svelte';
 
 /** What past winds make of the ends and of the light, for the view at the foot: computed only while it is looked at. */
 export class WindRecordFigures {
-  readonly #derived: Derived;
-  readonly #view: View;
+  readonly #figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>;
+  readonly #hand: Pick<Hand, 'dragging'>;
+  /** Room to work in, one year at a time. */
+  readonly #scratch = new Scratch();
 
-  constructor(derived: Derived, view: View) {
-    this.#derived = derived;
-    this.#view = view;
+  constructor(figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>, hand: Pick<Hand, 'dragging'>) {
+    this.#figures = figures;
+    this.#hand = hand;
   }
 
   #lastSpots: readonly StandingSpot[] = [];
   /** The spots; while one is dragged they stay where they were, since a year of light takes longer than a frame. */
   readonly spots = $derived.by(() => {
-    const { spots } = this.#derived.contents;
-    return this.#view.dragging === null ? (this.#lastSpots = spots) : this.#lastSpots;
+    const { spots } = this.#figures.contents;
+    return this.#hand.dragging === null ? (this.#lastSpots = spots) : this.#lastSpots;
   });
 
-  readonly record = $derived.by(() => this.#derived.contents.windRecord);
+  readonly record = $derived.by(() => this.#figures.contents.windRecord);
   readonly #shares = $derived.by(
-    () => this.record && endShares(flowRules(this.#derived.flowGround), this.record),
+    () => this.record && endShares(flowRules(this.#figures.flow.ground), this.record),
   );
 
   /** Ends that were in use, with their share of all observations and by month; empty without a record. */
@@ -67,13 +71,12 @@ export class WindRecordFigures {
    */
   async expected(spot: StandingSpot, share: EndShare): Promise<readonly (number | null)[]> {
     await new Promise((go) => setTimeout(go));
-    const { contents, date, timeZone } = this.#derived;
-    const path = pathOf(contents, share);
-    const [view] = path
-      ? keptViews(spot, [path], contents, this.#derived.instantA, this.#derived.terrain)
-      : [];
+    const { contents, terrain } = this.#figures;
+    const { date, timeZone, instantA } = this.#figures.day;
+    const path = pathOf(contents, share, terrain);
+    const [view] = path ? keptViews(spot, [path], contents, instantA, terrain, this.#scratch) : [];
     if (!path || !view?.usable || !view.inSight) return Array<null>(12).fill(null);
-    const year = yearLight(contents, spot, path, date, timeZone);
+    const year = yearLight(contents, spot, path, date, timeZone, terrain, this.#scratch);
     const days = Array<number>(12).fill(0);
     for (const day of year.grid.dates) {
       const month = Number(day.slice(5, 7)) - 1;
@@ -83,8 +86,8 @@ export class WindRecordFigures {
   }
 }
 
-function pathOf(contents: Contents, { end, use }: EndShare): Path | null {
+function pathOf(contents: Contents, { end, use }: EndShare, terrain: ElevationGrid | null): Path | null {
   const kind = use === 'arrivals' ? 'arrival' : 'departure';
   const { runway, end: index } = end.ref;
-  return pathsOf(contents, (k, id, e) => k === kind && id === runway && e === index)[0] ?? null;
+  return pathsOf(contents, (k, id, e) => k === kind && id === runway && e === index, terrain)[0] ?? null;
 }

@@ -1,6 +1,7 @@
-import type { Kind, SurveyFeature } from './document';
+import type { SurveyFeature } from './document';
 import { tidyShape, type NewShape } from './edits/add-feature';
 import { isObject, type Json, type JsonObject } from './json';
+import type { Kind } from './kinds';
 
 /**
  * Something that an import would bring in. `source` names it where it comes from ("osm way/123") and stays the same

@@ -1,13 +1,12 @@
 import type { Survey, Position } from './document';
-import { readFeature, type FeatureReading, type ReadableKind } from './read-feature';
+import { kinds, readableKinds, type KindLists, type ReadableKind } from './kinds';
+import { readFeature } from './read-feature';
 import { isObject } from './json';
 import { readKit, readSubjects } from './read-kit';
 import type { Problem } from './problems';
 import type { Body, Kit, Lens } from './schema/kit';
 import { readMovements, type Movement } from './schema/movement';
-import type { Apron, FlightPath, GroundUse, NoGoArea, Obstacle, TaxiRoute } from './schema/places';
 import { readPlan, type Plan } from './schema/plan';
-import type { Runway } from './schema/runway';
 import {
   readCurrent,
   readFlow,
@@ -17,20 +16,31 @@ import {
   type Moments,
   type Site,
 } from './schema/site';
-import type { StandingSpot } from './schema/standing-spot';
+import { readRules, type Rules } from './schema/rules';
+import { readSky, type SkyOfDay } from './schema/sky';
+import { siteZone, type ZoneAt, type ZoneFrom } from './zones';
 import type { Subject } from './schema/subject';
 import { readWeatherMember, type Weather } from './schema/weather';
 import { readWindRecord, type WindRecord } from './schema/wind-record';
 
 /** What a survey says, with every documented default filled in. Figures read this and nothing else. */
-export interface Contents {
-  readonly site: Site & { readonly reference: Position };
+export interface Contents extends KindLists {
+  readonly site: Omit<Site, 'timeZone' | 'reference'> & {
+    readonly reference: Position;
+    /** IANA name of a zone that exists, whose clock the survey goes by. */
+    readonly timeZone: string;
+    readonly timeZoneFrom: ZoneFrom;
+  };
   readonly kit: Kit;
   readonly subjects: readonly Subject[];
   readonly subject: Subject;
   readonly body: Body;
   readonly lenses: readonly Lens[];
   readonly moments: Moments;
+  /** What was typed of the sky, a day each. */
+  readonly sky: readonly SkyOfDay[];
+  /** What the field allows. */
+  readonly rules: Rules;
   readonly configurations: readonly Configuration[];
   /** Index of the configuration for calm or variable wind, null when none is named. */
   readonly calm: number | null;
@@ -42,51 +52,15 @@ export interface Contents {
   readonly windRecord: WindRecord | null;
   /** Ways between spots, and the windows chosen to be taken along. */
   readonly plan: Plan;
-  readonly runways: readonly Runway[];
-  readonly spots: readonly StandingSpot[];
-  readonly obstacles: readonly Obstacle[];
-  readonly noGoAreas: readonly NoGoArea[];
-  readonly aprons: readonly Apron[];
-  readonly taxiRoutes: readonly TaxiRoute[];
-  readonly flightPaths: readonly FlightPath[];
-  /** Roads, paths, parking and greens: what people may stand on, drawn faintly; no figure asks for it yet. */
-  readonly groundUses: readonly GroundUse[];
   readonly problems: readonly Problem[];
 }
 
-type Members = Omit<
-  Contents,
-  | 'runways'
-  | 'spots'
-  | 'obstacles'
-  | 'noGoAreas'
-  | 'aprons'
-  | 'taxiRoutes'
-  | 'flightPaths'
-  | 'groundUses'
-  | 'problems'
-  | 'site'
-> & {
+type Members = Omit<Contents, keyof KindLists | 'problems' | 'site'> & {
   readonly site: Site;
   readonly problems: readonly Problem[];
 };
 
 const known = new WeakMap<object, Members>();
-
-/**
- * How many of a kind are read: many times what a survey of the largest airfield has. What is beyond stays in the file
- * and is said; without a bound a file could stop the page for minutes.
- */
-const most: Readonly<Record<ReadableKind, number>> = {
-  runway: 100,
-  'standing-spot': 500,
-  obstacle: 20_000,
-  'no-go': 1_000,
-  apron: 1_000,
-  'taxi-route': 1_000,
-  'flight-path': 300,
-  'ground-use': 5_000,
-};
 
 /** Reads the `sunside` member once for each version of it: dragging a feature does not change it. */
 function readMembers(sunside: Survey['sunside']): Members {
@@ -116,6 +90,8 @@ function readMembers(sunside: Survey['sunside']): Members {
     body: pick(kit.bodies, current.body, 'body'),
     lenses: current.lenses ? kit.lenses.filter((lens) => current.lenses?.includes(lens.key)) : kit.lenses,
     moments: readMoments(sunside['moments'], doubt),
+    sky: readSky(sunside['sky'], doubt, aside),
+    rules: readRules(sunside['rules'], doubt),
     ...readFlow(sunside['flow'], doubt),
     weather: readWeatherMember(sunside['weather'], doubt),
     windRecord: readWindRecord(sunside['windRecord'], doubt),
@@ -127,26 +103,20 @@ function readMembers(sunside: Survey['sunside']): Members {
   return members;
 }
 
-/** The survey's contents and everything about it that a person should know. Cheap after small edits. */
-export function readContents(survey: Survey): Contents {
+/**
+ * The survey's contents and everything about it that a person should know. Cheap after small edits. `zoneAt` says in which
+ * time zone the airfield lies, for a survey that does not.
+ */
+export function readContents(survey: Survey, zoneAt: ZoneAt | null = null): Contents {
   const members = readMembers(isObject(survey.sunside) ? survey.sunside : {});
   const problems = [...members.problems];
-  const lists = {
-    runway: [] as Runway[],
-    'standing-spot': [] as StandingSpot[],
-    obstacle: [] as Obstacle[],
-    'no-go': [] as NoGoArea[],
-    apron: [] as Apron[],
-    'taxi-route': [] as TaxiRoute[],
-    'flight-path': [] as FlightPath[],
-    'ground-use': [] as GroundUse[],
-  };
+  const lists = new Map<ReadableKind, unknown[]>(readableKinds.map((kind) => [kind, []]));
   const beyond = new Map<ReadableKind, number>();
   for (const feature of survey.features) {
-    const reading: FeatureReading = readFeature(feature);
+    const reading = readFeature(feature);
     if (reading.kind !== null) {
-      const list: unknown[] = lists[reading.kind];
-      if (list.length >= most[reading.kind]) {
+      const list = lists.get(reading.kind) ?? [];
+      if (list.length >= kinds[reading.kind].most) {
         beyond.set(reading.kind, (beyond.get(reading.kind) ?? 0) + 1);
         continue;
       }
@@ -157,23 +127,15 @@ export function readContents(survey: Survey): Contents {
   for (const [kind, count] of beyond)
     problems.push({
       id: null,
-      reason: `${count} more features of the kind "${kind}": the first ${most[kind]} are read`,
+      reason: `${count} more features of the kind "${kind}": the first ${kinds[kind].most} are read`,
       used: false,
     });
-  const reference = members.site.reference ??
-    lists.runway[0]?.line[0] ??
-    lists['standing-spot'][0]?.position ?? [0, 0];
-  return {
-    ...members,
-    site: { ...members.site, reference },
-    runways: lists.runway,
-    spots: lists['standing-spot'],
-    obstacles: lists.obstacle,
-    noGoAreas: lists['no-go'],
-    aprons: lists.apron,
-    taxiRoutes: lists['taxi-route'],
-    flightPaths: lists['flight-path'],
-    groundUses: lists['ground-use'],
-    problems,
-  };
+  // Each list holds what the reader of its kind has made.
+  const byList = Object.fromEntries(
+    [...lists].map(([kind, list]) => [kinds[kind].list, list]),
+  ) as unknown as KindLists;
+  const place = members.site.reference ?? byList.runways[0]?.line[0] ?? byList.spots[0]?.position ?? null;
+  const { doubt, ...zone } = siteZone(members.site.timeZone, place, zoneAt);
+  if (doubt !== null) problems.push({ id: null, reason: doubt, used: true });
+  return { ...members, ...byList, site: { ...members.site, ...zone, reference: place ?? [0, 0] }, problems };
 }

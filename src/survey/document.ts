@@ -24,14 +24,3 @@ export interface Survey {
 }
 
 export const surveyVersion = 1;
-
-export type Kind =
-  | 'runway'
-  | 'standing-spot'
-  | 'obstacle'
-  | 'no-go'
-  | 'apron'
-  | 'taxi-route'
-  | 'flight-path'
-  | 'ground-use'
-  | 'log-entry';

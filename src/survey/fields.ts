@@ -70,7 +70,10 @@ export const textField = <D extends string | null>(fallback: D) => boundedText(l
 /** Notes, and what is told at length. */
 export const notesField = <D extends string | null>(fallback: D) => boundedText(longestNotes, fallback);
 
-export function choiceField<const O extends readonly string[]>(options: O, fallback: O[number] | null) {
+export function choiceField<const O extends readonly string[], const D extends O[number] | null>(
+  options: O,
+  fallback: D,
+) {
   return v.nullish(v.picklist(options, `expected one of ${options.join(', ')}`), fallback);
 }
 

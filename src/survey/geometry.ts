@@ -67,9 +67,12 @@ function closed(ring: Position[], path: string): Position[] {
   return out;
 }
 
+/** Any longitude brought into [-180, 180). This room imports nothing: the rest of the house has `figures/geometry/angles`. */
+const wrap180 = (deg: number): number => ((((deg + 180) % 360) + 360) % 360) - 180;
+
 /** Rounds to 7 decimals (about 1 cm), as every edit does, and brings the longitude within +-180. */
 export function tidyPosition([lng, lat]: Position): Position {
-  const wrapped = lng > 180 || lng < -180 ? ((((lng + 180) % 360) + 360) % 360) - 180 : lng;
+  const wrapped = lng > 180 || lng < -180 ? wrap180(lng) : lng;
   return [round7(wrapped), round7(Math.max(-90, Math.min(90, lat)))];
 }
 
@@ -81,7 +84,7 @@ export function signedArea(ring: readonly Position[]): number {
   for (let i = 1; i < ring.length; i++) {
     const [x0, y0] = ring[i - 1] as Position;
     const [x1, y1] = ring[i] as Position;
-    const dx = ((x1 - x0 + 540) % 360) - 180;
+    const dx = wrap180(x1 - x0);
     sum -= dx * (y0 + y1);
   }
   return sum;

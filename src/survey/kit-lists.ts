@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { isObject, type Json, type JsonObject } from './json';
 import { bodyFields, lensFields, lensRangeDoubt, type Body, type Lens } from './schema/kit';
 import { subjectFields, type Subject } from './schema/subject';
+import { likeSize, performance, type Performance } from './starter/like-size';
 
 /** The lists of things with a key that a survey carries. */
 export interface ListEntries {
@@ -11,10 +12,10 @@ export interface ListEntries {
 }
 export type ListName = keyof ListEntries;
 
-const schemas = {
-  bodies: v.object(bodyFields),
-  lenses: v.object(lensFields),
-  subjects: v.object(subjectFields),
+const fields: Readonly<Record<ListName, v.ObjectEntries>> = {
+  bodies: bodyFields,
+  lenses: lensFields,
+  subjects: subjectFields,
 };
 
 /** A member of an entry that does not fit: what is expected of it, in words that a mend can follow. */
@@ -25,27 +26,71 @@ export interface Misfit {
   readonly got: unknown;
 }
 
+/** A member that took the value of something like it. */
+export interface StandIn extends Misfit {
+  readonly used: number;
+  /** Whose value it is. */
+  readonly of: string;
+}
+
 export type EntryReading<L extends ListName> =
-  | { readonly ok: true; readonly entry: ListEntries[L] }
+  | { readonly ok: true; readonly entry: ListEntries[L]; readonly standIns: readonly StandIn[] }
   | { readonly ok: false; readonly misfits: readonly Misfit[] };
 
-/** Reads an entry as a whole: a camera without a sensor is no camera. Every misfit is named, not only the first. */
+/**
+ * Reads an entry as a whole: a camera without a sensor is no camera. Every misfit is named, not only the first. A subject
+ * that does not say how it flies takes the figures of the starter's nearest in size.
+ */
 export function readEntry<L extends ListName>(list: L, value: unknown): EntryReading<L> {
-  const parsed = v.safeParse(schemas[list], value);
-  if (!parsed.success) {
-    const misfits = new Map<string, Misfit>();
-    for (const issue of parsed.issues) {
-      const key = issue.path?.[0]?.key;
-      const member = typeof key === 'string' ? key : '';
-      if (!misfits.has(member))
-        misfits.set(member, { member, expected: bare(issue.message), got: issue.input });
-    }
-    return { ok: false, misfits: [...misfits.values()] };
+  const reading = readMembers(list, value);
+  if (list !== 'subjects' || reading.misfits.length === 0) return whole(list, reading, []);
+  const { propulsion, span } = reading.read as Partial<Subject>;
+  if (propulsion === undefined || span === undefined) return whole(list, reading, []);
+  const like = likeSize(propulsion, span);
+  const isPerformance = (member: string): member is Performance =>
+    (performance as readonly string[]).includes(member);
+  const standIns = reading.misfits.flatMap((misfit): StandIn[] =>
+    isPerformance(misfit.member) ? [{ ...misfit, used: like[misfit.member], of: like.name }] : [],
+  );
+  const read = { ...reading.read, ...Object.fromEntries(standIns.map((s) => [s.member, s.used])) };
+  const misfits = reading.misfits.filter(({ member }) => !isPerformance(member));
+  return whole(list, { read, misfits }, standIns);
+}
+
+/** The same where somebody is asked for every member, in a form or a table: nothing stands in. */
+export const readStatedEntry = <L extends ListName>(list: L, value: unknown): EntryReading<L> =>
+  whole(list, readMembers(list, value), []);
+
+interface MembersReading {
+  readonly read: Readonly<Record<string, unknown>>;
+  readonly misfits: readonly Misfit[];
+}
+
+function readMembers(list: ListName, value: unknown): MembersReading {
+  if (!isObject(value))
+    return { read: {}, misfits: [{ member: '', expected: 'an object with a key', got: value }] };
+  const read: Record<string, unknown> = {};
+  const misfits: Misfit[] = [];
+  for (const [member, schema] of Object.entries(fields[list])) {
+    const given = Object.hasOwn(value, member) ? value[member] : undefined;
+    const parsed = v.safeParse(schema, given);
+    if (parsed.success) read[member] = parsed.output;
+    else misfits.push({ member, expected: bare(parsed.issues[0].message), got: parsed.issues[0].input });
   }
-  const entry = parsed.output as ListEntries[L];
+  return { read, misfits };
+}
+
+function whole<L extends ListName>(
+  list: L,
+  { read, misfits }: MembersReading,
+  standIns: readonly StandIn[],
+): EntryReading<L> {
+  if (misfits.length > 0) return { ok: false, misfits };
+  // Every member has been read by its own schema.
+  const entry = read as unknown as ListEntries[L];
   const doubt = list === 'lenses' ? lensRangeDoubt(entry as Lens) : null;
   return doubt === null
-    ? { ok: true, entry }
+    ? { ok: true, entry, standIns }
     : { ok: false, misfits: [{ member: 'longest', expected: bare(doubt), got: (entry as Lens).longest }] };
 }
 

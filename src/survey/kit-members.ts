@@ -63,5 +63,6 @@ export const kitMembers: { readonly [L in ListName]: readonly Member<L>[] } = {
     free('climbAttitude', 'Nose attitude in the climb', 'degrees'),
     free('rpm', 'Propeller or rotor speed', 'rpm'),
     free('blades', 'Blades', 'count'),
+    free('tailSpan', 'Span of the tailplane', 'metres'),
   ],
 };

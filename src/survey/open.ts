@@ -156,6 +156,12 @@ function withIds(list: readonly Json[], problems: Problem[]): SurveyFeature[] {
         reason: `features.${i}.id: ${entry['id'] === undefined ? 'missing' : `not usable (${shown(entry['id'])})`}; it is "${id}" now`,
         used: true,
       });
+    else if (own === id && typeof entry['id'] === 'number')
+      problems.push({
+        id,
+        reason: `features.${i}.id: expected text, got the number ${shown(entry['id'])}; it is "${id}" now`,
+        used: true,
+      });
     else if (own !== id)
       problems.push({
         id,

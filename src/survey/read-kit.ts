@@ -50,7 +50,13 @@ function readList<L extends ListName>(
     }
     const { key } = reading.entry;
     if (seen.has(key)) aside(`${path}.${i}.key: "${key}" is there already; the first one is used`);
-    else read.push(reading.entry);
+    else {
+      read.push(reading.entry);
+      for (const { member, expected, got, used, of } of reading.standIns)
+        doubt(
+          `${path}.${i}.${member}: expected ${expected}, got ${shown(got)}; ${used} is used instead, as of the ${of}, which is nearest in size`,
+        );
+    }
     seen.add(key);
   }
   return read.length > 0 ? read : starter;

@@ -1,5 +1,8 @@
 import { parseNumber } from './number';
 
+/** Any angle in degrees brought into [0, 360). */
+export const wrap360 = (degrees: number): number => ((degrees % 360) + 360) % 360;
+
 /** Magnetic declination, degrees with east positive: "1.2° east", "0.4° west", "0.0°". */
 export function formatDeclination(degrees: number): string {
   const size = Math.abs(degrees).toFixed(1);

@@ -1,3 +1,5 @@
+import { wrap360 } from './angle';
+
 const points = [
   'north',
   'north-north-east',
@@ -19,6 +21,6 @@ const points = [
 
 /** The nearest of the sixteen points of the compass to a bearing in degrees, in words. */
 export function compassWords(bearing: number): string {
-  const turned = ((bearing % 360) + 360) % 360;
+  const turned = wrap360(bearing);
   return points[Math.round(turned / 22.5) % 16] as string;
 }

@@ -1,3 +1,4 @@
+import { wrap360 } from './angle';
 import { metresToFeet, type LengthUnit } from './length';
 import { metresPerSecondPer, type SpeedUnit } from './speed';
 
@@ -53,7 +54,7 @@ export type BearingStyle = 'three-digits' | 'plain';
 
 /** A bearing in degrees, "089°" or "89°"; 360 reads as 000. */
 export function bearing(deg: number, style: BearingStyle = 'three-digits'): string {
-  const whole = ((Math.round(deg) % 360) + 360) % 360;
+  const whole = wrap360(Math.round(deg));
   return `${String(whole).padStart(style === 'plain' ? 1 : 3, '0')}°`;
 }
 

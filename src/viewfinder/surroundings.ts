@@ -107,7 +107,7 @@ export class Surroundings {
   }
 
   #addBlock(block: Block): void {
-    if (block.sight === 'mesh') {
+    if (block.looks === 'wires') {
       const texture = meshTexture(1);
       const material = this.#material(
         { map: texture, transparent: true, side: DoubleSide, depthTest: true, color: 0xffffff },
@@ -118,7 +118,7 @@ export class Surroundings {
       this.#add(walls(block, false), material, order.fence).userData['fence'] = true;
       return;
     }
-    const leaf = block.sight === 'leaf';
+    const leaf = block.looks === 'leaves';
     const material = this.#material(
       { color: leaf ? 0x5b6c3d : 0xb0a898, flatShading: true, side: DoubleSide },
       true,

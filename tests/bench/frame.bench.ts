@@ -5,7 +5,7 @@ import { viewPoint } from '../../src/figures/frame/from-eye';
 import { lensCoverage } from '../../src/figures/optics/lens-coverage';
 import { landscape } from '../../src/figures/optics/framing';
 import { nothingPinned } from '../../src/figures/optics/settings';
-import { outlookOf } from '../../src/figures/spot-figures';
+import { outlookOf } from '../../src/figures/outlook';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { readContents } from '../../src/survey/contents';
 import { openSurvey } from '../../src/survey/open';

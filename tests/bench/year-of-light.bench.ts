@@ -1,5 +1,6 @@
 import { readContents } from '../../src/survey/contents';
-import { outlookOf, stillViewsOf } from '../../src/figures/spot-figures';
+import { outlookOf } from '../../src/figures/outlook';
+import { stillViewsOf } from '../../src/figures/when/still-views';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { lightRow } from '../../src/figures/when/light-row';
 import { yearGrid } from '../../src/time/year-grid';

@@ -1,11 +1,13 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage } from './page';
+import { closeBrowser, onePage } from './page';
 
 afterAll(closeBrowser);
 
+const opened = onePage({ map: false });
+
 describe('comparing moment A with moment B', () => {
   it('[B30] puts A and B side by side for the selected spot, with the factors of the score', async () => {
-    const { page, context, complaints } = await openPage({ map: false });
+    const { page, complaints } = opened;
     await page.getByRole('button', { name: /^Orchard Path/ }).click();
     const sheet = page.getByLabel('What is selected');
     await expect.poll(() => sheet.innerText()).toMatch(/25 arrival/);
@@ -13,11 +15,10 @@ describe('comparing moment A with moment B', () => {
     expect(text).toMatch(/(front|side|back|top)-lit/);
     expect(text).toMatch(/\d+ mm/);
     expect(complaints).toEqual([]);
-    await context.close();
   });
 
   it('[B31] a quick choice sets a moment an hour before sunset, and the figures follow', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     const time = page.getByLabel('B', { exact: true });
     expect(await time.inputValue()).toBe('19:00');
     const choice = page.getByLabel('Set B by the sun');
@@ -26,16 +27,14 @@ describe('comparing moment A with moment B', () => {
     await expect.poll(() => time.inputValue()).toMatch(/^20:0\d$/);
     await page.keyboard.press('Control+z');
     await expect.poll(() => time.inputValue()).toBe('19:00');
-    await context.close();
   });
 
   it('[B32] shows other paths when the traffic turns round', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     await page.getByRole('button', { name: /^Mill Lane/ }).click();
     const sheet = page.getByLabel('What is selected');
     await expect.poll(() => sheet.innerText()).toMatch(/25 arrival/);
     await page.getByRole('button', { name: 'Turn the traffic round' }).click();
     await expect.poll(() => sheet.innerText()).toMatch(/07 arrival/);
-    await context.close();
   });
 });

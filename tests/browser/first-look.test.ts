@@ -1,12 +1,16 @@
 import { afterAll, describe, expect, inject, it } from 'vitest';
-import { closeBrowser, mapReady, openPage } from './page';
+import { closeBrowser, openPage } from './page';
 
 afterAll(closeBrowser);
 
 describe('the first look', () => {
+  // The map's own requests: B145.
   it('[B1] shows the sample site with nothing asked of the network but the page itself', async () => {
     const asked: string[] = [];
-    const { page, context, complaints } = await openPage({ onRequest: (url) => asked.push(url) });
+    const { page, context, complaints } = await openPage({
+      map: false,
+      onRequest: (url) => asked.push(url),
+    });
     await expect.poll(() => page.getByLabel('Name of the survey').inputValue()).toBe('Tolverby');
     await page.getByRole('heading', { name: 'Runways 2' }).waitFor();
     await page.getByRole('heading', { name: 'Standing spots 5' }).waitFor();
@@ -25,13 +29,12 @@ describe('the first look', () => {
   });
 
   it('[B3] fits a phone of 360 px: nothing is wider than the page', async () => {
-    const { page, context } = await openPage({ width: 360, height: 740, touch: true });
+    const { page, context } = await openPage({ width: 360, height: 740, touch: true, map: false });
     for (const tab of ['Survey', 'Airfield', 'Light', 'Map']) {
       await page.getByRole('button', { name: tab, exact: true }).click();
       const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect(wider, tab).toBeLessThanOrEqual(0);
     }
-    await mapReady(page);
     await context.close();
   });
 });

@@ -13,7 +13,13 @@ async function visit(
   { map }: { map: boolean },
 ): Promise<{ context: BrowserContext; page: Page }> {
   if (!map) alter(server, (path, text) => (path.includes('/map-view-') ? neverThere : text));
-  const context = await (await browser).newContext({ locale: 'en-GB', reducedMotion: 'reduce' });
+  const context = await (
+    await browser
+  ).newContext({
+    locale: 'en-GB',
+    reducedMotion: 'reduce',
+    viewport: { width: 1100, height: 500 },
+  });
   const page = await context.newPage();
   await page.goto(server.url);
   await surveyName(page).waitFor();

@@ -1,9 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage } from './page';
+import { closeBrowser, onePage } from './page';
 
 afterAll(closeBrowser);
+
+const opened = onePage({ map: false });
 
 const name = (page: Page) => page.getByLabel('Name of the survey');
 
@@ -44,7 +46,7 @@ const survey = (siteName: string, features: unknown[] = [runway]) =>
 
 describe('keeping a survey', () => {
   it('[B40] saves GeoJSON that opens again as the same bytes, unknown members included', async () => {
-    const { page, context, complaints } = await openPage({ map: false });
+    const { page, complaints } = opened;
     const strange = {
       ...runway,
       id: 'w1',
@@ -61,18 +63,16 @@ describe('keeping a survey', () => {
     await expect.poll(() => name(page).inputValue()).toBe('Strangefield');
     expect((await saved(page)).text).toBe(first.text);
     expect(complaints).toEqual([]);
-    await context.close();
   });
 
   it('[B41] is there again after a reload, as it was left', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     await name(page).fill('Left like this');
     await name(page).press('Enter');
     await expect.poll(() => page.locator('body').innerText()).toContain('Kept on this device');
     await page.reload();
     await name(page).waitFor();
     await expect.poll(() => name(page).inputValue()).toBe('Left like this');
-    await context.close();
   });
 
   it.each([
@@ -82,16 +82,15 @@ describe('keeping a survey', () => {
   ])(
     '[B42] a file that is %s is refused with the place, and the open survey stays',
     async (_, text, reason) => {
-      const { page, context } = await openPage({ map: false });
+      const { page } = opened;
       await open(page, { name: 'broken.geojson', text });
       await expect.poll(() => page.locator('body').innerText()).toMatch(reason);
       expect(await name(page).inputValue()).toBe('Tolverby');
-      await context.close();
     },
   );
 
   it('[B43] uses the features that can be used and lists the rest', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     const far = {
       ...runway,
       id: 'far',
@@ -112,11 +111,10 @@ describe('keeping a survey', () => {
       .click();
     await expect.poll(() => page.locator('body').innerText()).toMatch(/latitude 147 is not within ±90/);
     expect((JSON.parse((await saved(page)).text) as { features: unknown[] }).features).toHaveLength(2);
-    await context.close();
   });
 
   it('[B44] shows a survey of a newer version, and changes nothing in it', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     const text = JSON.stringify({
       type: 'FeatureCollection',
       sunside: { version: 99, site: { name: 'Later' } },
@@ -127,11 +125,10 @@ describe('keeping a survey', () => {
     expect((await name(page).isDisabled()) || (await name(page).getAttribute('readonly')) !== null).toBe(
       true,
     );
-    await context.close();
   });
 
   it('[B45] takes a dropped file', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     const transfer = await page.evaluateHandle((text) => {
       const data = new DataTransfer();
       data.items.add(new File([text], 'dropped.geojson', { type: 'application/geo+json' }));
@@ -140,6 +137,5 @@ describe('keeping a survey', () => {
     await page.dispatchEvent('body', 'dragover', { dataTransfer: transfer });
     await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
     await expect.poll(() => name(page).inputValue()).toBe('Dropped');
-    await context.close();
   });
 });

@@ -2,7 +2,7 @@ import { chromium } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { chromiumArgs, chromiumPath } from '../support/chromium';
 import { serveStatically } from '../support/static-server';
-import { mapReady } from './page';
+import { leaveMapOut, mapReady } from './page';
 import { rename, statusOf, surveyName } from './tabs';
 
 it('[B146] works over plain http in a local network, and says in Preferences what the browser withholds', async () => {
@@ -12,7 +12,11 @@ it('[B146] works over plain http in a local network, and says in Preferences wha
     // Any name but localhost makes the page insecure, as an address in a local network does.
     args: [...chromiumArgs, '--host-resolver-rules=MAP lan.test 127.0.0.1'],
   });
-  const page = await browser.newPage({ locale: 'en-GB', reducedMotion: 'reduce' });
+  const page = await browser.newPage({
+    locale: 'en-GB',
+    reducedMotion: 'reduce',
+    viewport: { width: 1100, height: 500 },
+  });
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {
@@ -31,6 +35,8 @@ it('[B146] works over plain http in a local network, and says in Preferences wha
   expect(there).toEqual([false, false, false, false, false]);
   await rename(page, 'From the car');
   await expect.poll(() => statusOf(page)).toBe('Kept on this device');
+  // The map has shown that it draws; a second start of it would show nothing new.
+  await leaveMapOut(page.context());
   await page.reload();
   await expect.poll(() => surveyName(page).inputValue()).toBe('From the car');
   await page.getByRole('button', { name: 'Surveys', exact: true }).click();

@@ -1,8 +1,10 @@
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage } from './page';
+import { closeBrowser, onePage } from './page';
 
 afterAll(closeBrowser);
+
+const opened = onePage({ map: false });
 
 const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
 const clock = (page: Page, moment: 'A' | 'B') => page.getByLabel(moment, { exact: true });
@@ -22,7 +24,7 @@ async function grab(page: Page, moment: 'A' | 'B'): Promise<{ x: number; y: numb
 
 describe('the bar of the day', () => {
   it('[B33] drags a moment in one step, to five minutes', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     expect(await clock(page, 'A').inputValue()).toBe('08:00');
     const { x, y } = await grab(page, 'A');
     for (const dx of [7, 19, 40]) await page.mouse.move(x + dx, y);
@@ -32,11 +34,10 @@ describe('the bar of the day', () => {
     await page.keyboard.press('Control+z');
     await expect.poll(() => clock(page, 'A').inputValue()).toBe('08:00');
     expect(await undo(page).isDisabled()).toBe(true);
-    await context.close();
   });
 
   it('[B34] Escape gives a drag up, and what the pointer does after it is nothing', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     const { x, y } = await grab(page, 'B');
     await page.mouse.move(x - 50, y);
     await expect.poll(() => clock(page, 'B').inputValue()).not.toBe('19:00');
@@ -45,11 +46,10 @@ describe('the bar of the day', () => {
     await page.mouse.up();
     await expect.poll(() => clock(page, 'B').inputValue()).toBe('19:00');
     expect(await undo(page).isDisabled()).toBe(true);
-    await context.close();
   });
 
   it('[B35] steps by the arrow keys, five minutes each', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     await handle(page, 'A').focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');
@@ -57,13 +57,12 @@ describe('the bar of the day', () => {
     await page.keyboard.press('PageDown');
     await expect.poll(() => clock(page, 'A').inputValue()).toBe('07:10');
     expect(await handle(page, 'A').getAttribute('aria-valuetext')).toBe('07:10');
-    await context.close();
   });
 });
 
 describe('the date', () => {
   it('[B36] goes a day on and back; rise and set follow', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     const date = page.getByLabel('Date at the airfield');
     const strip = page.getByLabel('Date and moments');
     await page.getByRole('button', { name: 'Next day' }).click();
@@ -74,13 +73,12 @@ describe('the date', () => {
     await date.fill('2026-12-21');
     await expect.poll(() => strip.innerText()).toMatch(/sunrise 07:[34]\d, sunset 15:[34]\d/);
     expect(await strip.innerText()).toMatch(/UTC\+01:00/);
-    await context.close();
   });
 });
 
 describe('a path', () => {
   it('[B37] is followed by the arrow keys, 20 m each, from the best point on', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     await page.getByRole('button', { name: /^Mill Lane/ }).click();
     await page.getByRole('button', { name: 'Go along this path' }).first().click();
     const slider = page.getByLabel('Move along the path');
@@ -95,13 +93,12 @@ describe('a path', () => {
     await slider.press('ArrowLeft');
     await slider.press('ArrowLeft');
     await expect.poll(metres).toBe(begun + 20);
-    await context.close();
   });
 });
 
 describe('subject and body', () => {
   it('[B38] are chosen by the keyboard and leave no undo step', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     const chooser = page.locator('summary', { hasText: 'Subject and kit' });
     await chooser.focus();
     await chooser.press('Enter');
@@ -112,6 +109,5 @@ describe('subject and body', () => {
     await page.getByLabel('Body').selectOption('full-frame');
     await expect.poll(() => left.innerText()).toMatch(/Glider — typical size, Full frame/);
     expect(await undo(page).isDisabled()).toBe(true);
-    await context.close();
   });
 });

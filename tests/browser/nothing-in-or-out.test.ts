@@ -4,7 +4,7 @@ import { closeBrowser, openPage, pixelOf, type Opened } from './page';
 const requests: string[] = [];
 let opened: Opened;
 beforeAll(async () => {
-  opened = await openPage({ onRequest: (url) => requests.push(url) });
+  opened = await openPage({ width: 1100, height: 600, onRequest: (url) => requests.push(url) });
 });
 afterAll(closeBrowser);
 
@@ -108,7 +108,7 @@ describe('requests', () => {
       await closeDialog();
     }
     await page.reload();
-    await page.waitForSelector('[data-ready="true"]');
+    await page.getByLabel('Name of the survey').waitFor();
     // An airfield of the catalogue.
     await page.locator('body').press('/');
     await page.getByRole('combobox', { name: /Code, name or town/ }).fill('EGLL');

@@ -1,5 +1,21 @@
+/**
+ * How to write a browser test.
+ *
+ * - The built program runs in Chromium: `npm run build` first when a single file is run. One page a file (or a
+ *   describe): `const opened = onePage({ map: false })` at its top opens it, puts it back to a first visit before each
+ *   test, and closes it. Tests that build upon each other take `openPage` in a `beforeAll` and tidy up themselves, by
+ *   undo for example: with the map that is the way, since a new start of it costs seconds.
+ * - Without the map unless the test is about it: it is drawn in software, and each frame costs processor. Then choose
+ *   the smallest page that shows what is asked (from 1081 px wide the panels lie beside the map; a phone is 360 x 740).
+ * - Wait for what a person would see (`waitFor`, `expect.poll`), never for a time. `complaints` has what the console
+ *   and the content security policy objected to: expect it to be empty once a file.
+ * - To look at a page while writing: `await shot(page, 'wind-record')` puts a picture into `tests/browser/shots`, which
+ *   is not kept in the repository. Take the line out again.
+ * - What runs for more than 20 s on an idle machine belongs to `npm run thorough`: `it.skipIf(!thorough)`.
+ */
+import { resolve } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { inject } from 'vitest';
+import { afterAll, beforeAll, beforeEach, inject } from 'vitest';
 import { launchChromium } from '../support/chromium';
 
 export interface Opened {
@@ -69,12 +85,67 @@ export async function openPage({
   });
   if (onRequest) page.on('request', (request) => onRequest(request.url()));
   if (!map) await leaveMapOut(context);
+  await start(page, map);
+  return { page, context, complaints };
+}
+
+async function start(page: Page, map: boolean): Promise<void> {
   await page.goto(inject('baseUrl'));
   if (map) await mapReady(page);
   else await page.getByLabel('Name of the survey').waitFor();
   // Type that arrives later moves what a test is about to take hold of.
   await page.evaluate(async () => void (await document.fonts.ready));
-  return { page, context, complaints };
+}
+
+/** One page for the tests of a file or a describe: each finds it as on a first visit. */
+export function onePage(options: OpenOptions = {}): Opened {
+  let opened: Opened | null = null;
+  let used = false;
+  const there = (): Opened => {
+    if (!opened) throw new Error('expected the page to be used within a test');
+    return opened;
+  };
+  beforeAll(async () => {
+    opened = await openPage(options);
+  });
+  beforeEach(async () => {
+    if (used) await firstVisit(there(), options.map ?? true);
+    used = true;
+  });
+  afterAll(() => opened?.context.close());
+  return {
+    get page() {
+      return there().page;
+    },
+    get context() {
+      return there().context;
+    },
+    get complaints() {
+      return there().complaints;
+    },
+  };
+}
+
+/** Forgets all that the page has kept, and starts it again: at half of what a context of its own costs. */
+async function firstVisit({ page, context, complaints }: Opened, map: boolean): Promise<void> {
+  await forget(page, context);
+  await start(page, map);
+  complaints.length = 0;
+}
+
+/** Leaves the page and clears what it has kept on the device. */
+export async function forget(page: Page, context: BrowserContext): Promise<void> {
+  // The page's last words are written as it goes, and cleared with the rest.
+  await page.goto('about:blank');
+  const devtools = await context.newCDPSession(page);
+  const { origin } = new URL(inject('baseUrl'));
+  await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: 'all' });
+  await devtools.detach();
+}
+
+/** A picture of the page for whoever writes a test; see the top of this file. */
+export async function shot(page: Page, name: string): Promise<void> {
+  await page.screenshot({ path: resolve(import.meta.dirname, 'shots', `${name}.png`) });
 }
 
 /** The map's chunk never arrives, as on a very slow line; all else runs. */

@@ -1,11 +1,13 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage } from './page';
+import { closeBrowser, onePage } from './page';
 
 afterAll(closeBrowser);
 
+const opened = onePage({ map: false });
+
 describe('surveying a new airfield from home', () => {
   it('[B10] finds an airfield by code with the keyboard alone and fills the survey in', async () => {
-    const { page, context, complaints } = await openPage({ map: false });
+    const { page, complaints } = opened;
     await page.locator('body').press('/');
     const box = page.getByRole('combobox', { name: /Code, name or town/ });
     await box.waitFor();
@@ -22,11 +24,10 @@ describe('surveying a new airfield from home', () => {
     await page.getByRole('button', { name: /^08L\/26R/ }).click();
     await expect.poll(() => page.getByLabel('What is selected').innerText()).toMatch(/Length\s+[34],\d{3} m/);
     expect(complaints).toEqual([]);
-    await context.close();
   });
 
   it('[B11] narrows while typing, by name and town, and says when nothing fits', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page } = opened;
     await page.getByRole('button', { name: 'Find airfield' }).click();
     const box = page.getByRole('combobox', { name: /Code, name or town/ });
     await box.fill('keflavik');
@@ -39,17 +40,15 @@ describe('surveying a new airfield from home', () => {
     await page.keyboard.press('Escape');
     await page.getByRole('dialog').waitFor({ state: 'hidden' });
     expect(await page.getByLabel('Name of the survey').inputValue()).toBe('Tolverby');
-    await context.close();
   });
 
   it('[B12] goes to an airfield whose runways are not located, to be drawn', async () => {
-    const { page, context } = await openPage();
+    const { page } = opened;
     await page.getByRole('button', { name: 'Find airfield' }).click();
     await page.getByRole('combobox', { name: /Code, name or town/ }).fill('airstrip');
     const unlocated = page.getByRole('dialog').getByRole('option').filter({ hasText: /draw/i }).first();
     await unlocated.click();
     await page.getByRole('dialog').waitFor({ state: 'hidden' });
     await expect.poll(() => page.locator('body').innerText()).toMatch(/Draw it by its two ends/);
-    await context.close();
   });
 });

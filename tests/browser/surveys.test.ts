@@ -53,16 +53,16 @@ async function importFiles(
 
 describe('the surveys on this device', () => {
   it('[K10] teaches the next step while nothing is kept', async () => {
-    const { page, context, complaints } = await openProfile();
+    const { page, complaints, done } = await openProfile();
     await openList(page);
     expect(await dialog(page).innerText()).toContain('Nothing is kept yet');
     expect(await rows(page).count()).toBe(0);
     expect(complaints).toEqual([]);
-    await context.close();
+    await done();
   });
 
   it('[K11] opens, duplicates, renames in place and deletes, with undo', async () => {
-    const { page, context, complaints } = await openProfile();
+    const { page, complaints, done } = await openProfile();
     await rename(page, 'South bank');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await openList(page);
@@ -89,11 +89,11 @@ describe('the surveys on this device', () => {
     await expect.poll(() => titles(page)).toEqual(['North bankopen here', 'South bank']);
     expect(await surveyName(page).inputValue()).toBe('North bank');
     expect(complaints).toEqual([]);
-    await context.close();
+    await done();
   });
 
   it('[K12] puts a deleted survey back after a reload too, and forgets it when told so', async () => {
-    const { page, context } = await openProfile();
+    const { page, done } = await openProfile();
     await rename(page, 'Thrown away');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await openList(page);
@@ -111,11 +111,11 @@ describe('the surveys on this device', () => {
     await dialog(page).getByRole('button', { name: 'Delete for good Thrown away' }).click();
     await expect.poll(() => dialog(page).getByText('Deleted (1)').count()).toBe(0);
     expect(await titles(page)).toEqual([]);
-    await context.close();
+    await done();
   });
 
   it('[K13] imports several files, says which were none, and knows what it has', async () => {
-    const { page, context } = await openProfile();
+    const { page, done } = await openProfile();
     await openList(page);
     const files = [
       { name: 'a.geojson', content: survey('Airfield A', 2) },
@@ -133,7 +133,7 @@ describe('the surveys on this device', () => {
     await importFiles(page, files);
     await dialog(page).getByText('2 were there already.').waitFor();
     expect(await titles(page)).toHaveLength(2);
-    await context.close();
+    await done();
   });
 
   it('[K14] saves all as one archive, which another device imports', async () => {
@@ -151,7 +151,7 @@ describe('the surveys on this device', () => {
     ]);
     expect(download.suggestedFilename()).toMatch(/^sunside-surveys-\d{4}-\d\d-\d\d\.zip$/);
     const archive = new Uint8Array(await readFile(await download.path()));
-    await first.context.close();
+    await first.done();
     const inside = unzipSync(archive);
     expect(Object.keys(inside).sort()).toEqual([
       'großer-zaun.geojson',
@@ -165,11 +165,11 @@ describe('the surveys on this device', () => {
     await importFiles(second.page, [{ name: 'all.zip', content: archive }]);
     await dialog(second.page).getByText('3 surveys are in the list now.').waitFor();
     expect((await titles(second.page)).sort()).toEqual(['Großer Zaun', 'Same name', 'Same name']);
-    await second.context.close();
+    await second.done();
   });
 
   it('[K15] takes dropped files', async () => {
-    const { page, context } = await openProfile();
+    const { page, done } = await openProfile();
     await openList(page);
     const transfer = await page.evaluateHandle((text) => {
       const data = new DataTransfer();
@@ -180,11 +180,11 @@ describe('the surveys on this device', () => {
     await page.dispatchEvent('dialog', 'drop', { dataTransfer: transfer });
     await expect.poll(() => titles(page)).toEqual(['Dropped here']);
     expect(await surveyName(page).inputValue()).toBe('Tolverby');
-    await context.close();
+    await done();
   });
 
   it('[K16] works by keyboard alone', async () => {
-    const { page, context } = await openProfile();
+    const { page, done } = await openProfile();
     await rename(page, 'First');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await page.getByRole('button', { name: 'Surveys', exact: true }).focus();
@@ -213,14 +213,14 @@ describe('the surveys on this device', () => {
     await page.keyboard.press('Escape');
     await expect.poll(() => dialog(page).count()).toBe(0);
     expect(await focused()).toBe('Surveys');
-    await context.close();
+    await done();
   });
 
   it.each([
     [1280, 800],
     [360, 740],
   ])('[K17] is accessible, and nothing is cut off, at %i x %i', async (width, height) => {
-    const { page, context } = await openProfile({ width, height });
+    const { page, done } = await openProfile({ width, height });
     await openList(page);
     const long = `${'A very long name of a field '.repeat(4)}Donaudampfschifffahrtsgesellschaftsaerodrome`;
     await importFiles(page, [
@@ -247,13 +247,13 @@ describe('the surveys on this device', () => {
         .map((target) => target.textContent),
     );
     expect(small).toEqual([]);
-    await context.close();
+    await done();
   });
 });
 
 describe('two tabs on one survey', () => {
   it('[K2] the other tab follows at once when it has nothing unsaved', async () => {
-    const { page, context, complaints } = await openProfile();
+    const { page, context, complaints, done } = await openProfile();
     await rename(page, 'Shared');
     await expect.poll(() => statusOf(page)).toBe(kept);
     const other = await openTab(context);
@@ -266,12 +266,12 @@ describe('two tabs on one survey', () => {
     await expect.poll(() => surveyName(page).inputValue()).toBe('Changed back');
     expect(await page.getByRole('alert').count()).toBe(0);
     expect(complaints).toEqual([]);
-    await context.close();
+    await done();
   });
 
   /** Both tabs change the survey within the 250 ms before the first of them writes. */
   async function conflicting() {
-    const { page, context } = await openProfile();
+    const { page, context, done } = await openProfile();
     await rename(page, 'Start');
     await expect.poll(() => statusOf(page)).toBe(kept);
     const other = await openTab(context);
@@ -286,11 +286,11 @@ describe('two tabs on one survey', () => {
     await expect.poll(() => statusOf(other)).toBe('Saving …');
     await rename(page, 'Mine was first');
     await other.getByRole('alert').waitFor();
-    return { page, other, context };
+    return { page, other, done };
   }
 
   it('[K2] unsaved changes in both: keep mine as a copy', async () => {
-    const { page, other, context } = await conflicting();
+    const { page, other, done } = await conflicting();
     expect(await surveyName(other).inputValue()).toBe('Theirs is late');
     await other.getByRole('button', { name: 'Keep mine as a copy' }).click();
     await expect.poll(() => statusOf(other)).toBe(kept);
@@ -298,21 +298,21 @@ describe('two tabs on one survey', () => {
     expect(await surveyName(page).inputValue()).toBe('Mine was first');
     await openList(page);
     expect(await titles(page)).toEqual(['Theirs is late (copy)', 'Mine was firstopen here']);
-    await context.close();
+    await done();
   });
 
   it('[K2] unsaved changes in both: take theirs', async () => {
-    const { page, other, context } = await conflicting();
+    const { page, other, done } = await conflicting();
     await other.getByRole('button', { name: 'Take theirs' }).click();
     await expect.poll(() => surveyName(other).inputValue()).toBe('Mine was first');
     expect(await other.getByRole('alert').count()).toBe(0);
     await openList(page);
     expect(await titles(page)).toEqual(['Mine was firstopen here']);
-    await context.close();
+    await done();
   });
 
   it('[K2] learns of it when it writes, where tabs cannot tell each other', async () => {
-    const { page, context } = await openProfile();
+    const { page, context, done } = await openProfile();
     await rename(page, 'Start');
     await expect.poll(() => statusOf(page)).toBe(kept);
     const other = await openTab(context, () => Reflect.deleteProperty(window, 'BroadcastChannel'));
@@ -325,11 +325,11 @@ describe('two tabs on one survey', () => {
     await expect.poll(() => statusOf(page)).toBe(kept);
     await other.getByRole('button', { name: 'Take theirs' }).click();
     await expect.poll(() => surveyName(other).inputValue()).toBe('Mine goes on');
-    await context.close();
+    await done();
   });
 
   it('says when the survey was deleted in another tab, and keeps it again when it is changed', async () => {
-    const { page, context } = await openProfile();
+    const { page, context, done } = await openProfile();
     await rename(page, 'Fought over');
     await expect.poll(() => statusOf(page)).toBe(kept);
     const other = await openTab(context);
@@ -338,13 +338,13 @@ describe('two tabs on one survey', () => {
     await page.getByText('This survey was deleted in another tab.').waitFor();
     await rename(page, 'Not given up');
     await expect.poll(() => titles(other)).toEqual(['Not given up']);
-    await context.close();
+    await done();
   });
 });
 
 describe('a page that goes right after a change', () => {
   it('[K5] has kept it: reloaded', async () => {
-    const { page, context } = await openProfile();
+    const { page, done } = await openProfile();
     await rename(page, 'Typed and reloaded');
     await page.reload();
     await surveyName(page).waitFor();
@@ -353,7 +353,7 @@ describe('a page that goes right after a change', () => {
       Object.keys(localStorage).filter((key) => key.includes('last-words')),
     );
     expect(left).toEqual([]);
-    await context.close();
+    await done();
   });
 
   it('[K5] has kept it: closed', async () => {
@@ -421,12 +421,12 @@ describe('a browser that keeps nothing', () => {
   });
 
   it('says in the list whether the browser may clear it', async () => {
-    const { page, context } = await openProfile();
+    const { page, done } = await openProfile();
     await openList(page);
     expect(await dialog(page).innerText()).toMatch(
       /may clear these surveys when space runs short: save files too|promised not to clear/,
     );
-    await context.close();
+    await done();
   });
 });
 

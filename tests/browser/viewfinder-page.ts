@@ -1,7 +1,8 @@
 import { frameFor, type FrameChoice } from '../../src/figures/frame/frame-for';
 import { landscape, type Hold } from '../../src/figures/optics/framing';
 import { nothingPinned, type Pinned } from '../../src/figures/optics/settings';
-import { outlookOf, spotFigures } from '../../src/figures/spot-figures';
+import { outlookOf } from '../../src/figures/outlook';
+import { spotFigures } from '../../src/figures/spot-figures';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { readContents } from '../../src/survey/contents';
 import { openSurvey } from '../../src/survey/open';

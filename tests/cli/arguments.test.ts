@@ -19,6 +19,8 @@ describe('arguments of the figures command', () => {
       day: null,
       settings: null,
       terrain: null,
+      lenses: false,
+      sky: null,
     });
     expect(value('--body', 'b', 'a.geojson', '--subject=s', '--terrain', 't.tif')).toMatchObject({
       file: 'a.geojson',
@@ -61,10 +63,12 @@ describe('arguments of the figures command', () => {
   test('[F300] focal length, f-number, shutter and sky in the ways that people write them', () => {
     const settings = ['--at-focal', '400mm', '--aperture', 'f/7.1', '--shutter', '1/500', '--sky', 'hazy'];
     expect(value('a', '--lens', 'l', ...settings)).toMatchObject({
-      settings: { lens: 'l', focalLength: 400, aperture: 7.1, shutter: 1 / 500, sky: 'hazy' },
+      settings: { lens: 'l', focalLength: 400, aperture: 7.1, shutter: 1 / 500 },
+      sky: { word: 'hazy', direct: 0.8, visibility: null },
     });
     expect(value('a', '--lens', 'l', '--shutter', '0.002', '--aperture', '8')).toMatchObject({
-      settings: { shutter: 0.002, aperture: 8, focalLength: null, sky: 'clear' },
+      settings: { shutter: 0.002, aperture: 8, focalLength: null },
+      sky: null,
     });
     expect(value('a', '--lens', 'l', '--shutter', '2 s')).toMatchObject({ settings: { shutter: 2 } });
   });
@@ -77,7 +81,13 @@ describe('arguments of the figures command', () => {
     ['--shutter', '1/0', /^--shutter: expected seconds above 0, such as 1\/500 or 0.002, got "1\/0"$/],
     ['--shutter', '0', /^--shutter: /],
     ['--shutter', 'fast', /^--shutter: /],
-    ['--sky', 'blue', /^--sky: expected one of clear, hazy, overcast, heavy, got "blue"$/],
+    ['--sky', '1.2', /^--sky: expected one of/],
+    ['--sky', '0.5,0', /^--sky: expected one of/],
+    [
+      '--sky',
+      'blue',
+      /^--sky: expected one of clear, hazy, overcast, heavy, or the share of .*, got "blue"$/,
+    ],
   ])('[F301] %s %j is refused', (option, text, words) => {
     expect(value('a', `${option}=${text}`)).toMatch(words);
     expect(value('a', `${option}=-1`)).toMatch(new RegExp(`^${option}: `));

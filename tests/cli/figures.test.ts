@@ -1,36 +1,16 @@
-import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { EventEmitter } from 'node:events';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { command } from '../../src/cli/figures';
+import { runCommand, startCommand } from '../support/command';
 import { tiff, type TiffPlan } from '../support/tiff';
 import { feature, plainKit, plainSubject, runwayFeature, spotFeature, surveyText } from '../support/contents';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
 let folder = '';
 beforeAll(() => void (folder = mkdtempSync(join(tmpdir(), 'sunside-'))));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-interface Ended {
-  readonly status: number | null;
-  readonly out: string;
-  readonly err: string;
-}
-
-/** Runs the command as `npm run -s figures --` does. */
-function figures(...args: readonly string[]): Promise<Ended> {
-  const child = spawn(process.execPath, ['node_modules/tsx/dist/cli.mjs', 'src/cli/figures.ts', ...args], {
-    cwd: root,
-  });
-  let [out, err] = ['', ''];
-  child.stdout.on('data', (data: Buffer) => (out += data.toString()));
-  child.stderr.on('data', (data: Buffer) => (err += data.toString()));
-  return new Promise((done, failed) => {
-    child.on('error', failed);
-    child.on('close', (status) => done({ status, out, err }));
-  });
-}
 
 function file(name: string, text: string): string {
   const path = join(folder, name);
@@ -122,7 +102,7 @@ interface Printed {
   at: string;
   used: { subject: string; body: string };
   problems: { id: string | null; reason: string; used: boolean }[];
-  runways: { id: string; ends: { designator: string }[] }[];
+  runways: { id: string; declination: number; ends: { designator: string }[] }[];
   spots: {
     id: string;
     runways: { id: string; side: string | null }[];
@@ -130,6 +110,7 @@ interface Printed {
       path: string;
       closest: PrintedSample;
       best: PrintedSample;
+      pass: PrintedSample | null;
       visibleShare: number | null;
       glareShare: number | null;
       hidden: { from: number; to: number; by: string }[];
@@ -138,7 +119,7 @@ interface Printed {
 }
 
 async function printed(...args: readonly string[]): Promise<Printed> {
-  const { status, out, err } = await figures(...args);
+  const { status, out, err } = await runCommand(...args);
   expect(err).toBe('');
   expect(status).toBe(0);
   return JSON.parse(out) as Printed;
@@ -148,7 +129,10 @@ async function printed(...args: readonly string[]): Promise<Printed> {
 let evening: Printed;
 beforeAll(async () => {
   evening = await printed(file('survey.geojson', survey), '--at', '2026-06-21T17:00:00Z');
-}, 60_000);
+});
+
+const hasShape = (value: unknown) =>
+  JSON.stringify(Object.keys(value as object)) === JSON.stringify(Object.keys(sample));
 
 describe('the figures command', () => {
   test('[C1] prints JSON of the shape in section 5 of the design, and nothing else', () => {
@@ -160,6 +144,7 @@ describe('the figures command', () => {
       id: 'string',
       name: 'string',
       sun: { azimuth: 'number', altitude: 'number' },
+      sky: { direct: 'number', visibility: 'number' },
       runways: ['twin', 'half'].map(() => ({
         id: 'string',
         centrelineDistance: 'number',
@@ -170,6 +155,8 @@ describe('the figures command', () => {
         path: 'string',
         closest: { ...sample, flankLit: expect.stringMatching(/boolean|null/) as string },
         best: { ...sample, flankLit: expect.stringMatching(/boolean|null/) as string },
+        // Null where the kit reaches nothing of it, or nothing of the side.
+        pass: expect.toSatisfy((pass: unknown) => pass === 'null' || hasShape(pass)) as object,
         // Null where no sample is usable.
         visibleShare: expect.stringMatching(/number|null/) as string,
         glareShare: expect.stringMatching(/number|null/) as string,
@@ -236,11 +223,11 @@ describe('the figures command', () => {
     const path = file('survey.geojson', survey);
     const at = ['--at', '2026-06-21T17:00:00Z', '--lens', 'long'];
     const options = ['--at-focal', '400', '--aperture', '7.1', '--shutter', '1/500', '--sky', 'overcast'];
-    const [started, pinned] = await Promise.all([printed(path, ...at), printed(path, ...at, ...options)]);
+    const [unpinned, pinned] = await Promise.all([printed(path, ...at), printed(path, ...at, ...options)]);
     const members = 'focalLength aperture shutter iso ev100 near far panRate blurStill propellerArc'.split(
       ' ',
     );
-    for (const { spots } of [started, pinned])
+    for (const { spots } of [unpinned, pinned])
       for (const { closest, best } of spots.flatMap((s) => s.paths))
         for (const sample of [closest, best]) {
           expect(Object.keys(sample)).toEqual([
@@ -259,7 +246,7 @@ describe('the figures command', () => {
       const { iso, ev100 } = best.settings ?? { iso: NaN, ev100: NaN };
       expect(iso).toBeCloseTo(100 * 2 ** (Math.log2(7.1 ** 2 * 500) - ev100), 6);
     }
-    for (const { best } of started.spots.flatMap((s) => s.paths)) {
+    for (const { best } of unpinned.spots.flatMap((s) => s.paths)) {
       const within = Math.max(150, Math.min(400, best.focalLength ?? 150));
       expect(best.settings?.focalLength).toBeCloseTo(within, 9);
     }
@@ -315,6 +302,20 @@ describe('the figures command', () => {
       [[good, '--body', 'nobody'], /--body: the kit has no body "nobody"/],
       [[good, '--lens', 'none'], /--lens: the kit has no lens "none"/],
       [[good, '--lens', 'long', '--aperture', 'f/0'], /--aperture: expected an f-number above 0/],
+      [
+        [good, '--lens', 'long', '--at-focal', '700'],
+        /--at-focal: lens "long" can be set to 150 to 400 mm, or 210 to 560 mm with its 1.4x, not to 700 mm/,
+      ],
+      [[good, '--lens', 'long', '--at-focal', '100'], /--at-focal: lens "long" .* not to 100 mm/],
+      [[good, '--lens', 'long', '--aperture', '4'], /--aperture: lens "long" opens to f\/5.6; f\/4 is wider/],
+      [
+        [good, '--lens', 'long', '--at-focal', '560', '--aperture', '5.6'],
+        /with its 1.4x opens to f\/7.84; f\/5.6 is wider/,
+      ],
+      [[good, '--day', '2026-02-30'], /--day: expected a date/],
+      [['/dev/zero'], /it is a device, and a file or a pipe is expected/],
+      [[folder], /it is a folder/],
+      [[good, '--terrain', '/dev/zero'], /--terrain: .* a device/],
       [[good, '--terrain', join(folder, 'absent.tif')], /--terrain: .*cannot be read/],
       [[good, '--terrain', good], /--terrain: .*no TIFF/],
       [
@@ -331,17 +332,87 @@ describe('the figures command', () => {
         /EPSG:4326.*EPSG:32632/,
       ],
     ];
-    // Four children at a time: the machine has few cores.
-    for (let i = 0; i < refused.length; i += 4) {
-      await Promise.all(
-        refused.slice(i, i + 4).map(async ([args, words]) => {
-          const { status, out, err } = await figures(...args);
-          expect(status, args.join(' ')).toBe(2);
-          expect(out).toBe('');
-          expect(err).toMatch(words);
-          expect(err).toMatch(/^[^\n]+\n$/);
-        }),
-      );
+    for (const [args, words] of refused) {
+      const { status, out, err } = await runCommand(...args);
+      expect(status, args.join(' ')).toBe(2);
+      expect(out).toBe('');
+      expect(err).toMatch(words);
+      expect(err).toMatch(/^[^\n]+\n$/);
     }
-  }, 60_000);
+  });
+
+  test('[C6] a start of its own ends the same: figures with status 0, a refusal with status 2', () => {
+    const path = file('survey.geojson', survey);
+    const good = startCommand(path, '--at', '2026-06-21T17:00:00Z');
+    expect([good.status, good.err]).toEqual([0, '']);
+    expect(JSON.parse(good.out)).toEqual(evening);
+    const bad = startCommand(path, '--wind', '27010P');
+    expect([bad.status, bad.out]).toEqual([2, '']);
+    expect(bad.err).toMatch(/^--wind: "27010P" is no wind[^\n]*\n$/);
+  });
+
+  test('[C50] a date that does not exist is a doubt, not the end', async () => {
+    const odd = surveyText(features, { site: { elevation: 430 }, moments: { date: '2026-02-30' } });
+    const { problems, spots } = await printed(file('odd.geojson', odd), '--at', '2026-06-21T17:00:00Z');
+    expect(problems.map(({ reason }) => reason).join(' ')).toContain('2026-02-30');
+    expect(spots).toHaveLength(2);
+  });
+
+  test.each(['1899-06-21T17:00:00Z', '2014-12-31T12:00:00Z', '2029-12-24T12:00:00Z', '2075-06-21T17:00:00Z'])(
+    '[C51] an instant at the edge of the magnetic models or beyond writes no second line: %s',
+    async (at) => {
+      const said = vi.spyOn(console, 'error');
+      const { problems, runways } = await printed(file('survey.geojson', survey), '--at', at);
+      expect(said).not.toHaveBeenCalled();
+      said.mockRestore();
+      expect(problems.some(({ reason }) => reason.includes('World Magnetic Models'))).toBe(
+        !at.startsWith('2029'),
+      );
+      // Some three degrees east here, in all of these years' nearest models.
+      for (const { declination } of runways) expect(Math.abs(declination - 2.8)).toBeLessThan(1.5);
+    },
+  );
+
+  test('[C52] prints the same, piece by piece, as one text at once', async () => {
+    const path = file('survey.geojson', survey);
+    const { out } = await runCommand(path, '--at', '2026-06-21T17:00:00Z', '--wind', '24015KT');
+    expect(out).toBe(`${JSON.stringify(JSON.parse(out), null, 1)}\n`);
+    const bare = await runCommand(file('bare.geojson', surveyText([])), '--at', '2026-06-21T17:00:00Z');
+    expect(bare.out).toBe(`${JSON.stringify(JSON.parse(bare.out), null, 1)}\n`);
+  });
+
+  test('[C53] says how far it is to a terminal only, and wipes it away', async () => {
+    const many = Array.from({ length: 24 }, (_, i) => spotFeature(`s${i}`, [8.5 + i / 1000, 47.39]));
+    const path = file('many.geojson', surveyText([...features.slice(0, 1), ...many]));
+    const told = async (isTTY: boolean) => {
+      let err = '';
+      const write = (text: string | Uint8Array) => ((err += String(text)), true);
+      await command([path], Date.now(), { out: { write: () => true }, err: { write, isTTY } });
+      return err;
+    };
+    expect(await told(false)).toBe('');
+    const heard = (await told(true)).split('\r');
+    expect(heard.slice(0, 3)).toEqual(['', '1 of 24 spots', '2 of 24 spots']);
+    expect(heard.slice(-2)).toEqual(['24 of 24 spots', '\x1b[K']);
+  });
+
+  test('[C54] waits for a reader that is slower, and keeps the spots one at a time', async () => {
+    const slow = Object.assign(new EventEmitter(), {
+      most: 0,
+      waiting: 0,
+      write(text: string | Uint8Array) {
+        slow.waiting += text.length;
+        slow.most = Math.max(slow.most, slow.waiting);
+        setImmediate(() => {
+          slow.waiting = 0;
+          slow.emit('drain');
+        });
+        return false;
+      },
+    });
+    const path = file('survey.geojson', survey);
+    await command([path], Date.now(), { out: slow, err: { write: () => true } });
+    const { out } = await runCommand(path);
+    expect(slow.most).toBeLessThan(out.length * 0.7);
+  });
 });

@@ -1,12 +1,11 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readArguments } from '../../src/cli/arguments';
 import { flowJson } from '../../src/cli/flow-json';
 import { givenWind } from '../../src/cli/given-wind';
+import { runCommand } from '../support/command';
 import { contentsOf, plainSubject, runwayFeature, surveyText } from '../support/contents';
 
 const at = Date.parse('2026-06-21T12:00:00Z');
@@ -67,7 +66,10 @@ describe('the flow that the figures command adds', () => {
     expect(flow('00000KT')).toMatchObject({
       wind: { from: null, speedKt: 0, gustKt: null },
       ends: Array(4).fill({ headwindKt: 0, crosswindKt: 0 }) as object[],
-      arrivals: ['twin/09#0', 'twin/09#1', 'half/20'],
+      // The longer of the two, of which one end is closed.
+      arrivals: ['half/20'],
+      either: false,
+      light: [],
     });
     expect(flow(null)).toBe(null);
   });
@@ -82,20 +84,23 @@ describe('the flow that the figures command adds', () => {
     expect(readArguments(['a', '--wind', 'x', '--metar', 'y'], at)).toMatchObject({ ok: false });
   });
 
-  test('[F233] the command itself: flow stands beside the rest, a bad wind ends with status 2 and one line', () => {
+  test('[F653] a wind as people write it is understood as well', () => {
+    expect(flow('360/15G25')).toMatchObject({ wind: { from: 360, speedKt: 15, gustKt: 25 } });
+    expect(flow('270/10')).toEqual(flow('27010KT'));
+    expect(flow('VRB03KT')).toMatchObject({ wind: { from: null, speedKt: 3 } });
+    expect(flow('00000KT')).toEqual(flow('calm'));
+    expect(flow('north')).toMatch(/^--wind: "north" is no wind/);
+  });
+
+  test('[F233] the command itself: flow stands beside the rest, a bad wind ends with status 2 and one line', async () => {
     const path = join(folder, 'survey.geojson');
     writeFileSync(path, surveyText(features, sunside));
-    const run = (...args: readonly string[]) =>
-      spawnSync(process.execPath, ['node_modules/tsx/dist/cli.mjs', 'src/cli/figures.ts', path, ...args], {
-        cwd: fileURLToPath(new URL('../../', import.meta.url)),
-        encoding: 'utf8',
-      });
-    const good = run('--at', '2026-06-21T12:00:00Z', '--wind', '27010G18KT');
-    const printed = JSON.parse(good.stdout) as Record<string, unknown>;
+    const good = await runCommand(path, '--at', '2026-06-21T12:00:00Z', '--wind', '27010G18KT');
+    const printed = JSON.parse(good.out) as Record<string, unknown>;
     expect(Object.keys(printed)).toEqual(['at', 'used', 'problems', 'runways', 'spots', 'flow']);
     expect(printed['flow']).toEqual(flow('27010G18KT'));
-    const bad = run('--wind', '270/10');
-    expect([bad.status, bad.stdout]).toEqual([2, '']);
-    expect(bad.stderr).toMatch(/^--wind: "270\/10" is no wind group[^\n]*\n$/);
+    const bad = await runCommand(path, '--wind', '27010P');
+    expect([bad.status, bad.out]).toEqual([2, '']);
+    expect(bad.err).toMatch(/^--wind: "27010P" is no wind[^\n]*\n$/);
   });
 });

@@ -4,7 +4,7 @@ import { cameraOn, poseAt } from '../../src/figures/frame/pose';
 import { sceneryRound } from '../../src/figures/frame/scenery';
 import { destination } from '../../src/figures/geometry/earth';
 import { pathsOf } from '../../src/figures/traffic/paths';
-import { flown } from '../../src/ui/frame/fly';
+import { flown } from '../../src/ui/viewfinder/fly';
 import { contentsOf, feature, plainSubject, runwayFeature, spotFeature } from '../support/contents';
 
 const a = [8.5, 47.4] as const;
@@ -62,7 +62,7 @@ describe('what a viewfinder sees, as numbers', () => {
     expect(strip?.left.at(-1)?.[2]).toBeCloseTo(450 - 422, 0);
     expect(taxiRoutes[0]?.left).toHaveLength(2);
     const [fence] = blocks;
-    expect(fence).toMatchObject({ id: 'fence', closed: false, sight: 'mesh' });
+    expect(fence).toMatchObject({ id: 'fence', closed: false, looks: 'wires' });
     expect((fence?.top[0]?.[2] ?? 0) - (fence?.foot[0]?.[2] ?? 0)).toBeCloseTo(3, 3);
   });
 

@@ -1,19 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { destination } from '../../src/figures/geometry/earth';
-import {
-  bestIndex,
-  closestIndex,
-  flankLitAt,
-  glareAt,
-  lightAngleAt,
-  lightClassAt,
-  scoreAt,
-  sunThere,
-} from '../../src/figures/light-on-view';
+import { bestIndex, closestIndex, scoreAt } from '../../src/figures/best-in-view';
+import { flankLitAt, lightAngleAt, lightClassAt } from '../../src/figures/light-on-view';
+import { glareAt } from '../../src/figures/glare-on-view';
+import { sunThere } from '../../src/figures/light/sun-there';
 import { figuresFor } from '../../src/figures/figures-for';
 import { framingOf, halfDiagonal } from '../../src/figures/optics/framing';
 import { reachOf } from '../../src/figures/optics/reach';
-import { View } from '../../src/figures/view';
+import { PathInView } from '../../src/figures/path-in-view';
 import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../support/contents';
 import { eyeOver, oneSamplePath } from '../support/one-sample';
 
@@ -25,8 +19,8 @@ const sun = (azimuth: number, altitude: number) =>
   sunThere({ azimuth, altitude, geometricAltitude: altitude });
 
 /** An aircraft 800 m away on a bearing, level with the eye or `above` m higher, its nose to a heading. */
-function lookAt(bearing: number, heading: number, above = 0, distance = 800): View {
-  const view = new View();
+function lookAt(bearing: number, heading: number, above = 0, distance = 800): PathInView {
+  const view = new PathInView();
   const path = oneSamplePath(destination(eye, bearing, distance), 400 + above, heading);
   view.look(path.samples, eyeOver(eye, 400), framing);
   return view;
@@ -69,6 +63,25 @@ describe('light on a sample', () => {
       [70 - 10.2, true],
     ] as const)
       expect(flankLitAt(lookAt(70, heading), 0, sun(200, 20)) !== null, String(heading)).toBe(seen);
+  });
+
+  test('[F520] none on the extended centreline, however steep: a centimetre aside turns no flank', () => {
+    // Coming over at 150 m: seen 40 degrees up, far from nose-on in space, straight ahead on the ground.
+    for (const aside of [-5, -0.01, 0, 0.01, 5]) {
+      const view = new PathInView();
+      const place = destination(destination(eye, 70, 180), 160, aside);
+      view.look(oneSamplePath(place, 550, 250).samples, eyeOver(eye, 400), framing);
+      expect(Math.abs(view.cosAspectAt(0)), String(aside)).toBeLessThan(Math.cos((30 * Math.PI) / 180));
+      expect(flankLitAt(view, 0, sun(200, 20)), String(aside)).toBeNull();
+    }
+    // 10 degrees of 180 m are 32 m.
+    const seen = [-36, -28, 28, 36].map((aside) => {
+      const view = new PathInView();
+      const place = destination(destination(eye, 70, 180), 160, aside);
+      view.look(oneSamplePath(place, 550, 250).samples, eyeOver(eye, 400), framing);
+      return flankLitAt(view, 0, sun(160, 20));
+    });
+    expect(seen).toEqual([true, null, null, false]);
   });
 
   test('[F94] from below the class goes by the angle in three dimensions', () => {
@@ -134,5 +147,17 @@ describe('the best and the closest sample', () => {
     expect(seen?.closest).toMatchObject({ station: 0, slantRange: 0, focalLength: null });
     expect(seen?.best.score.total).toBeGreaterThan(0);
     expect(seen?.best.station).toBeGreaterThan(0);
+    // No answer is null, never NaN: there is no direction to look in.
+    const angles = {
+      bearing: null,
+      elevation: null,
+      aspect: null,
+      lightAngle: null,
+      phaseAngle: null,
+      flankLit: null,
+    };
+    expect(seen?.closest).toMatchObject({ ...angles, focalLength35: null, glare: false, hiddenBy: null });
+    expect(Object.values(seen?.closest.score ?? { none: NaN }).every(Number.isFinite)).toBe(true);
+    expect(seen?.closest.score.total).toBe(0);
   });
 });

@@ -50,8 +50,10 @@ describe('the sample site tells what it was made for', () => {
     expect(arrival25.best.score.total).toBeGreaterThan(0.95);
     expect(arrival25.best.light).toBe('front-lit');
     expect(arrival25.glareShare).toBe(0);
-    for (const other of ['deck', 'mill', 'beacon', 'farm'] as const)
+    for (const other of ['deck', 'mill', 'farm'] as const)
       expect(best25('evening', 'orchard'), other).toBeGreaterThan(best25('evening', other) + 0.2);
+    // From the rise a 400 does it as well, a little loose and through more air.
+    expect(best25('evening', 'orchard')).toBeGreaterThan(best25('evening', 'beacon'));
   });
 
   test('the lay-by opposite has the sun behind the aircraft then, and is the better one in the morning', () => {
@@ -80,8 +82,9 @@ describe('the sample site tells what it was made for', () => {
 
   test('the field edge is the place for arrivals of 14, if the farm agrees', () => {
     const total = (spot: Spot) => seen('evening', spot).arrival14.best.score.total;
-    for (const other of ['orchard', 'mill', 'beacon'] as const)
+    for (const other of ['orchard', 'mill'] as const)
       expect(total('farm'), other).toBeGreaterThan(total(other) + 0.5);
+    expect(total('farm')).toBeGreaterThan(total('beacon') + 0.4);
     expect(contents.spots.find((s) => s.id === spots.farm)?.access.status).toBe('ask');
   });
 

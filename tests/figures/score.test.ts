@@ -61,13 +61,13 @@ describe('factors of the score', () => {
   });
 
   test.each([
-    [0, 0.5],
-    [18, 0.7],
+    [0, 0.25],
+    [18, 0.55],
     [45, 1],
     [72, 1],
     [100, 1],
-    [140, 0.65],
-    [180, 0.3],
+    [140, 0.575],
+    [180, 0.15],
   ])('[F65] aspect of %d degrees', (aspect, factor) => {
     expect(aspectFactor(aspect)).toBeCloseTo(factor, 12);
   });

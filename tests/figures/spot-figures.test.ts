@@ -1,12 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { destination } from '../../src/figures/geometry/earth';
-import {
-  allSpotFigures,
-  focalLengthsAlong,
-  inspectPath,
-  outlookOf,
-  spotFigures,
-} from '../../src/figures/spot-figures';
+import { allSpotFigures, spotFigures } from '../../src/figures/spot-figures';
+import { focalLengthsAlong } from '../../src/figures/spot/focal-lengths-along';
+import { inspectPath } from '../../src/figures/spot/inspect-path';
+import { outlookOf } from '../../src/figures/outlook';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../support/contents';
 

@@ -103,7 +103,9 @@ export function workshop(survey: Survey = field, readOnly = false) {
   const desk: Desk = {
     surface,
     document,
-    view,
+    selection: view.selection,
+    hand: view.hand,
+    notices: view,
     newId: () => `new${++made}`,
     contents: () => readContents(document.survey),
     paths: () =>

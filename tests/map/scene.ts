@@ -1,5 +1,7 @@
 import { litSide } from '../../src/figures/light/lit-side';
-import { allSpotFigures, focalLengthsAlong, outlookOf } from '../../src/figures/spot-figures';
+import { allSpotFigures } from '../../src/figures/spot-figures';
+import { focalLengthsAlong } from '../../src/figures/spot/focal-lengths-along';
+import { outlookOf } from '../../src/figures/outlook';
 import type { ElevationGrid } from '../../src/figures/sight/terrain';
 import { pathsOf, type PathFilter } from '../../src/figures/traffic/paths';
 import { metric } from '../../src/map/units';

@@ -8,8 +8,8 @@ import {
 import { groundLine } from '../../src/figures/geometry/earth';
 import { declination } from '../../src/figures/geometry/magnetic';
 import { isLocated, type LocatedRunway } from '../../src/imports/catalogue/doubts';
-import type { Airfield, RunwayFlag } from '../../src/imports/catalogue/types';
-import { everyAirfield, realCatalogue } from '../support/catalogue';
+import type { RunwayFlag } from '../../src/imports/catalogue/types';
+import { everyAirfield, realCatalogue, type WholeAirfield } from '../support/catalogue';
 
 /** Summer of the model's second year (WMM2025); the data are of February of the same year. */
 const instant = Date.UTC(2026, 5, 15);
@@ -29,7 +29,7 @@ interface End {
   readonly apartFromTrue: number | null;
 }
 interface Row {
-  readonly airfield: Airfield;
+  readonly airfield: WholeAirfield;
   readonly runway: LocatedRunway;
   readonly ends: readonly [End, End];
 }
@@ -38,7 +38,7 @@ interface Row {
 const dataChecks: readonly RunwayFlag['kind'][] = ['zero-length', 'far-away', 'length-off', 'at-thresholds'];
 const isSound = ({ runway }: Row) => !runway.flags.some((flag) => dataChecks.includes(flag.kind));
 
-function rowOf(airfield: Airfield, runway: LocatedRunway): Row {
+function rowOf(airfield: WholeAirfield, runway: LocatedRunway): Row {
   const [a, b] = runway.ends;
   const variation = declination(a.position, airfield.elevation, instant);
   const end = (i: 0 | 1): End => {

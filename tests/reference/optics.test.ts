@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { cosPhaseAt, sunThere } from '../../src/figures/light-on-view';
-import { View } from '../../src/figures/view';
+import { cosPhaseAt } from '../../src/figures/light-on-view';
+import { sunThere } from '../../src/figures/light/sun-there';
+import { PathInView } from '../../src/figures/path-in-view';
 import { equivalent35, framingOf, halfDiagonal } from '../../src/figures/optics/framing';
 import { destination } from '../../src/figures/geometry/earth';
 import { contentsOf, plainKit, plainSubject } from '../support/contents';
@@ -53,7 +54,7 @@ describe('optics against published values', () => {
       // Flat and level with the eye, nose to the left: its length alone counts.
       const frame = framing(row.width, row.height, { length: row.subject, span: 1, height: 1 }, row.fill);
       const place = destination(spot, 60, row.distance);
-      const view = new View();
+      const view = new PathInView();
       view.look(oneSamplePath(place, 500, 330).samples, eyeOver(spot, 500), frame);
       const [focal, range] = [view.focalAt(0), view.range[0] ?? NaN];
       // 500 m above the ellipsoid the two are a little farther apart than on it.
@@ -85,7 +86,7 @@ describe('optics against published values', () => {
     for (const row of sunFromAxisRows) {
       table.row(`sun ${row.sunAzimuth}/${row.sunAltitude}, view ${row.bearing}/${row.elevation}`);
       const [bearing, elevation] = [row.bearing / DEG, row.elevation / DEG];
-      const view = new View();
+      const view = new PathInView();
       const unit = Float64Array.of(
         Math.cos(elevation) * Math.sin(bearing),
         Math.cos(elevation) * Math.cos(bearing),

@@ -80,8 +80,10 @@ describe('settings against published values', () => {
       }
     }
     expect(rows).toBe(25);
-    // Directions count under a clear sky only, and more sun is never less light.
-    expect(sceneExposure(30, 'back-lit', 'hazy').ev100).toBe(14);
+    // Directions count where there are shadows, that is from half of the direct sun on, and more sun is never less light.
+    expect(sceneExposure(30, 'back-lit', 'hazy').ev100).toBe(12);
+    expect(sceneExposure(30, 'back-lit', 0.5).ev100).toBeCloseTo(15 - 1.375 - 2, 9);
+    expect(sceneExposure(30, 'back-lit', 'overcast').ev100).toBe(13);
     for (let a = -20; a < 40; a += 0.5)
       expect(sceneExposure(a + 0.5, 'front-lit', 'clear').ev100).toBeGreaterThanOrEqual(
         sceneExposure(a, 'front-lit', 'clear').ev100,

@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto';
-import { beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { encodeLand } from '../../src/imports/land/land-file';
 import { SunsideBaseMaps } from '../../src/services/base-maps';
 import { BaseChoice } from '../../src/state/base-maps/base-choice.svelte';
 import { KeptFiles } from '../../src/storage/kept-files';
@@ -24,7 +25,7 @@ beforeEach(() => {
   let text: string | null = null;
   files = new KeptFiles(`bases-${++runs}`);
   const store = { read: () => text, write: (next: string) => ((text = next), true) };
-  bases = new SunsideBaseMaps(new BaseChoice(store, files), files);
+  bases = new SunsideBaseMaps({ choice: new BaseChoice(store, files), files });
 });
 
 describe('a base map that the user adds', () => {
@@ -69,5 +70,39 @@ describe('a base map that the user adds', () => {
     expect(await files.keys()).toHaveLength(2);
     await bases.tidy();
     expect(await files.keys()).toEqual([b]);
+  });
+});
+
+describe('the world’s land', () => {
+  const ring = [
+    [0, 0],
+    [2, 0],
+    [2, 1],
+    [0, 0],
+  ] as const;
+  afterEach(() => vi.unstubAllGlobals());
+
+  test('[M201] that could not be had is asked for again, and kept once it is there', async () => {
+    const answers = [
+      () => Promise.reject(new TypeError('no network')),
+      () => Promise.resolve(new Response('', { status: 503 })),
+      () => Promise.resolve(Response.json(encodeLand([[ring]], 'test'))),
+    ];
+    const asked = vi.fn(() => answers.shift()?.() ?? Promise.reject(new Error('expected no more questions')));
+    vi.stubGlobal('fetch', asked);
+    expect(await bases.land()).toBeNull();
+    expect(await bases.land()).toBeNull();
+    const land = await bases.land();
+    expect(land?.features[0]?.geometry.coordinates).toEqual([ring]);
+    expect(await bases.land()).toBe(land);
+    expect(asked).toHaveBeenCalledTimes(3);
+  });
+
+  test('[M201] is asked for once by those who ask while it is on its way', async () => {
+    const asked = vi.fn(() => Promise.resolve(Response.json(encodeLand([[ring]], 'test'))));
+    vi.stubGlobal('fetch', asked);
+    const [a, b] = await Promise.all([bases.land(), bases.land()]);
+    expect(a).toBe(b);
+    expect(asked).toHaveBeenCalledTimes(1);
   });
 });

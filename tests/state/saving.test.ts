@@ -39,6 +39,7 @@ function setUp() {
     follow: (theirs) => {
       followed.push(theirs);
       saving.opened(theirs.revision);
+      return Promise.resolve(true);
     },
     now: () => 1_000,
   });

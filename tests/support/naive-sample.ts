@@ -23,6 +23,8 @@ export interface Scenario {
     readonly length: number;
     readonly span: number;
     readonly height: number;
+    readonly propulsion: 'jet' | 'rotor';
+    readonly tailSpan: number | null;
     readonly groundRun: number;
     readonly landingRun: number;
     readonly climbGradient: number;
@@ -262,7 +264,9 @@ function naiveSample(
 
   const left = direction(place, heading - 90, 0);
   const onEyesSide = dot(left, sight) < 0 ? dot(left, toSun) : -dot(left, toSun);
-  const noFlank = aspect <= 10 || aspect >= 170;
+  // The same on the ground: how far the eye is from straight ahead or behind.
+  const levelAspect = Math.abs(((((heading - (toEye.azi1 ?? NaN)) % 360) + 540) % 360) - 180);
+  const noFlank = aspect <= 10 || aspect >= 170 || levelAspect <= 10 || levelAspect >= 170;
   const flankLit = noFlank ? null : onEyesSide > 0.1;
 
   const fromBelow = elevation > 30;
@@ -270,8 +274,17 @@ function naiveSample(
   const light = classOf(atSpot.geometric, lit, flankLit);
 
   const longest = Math.max(...lenses.map((l) => l.longest));
-  const shortest = Math.min(...lenses.map((l) => l.shortest));
-  const taken = Math.min(longest, Math.max(shortest, focalLength));
+  // The lens to take: fits (0.75 of the fill to 0.95 of the frame) before tight before the least loss.
+  const filling = lenses.map(({ shortest, longest: most }) => {
+    const at = Math.min(most, Math.max(shortest, focalLength));
+    const filled = (scenario.fill * at) / focalLength;
+    const short = filled / (0.75 * scenario.fill);
+    const off = Math.abs(filled - scenario.fill);
+    const fits = short >= 1 && filled <= Math.max(0.95, scenario.fill);
+    const loss = fits ? off : short >= 1 && filled <= 1 ? 10 + off : 20 - Math.min(short, 1 / filled);
+    return { at, loss, reach: Math.min(1, short, 1 / filled) ** 2 };
+  });
+  const taken = filling.reduce((a, b) => (b.loss < a.loss ? b : a)).at;
   const halfDiagonal = Math.atan2(Math.hypot(sensor[0], sensor[1]) / 2, taken) / rad;
   const glaring = atSpot.geometric > -0.833 ? halfDiagonal + 10 - (180 - phaseAngle) : -Infinity;
 
@@ -283,17 +296,9 @@ function naiveSample(
       : atSpot.geometric < -0.833
         ? 0.2
         : byAngle * byAltitude * (flankLit === false ? 0.5 : 1);
-  const reach = Math.max(
-    ...lenses.map((l) =>
-      focalLength > l.longest
-        ? (l.longest / focalLength) ** 2
-        : focalLength < l.shortest
-          ? (focalLength / l.shortest) ** 2
-          : 1,
-    ),
-  );
+  const reach = Math.max(...filling.map((f) => f.reach));
   const aspectScore =
-    aspect < 45 ? 0.5 + (0.5 * aspect) / 45 : aspect <= 100 ? 1 : 1 - (0.7 * (aspect - 100)) / 80;
+    aspect < 45 ? 0.25 + (0.75 * aspect) / 45 : aspect <= 100 ? 1 : 1 - (0.85 * (aspect - 100)) / 80;
   const haze =
     1 - 0.7 * clamp((slantRange - 500) / 1500) * clamp(atSpot.geometric / 30) * clamp((10 - elevation) / 8);
 
@@ -343,6 +348,9 @@ function naiveSample(
     onEdge:
       Math.abs(onEyesSide - 0.1) < 0.001 ||
       Math.min(Math.abs(aspect - 10), Math.abs(aspect - 170)) < 0.01 ||
+      // Level at the eye is not quite level at the aircraft, and a centimetre near by is an angle.
+      Math.min(Math.abs(levelAspect - 10), Math.abs(levelAspect - 170)) <
+        0.1 + 0.02 / (ground.s12 ?? NaN) / rad ||
       Math.abs(elevation - 30) < 0.01,
   };
 }
@@ -355,7 +363,7 @@ function classOf(sunAltitude: number, lit: number, flankLit: boolean | null): st
   return lit <= 110 ? 'side-lit' : 'back-lit';
 }
 
-/** The focal length at which a level camera at the eye, aimed at the centre, frames the six points. */
+/** The focal length at which a level camera at the eye, aimed at the centre, frames nose, tail, tips, fin, wheels or rim. */
 function framed(
   { spot, subject, sensor, fill }: Scenario,
   centre: Vector,
@@ -365,15 +373,23 @@ function framed(
   eye: Vector,
   elevation: number,
 ): number {
-  const { length, span, height } = subject;
+  const { length, span, height, propulsion, tailSpan } = subject;
   const forward = direction(place, heading, nose);
   const left = direction(place, heading - 90, 0);
   const top = cross(forward, left);
   const body: readonly Vector[] = [
     [length / 2, 0, 0],
     [-length / 2, 0, 0],
-    [0, span / 2, 0],
-    [0, -span / 2, 0],
+    ...(propulsion === 'rotor'
+      ? [0, 30, 60, 90, 120, 150, 180, 210, 240, 270, 300, 330].map((a): Vector => [
+          (span / 2) * Math.cos(a * rad),
+          (span / 2) * Math.sin(a * rad),
+          0.4 * height,
+        ])
+      : ([1, -1] as const).flatMap((side): Vector[] => [
+          [0, (side * span) / 2, 0],
+          [-0.45 * length, (side * (tailSpan ?? 0.34 * span)) / 2, 0.1 * height],
+        ])),
     [-0.45 * length, 0, height / 2],
     [0, 0, -height / 2],
   ];

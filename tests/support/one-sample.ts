@@ -2,7 +2,7 @@ import type { Position } from '../../src/survey/document';
 import { frameAt, along, earthCentred, type Vec3 } from '../../src/figures/geometry/earth';
 import type { Path } from '../../src/figures/traffic/paths';
 import { sampled, type SampleState } from '../../src/figures/traffic/samples';
-import type { Eye } from '../../src/figures/view';
+import type { Eye } from '../../src/figures/spot/eye-at';
 
 /** An eye `height` m above the ellipsoid. */
 export function eyeOver(position: Position, height: number): Eye {
@@ -32,6 +32,7 @@ export function oneSamplePath(
     attitude: 0,
     height: 0,
     speed: 60,
+    onGround: false,
     ...change,
   };
   return {

@@ -1,3 +1,4 @@
+import { RAD } from '../../figures/geometry/angles';
 import type { Position } from '../../survey/document';
 
 /**
@@ -31,7 +32,7 @@ function outermost(ring: readonly Position[], from: number, to: number, toleranc
   const [a, b] = [ring[from], ring[to]];
   if (!a || !b) return null;
   // A degree of longitude is worth less towards the poles; near them it is still worth something.
-  const k = Math.max(Math.cos((a[1] * Math.PI) / 180), 0.2);
+  const k = Math.max(Math.cos(a[1] * RAD), 0.2);
   const [dx, dy] = [(b[0] - a[0]) * k, b[1] - a[1]];
   const length = Math.hypot(dx, dy);
   let [index, most]: [number | null, number] = [null, tolerance];

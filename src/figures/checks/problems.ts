@@ -1,9 +1,10 @@
 import type { Contents } from '../../survey/contents';
 import type { Problem } from '../../survey/problems';
-import { isTimeZone } from '../../time/local-time';
 import { hasMagneticModel } from '../geometry/magnetic';
 import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
+import { heightDoubts } from './height-checks';
+import { placeProblems } from './place-checks';
 import { runwayDoubts } from './runway-checks';
 import { spotDoubts } from './spot-checks';
 
@@ -14,20 +15,14 @@ export function problemsOf(
   instant: number,
 ): Problem[] {
   const problems = [...contents.problems];
-  const { timeZone } = contents.site;
-  if (!isTimeZone(timeZone))
-    problems.push({
-      id: null,
-      reason: `sunside.site.timeZone: there is no time zone "${timeZone}"; UTC is used instead`,
-      used: true,
-    });
   if (!hasMagneticModel(instant))
     problems.push({
       id: null,
       reason:
-        'The World Magnetic Models at hand cover 2015 to 2029; magnetic bearings of other years are rough.',
+        'The World Magnetic Models at hand cover 2015 to 2029; magnetic bearings are those of the nearest day that they cover.',
       used: true,
     });
+  problems.push(...heightDoubts(contents));
   contents.runways.forEach((runway, i) => {
     const figures = runways[i];
     if (figures) problems.push(...runwayDoubts(runway, figures));
@@ -47,6 +42,7 @@ export function problemsOf(
         used: true,
       });
   });
+  problems.push(...placeProblems(contents));
   for (const spot of contents.spots) problems.push(...spotDoubts(spot, contents));
   return problems;
 }

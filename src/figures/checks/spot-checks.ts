@@ -5,6 +5,7 @@ import type { Position } from '../../survey/document';
 import type { Problem } from '../../survey/problems';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { alongRunway } from '../geometry/along-runway';
+import { wrap180 } from '../geometry/angles';
 import { frameAt, mapped } from '../geometry/earth';
 import { taxiHalfWidth } from '../practice';
 import { endName } from '../traffic/paths';
@@ -58,8 +59,6 @@ function metresFromLine(position: Position, line: readonly Position[]): number {
 
 /** Point in polygon, also across the antimeridian: longitudes are counted from the point. */
 function isInside([lng, lat]: Position, rings: readonly (readonly Position[])[]): boolean {
-  const shifted = rings.map((ring) =>
-    ring.map(([x, y]): [number, number] => [((x - lng + 540) % 360) - 180, y]),
-  );
+  const shifted = rings.map((ring) => ring.map(([x, y]): [number, number] => [wrap180(x - lng), y]));
   return booleanPointInPolygon([0, lat], polygon(shifted));
 }

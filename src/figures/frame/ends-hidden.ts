@@ -4,7 +4,7 @@ import { nameOf } from '../sight/hidden';
 import { SightLines } from '../sight/sight-lines';
 import { siteCoordinates } from '../sight/site-frame';
 import { seasons } from '../sight/spot-sight';
-import type { Outlook } from '../spot-figures';
+import type { Outlook } from '../outlook';
 import type { Path } from '../traffic/paths';
 
 /** What hides an aircraft's nose and its tail: an obstacle's id or "terrain"; null for nothing. */
@@ -12,8 +12,6 @@ export interface EndsHidden {
   readonly nose: string | null;
   readonly tail: string | null;
 }
-
-const lines = new SightLines();
 
 /**
  * Nose and tail of the aircraft at sample `i` of a path, for the words under a picture: the figures count wheels, centre
@@ -26,6 +24,7 @@ export function endsHidden(
   i: number,
   { around, framing, timeZone }: Outlook,
   instant: number,
+  lines: SightLines = new SightLines(),
 ): EndsHidden {
   const [season] = around ? seasons(around, timeZone, [instant]) : [];
   const { centre, forward, attitude, headingKnown } = path.samples;

@@ -1,16 +1,20 @@
 import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
 import type { Body, Lens } from '../../survey/schema/kit';
+import { isLeafy } from '../../survey/schema/sights';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { along, positionOf, type Vec3 } from '../geometry/earth';
 import { RAD } from '../geometry/angles';
 import { sunAt } from '../light/sun';
+import { skyWord } from '../optics/exposure';
 import { framingOf, type Hold } from '../optics/framing';
 import type { Pinned } from '../optics/settings';
 import { settingsCard, type SettingsCard } from '../optics/settings-card';
-import { inspectPath, type Outlook } from '../spot-figures';
+import { inspectPath } from '../spot/inspect-path';
+import type { Outlook } from '../outlook';
 import { groundUnder } from '../sight/ground';
 import { monthsInLeaf } from '../sight/surroundings';
-import { isTimeZone, monthAt } from '../../time/local-time';
+import { monthAt } from '../../time/local-time';
 import type { Path } from '../traffic/paths';
 import type { Sample } from '../types';
 import { placeFrom, viewPoint } from './from-eye';
@@ -18,7 +22,7 @@ import { endsHidden, type EndsHidden } from './ends-hidden';
 import { cameraOn, poseAt } from './pose';
 import type { Picture } from './picture';
 import { sceneryRound, type Scenery } from './scenery';
-import { remembered } from '../remembered';
+import { Scratch } from '../scratch';
 
 /** What is looked through, and how. */
 export interface FrameChoice {
@@ -51,21 +55,16 @@ const held = (body: Body, { portrait }: Hold): Body =>
       }
     : body;
 
-const sceneryAt = remembered(
-  (
-    spot: StandingSpot,
-    ground: number,
-    runways: Contents['runways'],
-    aprons: Contents['aprons'],
-    taxiRoutes: Contents['taxiRoutes'],
-    obstacles: Contents['obstacles'],
-    field: number,
-  ): Scenery => sceneryRound(viewPoint(spot, ground), { runways, aprons, taxiRoutes, obstacles }, field),
-);
+const kept = new Memo<Scenery>();
 
 /** The scenery of a spot on ground at a height in m above mean sea level; built once until something of it changes. */
-export const sceneryOf = (spot: StandingSpot, ground: number, contents: Contents, field: number): Scenery =>
-  sceneryAt(spot, ground, contents.runways, contents.aprons, contents.taxiRoutes, contents.obstacles, field);
+export function sceneryOf(spot: StandingSpot, ground: number, contents: Contents, field: number): Scenery {
+  const { runways, aprons, taxiRoutes, obstacles } = contents;
+  kept.keepOnly(contents.spots);
+  return kept.get([spot, ground, runways, aprons, taxiRoutes, obstacles, field], () =>
+    sceneryRound(viewPoint(spot, ground), contents, field),
+  );
+}
 
 /** Figures and settings of the sample nearest to a station, as the camera is held. `instant`: ms since 1970, UTC. */
 export function framed(
@@ -76,10 +75,11 @@ export function framed(
   outlook: Outlook,
   instant: number,
   { lens, hold, pinned }: FrameChoice,
+  scratch: Scratch = new Scratch(),
 ): { readonly sample: Sample; readonly card: SettingsCard } {
   const { subject, body, kit } = contents;
   const framing = framingOf(subject, body, kit.fill, hold);
-  const sample = inspectPath(spot, path, station, { ...outlook, framing }, instant);
+  const sample = inspectPath(spot, path, station, { ...outlook, framing }, instant, scratch);
   const { geometricAltitude } = sunAt(spot.position, instant);
   const card = settingsCard(sample, geometricAltitude, { subject, body: held(body, hold), lens }, pinned);
   return { sample, card };
@@ -98,10 +98,11 @@ export function frameFor(
   outlook: Outlook,
   instant: number,
   choice: FrameChoice,
+  scratch: Scratch = new Scratch(),
 ): Frame {
   const { samples } = path;
   const station = samples.station[Math.round(at)] ?? 0;
-  const { sample, card } = framed(spot, path, station, contents, outlook, instant, choice);
+  const { sample, card } = framed(spot, path, station, contents, outlook, instant, choice, scratch);
   const { subject, body } = contents;
   const view = viewPoint(spot, ground);
   const pose = poseAt(samples, at, view);
@@ -116,9 +117,9 @@ export function frameFor(
     card,
     needed,
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
-    ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant),
+    ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant, scratch.lines),
     picture: {
-      scenery: sceneryOf(spot, ground, contents, outlook.fieldElevation),
+      scenery: sceneryOf(spot, ground, { ...contents, runways: outlook.runways }, outlook.fieldElevation),
       subject,
       pose,
       camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part) }),
@@ -131,7 +132,7 @@ export function frameFor(
         ],
         altitude: sun.geometricAltitude,
       },
-      sky: choice.pinned.sky,
+      sky: skyWord(choice.pinned.sky),
       gearDown: gearDown(path, at),
       arc: card.shown.propellerArc,
       bare: bareTrees(contents, instant),
@@ -142,9 +143,9 @@ export function frameFor(
 
 /** Trees out of leaf, by the month at the airfield, as the sight lines have it. */
 function bareTrees({ obstacles, site }: Contents, instant: number): string[] {
-  const trees = obstacles.filter((obstacle) => obstacle.sight === 'leaf');
+  const trees = obstacles.filter(({ sight }) => isLeafy(sight));
   if (trees.length === 0) return [];
-  const month = monthAt(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
+  const month = monthAt(instant, site.timeZone);
   return trees.filter((tree) => !monthsInLeaf(tree, site.reference).includes(month)).map(({ id }) => id);
 }
 

@@ -23,7 +23,7 @@ export interface Picture {
   readonly gearDown: boolean;
   /** Degrees that a blade sweeps while the shutter is open; null: it stands still. */
   readonly arc: number | null;
-  /** Ids of the trees that stand bare in this month: they hide nothing. */
+  /** Ids of what has leaves and stands bare in this month: one sees through it. */
   readonly bare: readonly string[];
   /** m from the eye up to the ground under the aircraft. */
   readonly groundBelow: number;

@@ -2,9 +2,13 @@ import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
 import type { Obstacle } from '../../survey/schema/places';
 import type { Runway } from '../../survey/schema/runway';
+import { sightOf } from '../../survey/schema/sights';
+import { RAD, wrap180 } from '../geometry/angles';
 import { destination, groundLine } from '../geometry/earth';
 import { groundUnder } from '../sight/ground';
+import { outlineOf } from '../sight/outline';
 import { endElevations, longestFlown } from '../traffic/runway-geometry';
+import { surfaceOf } from '../traffic/surface';
 import { placeFrom, type EastNorthUp, type ViewPoint } from './from-eye';
 
 /** A paved strip between two edges, point by point. */
@@ -22,13 +26,13 @@ export interface RunwayStrip extends Strip {
   readonly displaced: readonly [number, number];
 }
 
-/** A block, a wall or a fence: foot and top edge, point by point; closed when it has an inside. */
+/** A block, a wall, a hedge or a fence: lower and upper edge, point by point; closed when it has an inside. */
 export interface Block {
   readonly id: string;
   readonly foot: readonly EastNorthUp[];
   readonly top: readonly EastNorthUp[];
   readonly closed: boolean;
-  readonly sight: 'solid' | 'mesh' | 'leaf';
+  readonly looks: 'wall' | 'wires' | 'leaves';
   /** m. */
   readonly height: number;
 }
@@ -103,7 +107,7 @@ function runwayStrip(view: ViewPoint, runway: Runway, field: number): RunwayStri
   return {
     left: edge(-90),
     right: edge(90),
-    paved: !/grass|turf|soil|gravel|sand|snow|water/i.test(runway.surface),
+    paved: !['unpaved', 'water'].includes(surfaceOf(runway.surface)),
     length,
     width: runway.width,
     displaced: [runway.ends[0].displaced, runway.ends[1].displaced],
@@ -117,12 +121,12 @@ function taxiStrip(line: readonly Position[], onGround: (position: Position) => 
     const course = after ?? before;
     if (course === null) return [];
     // At a corner the edge lies on the line that halves it, a little farther out.
-    const turn = before === null || after === null ? 0 : ((after - before + 540) % 360) - 180;
+    const turn = before === null || after === null ? 0 : wrap180(after - before);
     return [
       {
         position,
         across: course - turn / 2,
-        half: taxiHalf / Math.max(0.4, Math.cos((turn * Math.PI) / 360)),
+        half: taxiHalf / Math.max(0.4, Math.cos((turn / 2) * RAD)),
       },
     ];
   });
@@ -132,19 +136,13 @@ function taxiStrip(line: readonly Position[], onGround: (position: Position) => 
 }
 
 function blocksOf(view: ViewPoint, obstacle: Obstacle, groundAt: (position: Position) => number): Block[] {
-  const { rings, line, height, base, sight, id } = obstacle;
-  const raised = (outline: readonly Position[], closed: boolean): Block => {
-    const foot = outline.map((position) => base ?? groundAt(position));
-    return {
-      id,
-      closed,
-      sight: sight ?? 'solid',
-      height,
-      foot: outline.map((position, i) => placeFrom(view, position, foot[i] as number)),
-      top: outline.map((position, i) => placeFrom(view, position, (foot[i] as number) + height)),
-    };
-  };
-  const [outer] = rings;
-  if (outer) return [raised(outer, true)];
-  return line.length > 1 ? [raised(line, false)] : [];
+  const { height, underside, base, sight, id } = obstacle;
+  const { chains, closed } = outlineOf(obstacle);
+  const [outer = []] = chains;
+  if (outer.length < 2) return [];
+  const foot = outer.map((position) => base ?? groundAt(position));
+  const raised = (by: number) =>
+    outer.map((position, i) => placeFrom(view, position, (foot[i] as number) + by));
+  const { looks } = sightOf(sight);
+  return [{ id, closed, looks, height, foot: raised(underside), top: raised(height) }];
 }

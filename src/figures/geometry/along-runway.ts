@@ -1,5 +1,7 @@
 import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
+import { RAD } from './angles';
 import { frameAt, groundLine, mapped, type Frame } from './earth';
 
 interface Line {
@@ -13,25 +15,24 @@ interface Line {
 /** A runway under this length in m has no direction worth the name. */
 export const shortestRunway = 1;
 
-const lines = new WeakMap<Runway, Line | null>();
+const kept = new Memo<Line | null>();
 
 function lineOf(runway: Runway): Line | null {
-  const known = lines.get(runway);
-  if (known !== undefined) return known;
+  return kept.get([runway], () => measured(runway));
+}
+
+function measured(runway: Runway): Line | null {
   const { distance: length, azimuth } = groundLine(runway.line[0], runway.line[1]);
-  const radians = ((azimuth ?? 0) * Math.PI) / 180;
-  const line =
-    azimuth === null || length < shortestRunway
-      ? null
-      : {
-          frame: frameAt(runway.line[0]),
-          azimuth,
-          length,
-          east: Math.sin(radians),
-          north: Math.cos(radians),
-        };
-  lines.set(runway, line);
-  return line;
+  const radians = (azimuth ?? 0) * RAD;
+  return azimuth === null || length < shortestRunway
+    ? null
+    : {
+        frame: frameAt(runway.line[0]),
+        azimuth,
+        length,
+        east: Math.sin(radians),
+        north: Math.cos(radians),
+      };
 }
 
 /** Where a position lies against a runway's centreline, in m along the curved earth. */

@@ -1,8 +1,8 @@
+import { Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
 import { RAD } from '../geometry/angles';
 import { compassPoint } from '../geometry/compass';
 import { groundLine } from '../geometry/earth';
-import { remembered } from '../remembered';
 import { litFrom } from '../practice';
 import type { LitSide, LitSpan } from '../types';
 import { stretches } from './stretches';
@@ -23,9 +23,12 @@ export function litSide(runway: Runway, instant: number): LitSide | null {
   return { sun, side: compassPoint(azimuth + (right > 0 ? 90 : -90)), why: 'lit' };
 }
 
+const kept = new Memo<LitSpan[]>();
+
 /** The stretches between two instants in which a side is lit, in order: when the light changes over. */
-export const litSpans = remembered((runway: Runway, from: number, to: number): LitSpan[] =>
-  stretches((instant) => litSide(runway, instant)?.side ?? null, from, to).flatMap((stretch) =>
-    stretch.value === null ? [] : [{ from: stretch.from, to: stretch.to, side: stretch.value }],
-  ),
-);
+export const litSpans = (runway: Runway, from: number, to: number): LitSpan[] =>
+  kept.get([runway, from, to], () =>
+    stretches((instant) => litSide(runway, instant)?.side ?? null, from, to).flatMap((stretch) =>
+      stretch.value === null ? [] : [{ from: stretch.from, to: stretch.to, side: stretch.value }],
+    ),
+  );

@@ -1,6 +1,7 @@
 import type { Position } from '../../survey/document';
-import type { SunThere } from '../light-on-view';
+import type { SunThere } from './sun-there';
 import { DEG, RAD, wrap180 } from '../geometry/angles';
+import { alwaysClear, clearSky, type SkyAt } from './sky';
 import { refraction, sunAt } from './sun';
 
 /** ms over which the sun's declination and its lead over the mean sun are taken as straight lines. */
@@ -21,6 +22,7 @@ interface Node {
  */
 export class SunTrack {
   readonly #position: Position;
+  readonly #skyAt: SkyAt;
   readonly #sinLat: number;
   readonly #cosLat: number;
   readonly #there = {
@@ -31,6 +33,7 @@ export class SunTrack {
     levelEast: 0,
     levelNorth: 0,
     hidden: false,
+    sky: clearSky,
   };
   readonly #nodes = new Map<number, Node>();
   /** The two nodes of the last question: the next one mostly lies between them as well. */
@@ -38,7 +41,8 @@ export class SunTrack {
   #a: Node = { declination: 0, lead: 0 };
   #b: Node = this.#a;
 
-  constructor(position: Position) {
+  constructor(position: Position, skyAt: SkyAt = alwaysClear) {
+    this.#skyAt = skyAt;
     this.#position = position;
     this.#sinLat = Math.sin(position[1] * RAD);
     this.#cosLat = Math.cos(position[1] * RAD);
@@ -75,6 +79,7 @@ export class SunTrack {
     there.east = there.levelEast * cos;
     there.north = there.levelNorth * cos;
     there.up = Math.sin(altitude * RAD);
+    there.sky = this.#skyAt(instant);
     return there;
   }
 

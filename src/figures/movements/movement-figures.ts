@@ -5,12 +5,15 @@ import type { EndRef } from '../../survey/schema/site';
 import type { Subject } from '../../survey/schema/subject';
 import { verdictFor } from '../optics/verdict';
 import { standingOf } from '../plan/standing';
+import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
-import { outlookOf, stillViewsOf } from '../spot-figures';
+import { outlookOf } from '../outlook';
+import { stillViewsOf } from '../when/still-views';
 import { lensToTake } from '../summary/spot-summary';
 import { flowFor } from '../traffic/flow/flow-for';
-import { endName, pathsOf, type Path } from '../traffic/paths';
+import { endName, pathsOf, type Path, type PathFilter } from '../traffic/paths';
 import { windAt } from '../traffic/wind/wind-at';
+import { typeNamed } from './find-types';
 import { namesEnd } from './names-end';
 import type { Verdict } from '../types';
 import { readRow, type RowReading } from '../when/light-row';
@@ -43,12 +46,12 @@ export interface MovementFigures {
   readonly best: BestPlace | null;
 }
 
-/** The subject that stands for a movement, null for none. */
+/** The subject that stands for a movement: the survey's own, else that of a type known by name; null for none. */
 export function subjectOf(movement: Movement, subjects: readonly Subject[]): Subject | null {
   const by = (key: string) => subjects.find((s) => s.key.toUpperCase() === key.toUpperCase()) ?? null;
   return (
     (movement.subject === null ? null : by(movement.subject)) ??
-    (movement.type === '' ? null : by(movement.type))
+    (movement.type === '' ? null : (by(movement.type) ?? typeNamed(movement.type)?.subject ?? null))
   );
 }
 
@@ -59,6 +62,7 @@ export class MovementLooks {
   readonly #terrain: ElevationGrid | null;
   readonly #views = new Map<string, StillView | null>();
   readonly #paths = new Map<string, Path | null>();
+  readonly #scratch = new Scratch();
   readonly #standing: ReadonlyMap<string, ReturnType<typeof standingOf>>;
 
   /** `inUse`: the ends chosen, for moments of which the survey tells no wind, or whose wind the ends do not follow. */
@@ -128,7 +132,7 @@ export class MovementLooks {
     const { focalLength } = best.reading;
     const verdicts =
       focalLength === null ? [] : kit.lenses.map((lens) => verdictFor(lens, focalLength, body, kit.fill));
-    return { ...best, lens: lensToTake(verdicts) };
+    return { ...best, lens: lensToTake(verdicts, kit.fill) };
   }
 
   #path(subject: Subject, ref: EndRef, use: Movement['use']): Path | null {
@@ -136,7 +140,8 @@ export class MovementLooks {
     let path = this.#paths.get(key);
     if (path === undefined) {
       const contents = { ...this.#contents, subject };
-      path = pathsOf(contents, (k, r, e) => k === use && r === ref.runway && e === ref.end)[0] ?? null;
+      const wanted: PathFilter = (k, r, e) => k === use && r === ref.runway && e === ref.end;
+      path = pathsOf(contents, wanted, this.#terrain)[0] ?? null;
       this.#paths.set(key, path);
     }
     return path;
@@ -147,7 +152,7 @@ export class MovementLooks {
     let view = this.#views.get(key);
     if (view === undefined) {
       const outlook = outlookOf({ ...this.#contents, subject }, this.#terrain);
-      view = stillViewsOf(spot, [path], outlook, instant)[0] ?? null;
+      view = stillViewsOf(spot, [path], outlook, instant, this.#scratch)[0] ?? null;
       this.#views.set(key, view);
     }
     return view;

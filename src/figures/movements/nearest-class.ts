@@ -1,3 +1,4 @@
+import { findTypes } from './find-types';
 import type { Subject } from '../../survey/schema/subject';
 
 /**
@@ -18,13 +19,22 @@ const classes: readonly (readonly [RegExp, string])[] = [
   [/^(H47|H53|H60|EH10|NH90|AS32|AS3B|A139|S92|S61|MI8)/, 'any-large-helicopter'],
   [/^(R[246][24]|EC|AS|H1|B06|B4|A109|A119|GAZL|BK17|MD5|S76|CABR)/, 'any-helicopter'],
   [/^(BE5|BE76|DA42|DA62|PA3[149]|PA44|C3[0134]|C4[012]|P68|AEST)/, 'any-piston-twin'],
+  [
+    /^(C1[5-9]|C20[67]|C21|P28|P32|PA1|PA2[2-8]|PA46|DR[24]|SR2|BE3|BE2[34]|M20|AA[15]|DA[24]0|DV2|TB[12]|TOB)/,
+    'any-light-single',
+  ],
   [/^(GLID|AS2|LS|DUOD|DG|DISC|NIMB|VENT|ARC)/, 'any-glider'],
   [/^(ULAC|CTLS|C42|EV97|FDCT|PIAT|SAV)/, 'any-ultralight'],
 ];
 
-/** The class of the survey's subjects that comes nearest to a type designator; null where there is none. */
+/**
+ * The class of the survey's subjects that comes nearest to a type, by name or designator: to be offered, not taken in
+ * silence. Null where nobody can tell.
+ */
 export function nearestClass(type: string, subjects: readonly Subject[]): string | null {
-  const has = (key: string) => subjects.some((s) => s.key === key);
-  const found = classes.find(([pattern, key]) => pattern.test(type.toUpperCase()) && has(key))?.[1];
-  return found ?? (has('any-light-single') ? 'any-light-single' : null);
+  const has = (key: string | undefined) =>
+    key !== undefined && subjects.some((s) => s.key === key) ? key : null;
+  const [first, ...others] = findTypes(type, 6);
+  if (first && others.every(({ classKey }) => classKey === first.classKey)) return has(first.classKey);
+  return has(classes.find(([pattern, key]) => pattern.test(type.toUpperCase()) && has(key))?.[1]);
 }

@@ -1,4 +1,5 @@
-import { clearSkyExposure } from '../practice';
+import { clearSkyExposure, shadowsFrom } from '../practice';
+import { isFlat } from '../light/sky';
 import type { LightClass } from '../types';
 
 export const skies = ['clear', 'hazy', 'overcast', 'heavy'] as const;
@@ -21,10 +22,27 @@ export const shutterFor = (aperture: number, iso: number, ev100: number): number
 export const apertureFor = (shutter: number, iso: number, ev100: number): number =>
   Math.sqrt(shutter * 2 ** ev100 * (iso / 100));
 
-/** Stops below the clear sky: hazy sun with soft shadows, cloudy bright, heavy overcast (ANSI PH2.7: 15, 14, 13, 12). */
-const belowClear: Readonly<Record<Sky, number>> = { clear: 0, hazy: 1, overcast: 2, heavy: 3 };
+/** The share of direct sun that each of the words means. */
+export const directOf: Readonly<Record<Sky, number>> = { clear: 1, hazy: 0.8, overcast: 0, heavy: 0 };
 
-/** Stops that a clear sky loses when the sun does not come from behind the photographer (ANSI PH2.7, note). */
+/**
+ * Stops below the clear sky by the share of direct sun, straight lines in between: hazy sun with soft shadows 1, cloudy
+ * bright without shadows 2 (ANSI PH2.7: 15, 14, 13). Heavy overcast takes 3; no report tells it from a bright one.
+ */
+export function stopsBelowClear(sky: Sky | number): number {
+  if (sky === 'heavy') return 3;
+  const direct = typeof sky === 'number' ? sky : directOf[sky];
+  return direct >= directOf.hazy ? (1 - direct) / (1 - directOf.hazy) : 2 - direct / directOf.hazy;
+}
+
+/** The word that comes nearest to a share of direct sun. */
+export function skyWord(sky: Sky | number): Sky {
+  if (typeof sky !== 'number') return sky;
+  if (isFlat({ direct: sky })) return 'overcast';
+  return sky < (1 + directOf.hazy) / 2 ? 'hazy' : 'clear';
+}
+
+/** Stops that the sun costs when it does not come from behind the photographer (ANSI PH2.7, note): where there are shadows. */
 const byDirection: Partial<Readonly<Record<LightClass, number>>> = { 'side-lit': 1, 'back-lit': 2 };
 
 /** What the exposure value at ISO 100 is made of. */
@@ -37,11 +55,12 @@ export interface SceneExposure {
   readonly byLight: number;
 }
 
-/** Exposure value at ISO 100 of a subject. `sunAltitude`: geometric, degrees. */
-export function sceneExposure(sunAltitude: number, light: LightClass, sky: Sky): SceneExposure {
+/** Exposure value at ISO 100 of a subject. `sunAltitude`: geometric, degrees. `sky`: a word, or the share of direct sun. */
+export function sceneExposure(sunAltitude: number, light: LightClass, sky: Sky | number): SceneExposure {
   const bySun = clearSky(sunAltitude);
-  const bySky = belowClear[sky];
-  const byLight = sky === 'clear' ? (byDirection[light] ?? 0) : 0;
+  const bySky = stopsBelowClear(sky);
+  const direct = typeof sky === 'number' ? sky : directOf[sky];
+  const byLight = direct >= shadowsFrom.direction ? (byDirection[light] ?? 0) : 0;
   return { ev100: bySun - bySky - byLight, bySun, bySky, byLight };
 }
 

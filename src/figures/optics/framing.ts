@@ -1,5 +1,7 @@
 import type { Body, Kit } from '../../survey/schema/kit';
 import type { Subject } from '../../survey/schema/subject';
+import { DEG } from '../geometry/angles';
+import { framedPoints, type FramedPoints } from './framed-points';
 
 /** How the camera is held, and what of the aircraft is to fill the frame. */
 export interface Hold {
@@ -11,35 +13,36 @@ export const landscape: Hold = { portrait: false, part: 'whole' };
 /** What must be known to frame a subject: its size in m, the share of the sensor it is to fill, the sensor in mm. */
 export interface Framing {
   readonly length: number;
-  readonly span: number;
   readonly height: number;
+  /** What is framed where it is known which way the aircraft faces, and where it is not. */
+  readonly facing: FramedPoints;
+  readonly anyWay: FramedPoints;
   /** m from the centre to the farthest of the points that are framed. */
   readonly radius: number;
   readonly fill: number;
   readonly sensorWidth: number;
   readonly sensorHeight: number;
-  readonly part: Hold['part'];
 }
 
-export const framingOf = (
+export function framingOf(
   subject: Subject,
   body: Body,
   fill: Kit['fill'],
-  hold: Hold = landscape,
-): Framing => ({
-  length: subject.length,
-  span: subject.span,
-  height: subject.height,
-  radius: Math.max(
-    subject.length / 2,
-    subject.span / 2,
-    Math.hypot(0.45 * subject.length, subject.height / 2),
-  ),
-  fill,
-  sensorWidth: hold.portrait ? body.sensorHeight : body.sensorWidth,
-  sensorHeight: hold.portrait ? body.sensorWidth : body.sensorHeight,
-  part: hold.part,
-});
+  { portrait, part }: Hold = landscape,
+): Framing {
+  const facing = framedPoints(subject, part, true);
+  const anyWay = framedPoints(subject, part, false);
+  return {
+    length: subject.length,
+    height: subject.height,
+    facing,
+    anyWay,
+    radius: Math.max(facing.radius, anyWay.radius),
+    fill,
+    sensorWidth: portrait ? body.sensorHeight : body.sensorWidth,
+    sensorHeight: portrait ? body.sensorWidth : body.sensorHeight,
+  };
+}
 
 /** Diagonal of the 36 x 24 mm frame (ISO 1007), in mm: the 35 mm equivalent goes by diagonals. */
 const diagonal35 = Math.hypot(36, 24);
@@ -49,4 +52,4 @@ export const equivalent35 = (focalLength: number, { sensorWidth, sensorHeight }:
 
 /** Half the diagonal angle of the frame in degrees at a focal length in mm, focus at infinity. */
 export const halfDiagonal = (focalLength: number, { sensorWidth, sensorHeight }: Framing): number =>
-  (Math.atan(Math.hypot(sensorWidth, sensorHeight) / (2 * focalLength)) * 180) / Math.PI;
+  Math.atan(Math.hypot(sensorWidth, sensorHeight) / (2 * focalLength)) * DEG;

@@ -2,16 +2,19 @@ import type { Contents } from '../../survey/contents';
 import type { Lens } from '../../survey/schema/kit';
 import { sunriseAltitude } from '../light/sun';
 import { goodFrameLens, sideLitTo } from '../practice';
-import { spotFigures, type Outlook } from '../spot-figures';
+import { spotFigures } from '../spot-figures';
+import type { Outlook } from '../outlook';
+import { Scratch } from '../scratch';
 import type { Path } from '../traffic/paths';
-import { rangesOf, type FocalRange } from './reach';
+import { fillAt, fitOf, type Fit } from './lens-fit';
+import { rangesOf, reachOf, type FocalRange } from './reach';
 
 /** Good frames by the focal length that they need. */
 export interface FocalBin {
   /** mm; `to` excluded. */
   readonly from: number;
   readonly to: number;
-  /** Share of all good frames, 0 to 1, and whether a lens of the kit covers the middle of the bin. */
+  /** Share of all good frames, 0 to 1, and whether a setting of the kit frames what needs the middle of the bin. */
   readonly share: number;
   readonly covered: boolean;
 }
@@ -19,7 +22,7 @@ export interface FocalBin {
 export interface LensShare {
   readonly lens: Lens;
   readonly ranges: readonly FocalRange[];
-  /** Share of the good frames that it covers alone, and with its extenders. */
+  /** Share of the good frames that fit or are tight with it alone, and with its extenders. */
   readonly alone: number;
   readonly extended: number;
 }
@@ -29,9 +32,12 @@ export interface LensCoverage {
   readonly frames: number;
   readonly bins: readonly FocalBin[];
   readonly lenses: readonly LensShare[];
-  /** Share that no lens covers. */
+  /** Share that no lens frames. */
   readonly missing: number;
 }
+
+/** Verdicts by which a lens serves a frame: the same as on the card. */
+const frames: readonly Fit[] = ['fits', 'tight'];
 
 /** Bins to an octave: a third of one tells lenses apart. */
 const binsPerOctave = 3;
@@ -48,14 +54,16 @@ export function lensCoverage(
   instants: readonly number[],
 ): LensCoverage {
   const [shortest, longest] = goodFrameLens;
+  const { lenses, fill } = contents.kit;
   const everything = {
     ...outlook,
-    reach: { ranges: [{ shortest, longest, extender: null }], shortest, longest, usableTo: longest },
+    reach: { ...reachOf({ fill, lenses: [{ shortest, longest, extenders: [] }] }), usableTo: longest },
   };
   const needed: number[] = [];
+  const scratch = new Scratch();
   for (const spot of contents.spots) {
     if (spot.access.status === 'forbidden') continue;
-    for (const { sun, paths: seen } of spotFigures(spot, paths, everything, instants)) {
+    for (const { sun, paths: seen } of spotFigures(spot, paths, everything, instants, scratch)) {
       if (sun.geometricAltitude < sunriseAltitude) continue;
       for (const run of seen.flatMap((p) => p.sector.runs))
         run.focalLengths.forEach((focal, i) => {
@@ -64,9 +72,8 @@ export function lensCoverage(
         });
     }
   }
-  const { lenses } = contents.kit;
   const within = (ranges: readonly FocalRange[], focal: number) =>
-    ranges.some((r) => r.shortest <= focal && focal <= r.longest);
+    ranges.some((range) => frames.includes(fitOf(fillAt(range, focal, fill), fill)));
   const share = (covers: (focal: number) => boolean) =>
     needed.length === 0 ? 0 : needed.filter(covers).length / needed.length;
   const all = lenses.flatMap(rangesOf);

@@ -1,56 +1,71 @@
 import type { Kit, Lens } from '../../survey/schema/kit';
-import { usableCrop } from '../practice';
+import { leastFill, usableCrop } from '../practice';
+import { fillAt, lossOf, lossRounding, ranked, settingFor, takenAt } from './lens-fit';
 
-/** Focal lengths in mm that a lens covers, alone (extender null) or with one of its extenders. */
+/** A setting: the focal lengths in mm of a lens alone (extender null) or with one of its extenders. */
 export interface FocalRange {
   readonly shortest: number;
   readonly longest: number;
   readonly extender: number | null;
 }
 
-export function rangesOf(lens: Lens): readonly FocalRange[] {
+/** The settings of a lens: alone first, then with its extenders, the weakest first. */
+export function rangesOf(lens: Pick<Lens, 'shortest' | 'longest' | 'extenders'>): readonly FocalRange[] {
   const alone = { shortest: lens.shortest, longest: lens.longest, extender: null };
-  const extended = lens.extenders.map((x) => ({
-    shortest: lens.shortest * x,
-    longest: lens.longest * x,
-    extender: x,
-  }));
+  const extended = lens.extenders
+    .toSorted((a, b) => a - b)
+    .map((x) => ({ shortest: lens.shortest * x, longest: lens.longest * x, extender: x }));
   return [alone, ...extended];
 }
 
-/** What a kit can reach: every range, and the ends of them all; mm. */
+/** What a kit can reach: the settings of each lens, and the ends of them all; mm. */
 export interface Reach {
+  readonly lenses: readonly (readonly FocalRange[])[];
   readonly ranges: readonly FocalRange[];
+  /** Share of the frame that the subject is to fill. */
+  readonly fill: number;
   readonly shortest: number;
   readonly longest: number;
-  /** Needed focal length up to which a sample is usable. */
+  /** Needed focal length up to which a sample is usable: wider than what fits, on purpose, for it crops. */
   readonly usableTo: number;
 }
 
-export function reachOf(kit: Kit): Reach {
-  const ranges = kit.lenses.flatMap(rangesOf);
+export function reachOf(kit: {
+  readonly fill: Kit['fill'];
+  readonly lenses: readonly Pick<Lens, 'shortest' | 'longest' | 'extenders'>[];
+}): Reach {
+  const lenses = kit.lenses.map(rangesOf);
+  const ranges = lenses.flat();
   const longest = Math.max(0, ...ranges.map((r) => r.longest));
   const shortest = ranges.length > 0 ? Math.min(...ranges.map((r) => r.shortest)) : 0;
-  return { ranges, shortest, longest, usableTo: usableCrop * longest };
+  return { lenses, ranges, fill: kit.fill, shortest, longest, usableTo: usableCrop * longest };
 }
 
 /**
- * 1 when a lens covers the needed focal length, else the square of the shortfall of the lens that comes nearest:
- * too short means cropping, too long means cutting off. 0 without lenses or inside the aircraft.
+ * 1 when a setting of the kit frames it (fits or is tight), else the square of the shortfall of the one that comes
+ * nearest: too short means cropping, too long means cutting off. 0 without lenses.
  */
-export function reachFactor(reach: Reach, needed: number): number {
+export function reachFactor({ ranges, fill }: Reach, needed: number): number {
   let best = 0;
-  for (const { shortest, longest } of reach.ranges) {
-    const ratio = needed > longest ? longest / needed : needed < shortest ? needed / shortest : 1;
-    if (ratio > best) best = ratio;
-  }
+  for (const range of ranges) best = Math.max(best, ranked(fillAt(range, needed, fill), fill));
   return best * best;
 }
 
-/** The focal length in mm at which the kit would take the picture. */
-export const keptWithin = (reach: Reach, needed: number) =>
-  Math.max(reach.shortest, Math.min(reach.longest, needed));
+/** The focal length in mm at which the best-fitting setting of the kit would take the picture; 0 without lenses. */
+export function takenWith(reach: Reach, needed: number): number {
+  let [taken, least] = [0, Infinity];
+  for (const settings of reach.lenses) {
+    const setting = settingFor(settings, needed, reach.fill);
+    const loss = lossOf(setting.extender, fillAt(setting, needed, reach.fill), reach.fill);
+    if (loss >= least - lossRounding) continue;
+    taken = takenAt(setting, needed);
+    least = loss;
+  }
+  return taken;
+}
 
 /** What the reach factor cannot exceed when at least `least` mm are needed. */
-export const farReach = (reach: Reach, least: number) =>
-  least > reach.longest ? (reach.longest / least) ** 2 : 1;
+export function farReach({ longest }: Reach, least: number): number {
+  const fits = longest / leastFill;
+  return least > fits ? (fits / least) ** 2 : 1;
+}

@@ -1,4 +1,4 @@
-import { cameraRange, noisyFrom, softFrom, steadyStops } from '../practice';
+import { closedTo, cameraRange, noisyFrom, softFrom, steadyStops } from '../practice';
 import type { Sample } from '../types';
 import { equivalent35, framingOf } from './framing';
 import { isoFor } from './exposure';
@@ -40,14 +40,7 @@ export function settingsCard(
 ): SettingsCard {
   const exact = settingsFor(sample, sunAltitude, setup, pinned);
   const lowestIso = pinned.iso === null && exact.iso < cameraRange.iso[0] / 2 ** (1 / 6);
-  // Where blades decide on the shutter, the f-number takes the light away; else the shutter does.
-  const base = lowestIso
-    ? settingsFor(sample, sunAltitude, setup, {
-        ...pinned,
-        iso: cameraRange.iso[0],
-        shutter: pinned.shutter ?? (exact.blades && pinned.aperture === null ? exact.shutter : null),
-      })
-    : exact;
+  const base = lowestIso ? atLowestIso() : exact;
   const aperture = pinned.aperture ?? roundedAperture(base);
   const shutter = pinned.shutter ?? roundedShutter(base);
   const follows = isoFor(aperture, shutter, exact.ev100);
@@ -63,6 +56,20 @@ export function settingsCard(
     lowestIso,
     warnings: warningsFor(shown, sample, setup, pinned),
   };
+
+  /**
+   * Where blades decide on the shutter, the f-number takes the light away, but closes no further than it has to be or
+   * than `closedTo`; the rest, and all without blades, the shutter does.
+   */
+  function atLowestIso(): SettingsWithReasons {
+    const iso = cameraRange.iso[0];
+    const settle = (pins: Partial<Pinned>) =>
+      settingsFor(sample, sunAltitude, setup, { ...pinned, iso, ...pins });
+    if (!exact.blades || pinned.aperture !== null) return settle({});
+    const closed = settle({ shutter: exact.shutter });
+    const most = Math.max(closedTo, exact.aperture);
+    return pinned.shutter !== null || closed.aperture <= most * slack ? closed : settle({ aperture: most });
+  }
 }
 
 /** Depth of field is not rounded away; what the exposure asks for goes to the nearest. */
@@ -96,14 +103,15 @@ function warningsFor(s: SettingsWithReasons, sample: Sample, setup: Setup, pinne
   if (aperture > softFrom * slack) warnings.push({ kind: 'soft' });
   if (apertureForDepth === null || aperture * slack < apertureForDepth)
     warnings.push({ kind: 'shallow', needed: apertureForDepth && notBelow(apertures, apertureForDepth) });
-  if (slowest.panned !== null && shutter > slowest.panned * slack)
-    warnings.push({ kind: 'blurred', pixels: s.blurPanned, slowest: notAbove(shutters, slowest.panned) });
+  const panned = slowest?.panned ?? null;
+  if (panned !== null && s.blurPanned !== null && shutter > panned * slack)
+    warnings.push({ kind: 'blurred', pixels: s.blurPanned, slowest: notAbove(shutters, panned) });
   if (blades && shutter * slack < blades.shutter)
     warnings.push({ kind: 'frozen', arc: s.propellerArc ?? 0, slowest: notBelow(shutters, blades.shutter) });
   const { subject, body } = setup;
   const steady = steadyStops / equivalent35(s.focalLength, framingOf(subject, body, 1));
   // Who follows the aircraft blurs by the pan long before the hand shakes.
-  if (shutter > steady * (sample.speed > 0 ? slack * 2 : slack))
+  if (shutter > steady * (sample.speed === 0 ? slack : slack * 2))
     warnings.push({ kind: 'tripod', steady: notAbove(shutters, steady) });
   return warnings;
 }

@@ -1,6 +1,6 @@
 import type { Body, Lens } from '../../survey/schema/kit';
 import type { Subject } from '../../survey/schema/subject';
-import { sharpWithin, startingAperture, startingShutter } from '../practice';
+import { panError, quietIso, sharpWithin, startingAperture, startingShutter } from '../practice';
 import type { Sample } from '../types';
 import { apertureForDepth, circleOfConfusion, depthOfField } from './depth-of-field';
 import {
@@ -24,6 +24,7 @@ import {
   type SlowestShutters,
 } from './motion';
 import { rangesOf } from './reach';
+import { widestApertureAt } from './widest-aperture';
 
 /** What is photographed, and with what. */
 export interface Setup {
@@ -38,7 +39,8 @@ export interface Pinned {
   readonly aperture: number | null;
   readonly shutter: number | null;
   readonly iso: number | null;
-  readonly sky: Sky;
+  /** A word, or the share of direct sun. */
+  readonly sky: Sky | number;
   /** px of blur that pass for sharp. */
   readonly sharpWithin: number;
   readonly circleOfConfusion: number | null;
@@ -55,7 +57,7 @@ export const nothingPinned: Pinned = {
 };
 
 /** Where a value is from: pinned, following from the two others, or a starting point and what set it. */
-export type ApertureFrom = 'pinned' | 'exposure' | 'depth' | 'widest' | 'practice';
+export type ApertureFrom = 'pinned' | 'exposure' | 'depth' | 'widest' | 'practice' | 'dark';
 export type ShutterFrom = 'pinned' | 'exposure' | 'blades' | 'blur' | 'practice';
 
 /** Settings for one sample: exact, neither rounded to stops nor kept within what cameras can do. */
@@ -70,10 +72,10 @@ export interface Settings {
   /** m; `far` null for infinity. */
   readonly near: number;
   readonly far: number | null;
-  /** Degrees per second. */
-  readonly panRate: number;
-  /** px of blur with the camera held still. */
-  readonly blurStill: number;
+  /** Degrees per second; null where the aircraft's speed is not known. */
+  readonly panRate: number | null;
+  /** px of blur with the camera held still; null where the speed is not known. */
+  readonly blurStill: number | null;
   /** Degrees that a blade sweeps; null without blades that turn. */
   readonly propellerArc: number | null;
 }
@@ -91,28 +93,36 @@ export interface SettingsWithReasons extends Settings {
   /** f-number that the lens opens to, with its extender. */
   readonly widestAperture: number;
   readonly extender: number | null;
-  readonly slowest: SlowestShutters;
+  /** Null where the speed is not known. */
+  readonly slowest: SlowestShutters | null;
   readonly blades: BladeWish | null;
-  /** s in which the aircraft crosses the frame when the camera is held still. */
+  /** s in which the aircraft crosses the frame when the camera is held still; null where it stands, or the speed is not known. */
   readonly secondsAcross: number | null;
-  /** px of blur when the camera follows. */
-  readonly blurPanned: number;
+  /** px of blur when the camera follows; null where the speed is not known. */
+  readonly blurPanned: number | null;
 }
 
-/** A lens at a focal length: beyond the lens alone, the weakest extender that reaches it opens up less by its factor. */
+/**
+ * A lens at a focal length in mm: beyond the lens alone it is with the weakest extender that reaches so far, or with its
+ * strongest, and opens less by the factor.
+ */
 export function lensAt(
   lens: Lens,
   focalLength: number,
 ): { readonly extender: number | null; readonly widestAperture: number } {
-  const alone = { extender: null, widestAperture: lens.widestAperture };
-  if (focalLength <= lens.longest) return alone;
-  const reaching = rangesOf(lens)
-    .filter((r) => r.extender !== null && r.shortest <= focalLength && focalLength <= r.longest * (1 + 1e-9))
-    .map((r) => r.extender ?? 1);
-  if (reaching.length === 0) return alone;
-  const extender = Math.min(...reaching);
-  return { extender, widestAperture: lens.widestAperture * extender };
+  const alone = { extender: null, widestAperture: widestApertureAt(lens, focalLength) };
+  if (focalLength <= lens.longest || lens.extenders.length === 0) return alone;
+  const reaching = lens.extenders.filter((x) => focalLength <= lens.longest * x * hair);
+  const extender = reaching.length > 0 ? Math.min(...reaching) : Math.max(...lens.extenders);
+  return { extender, widestAperture: widestApertureAt(lens, focalLength, extender) };
 }
+
+/** What rounding may add: 400 mm with 1.4x is 560 mm. */
+const hair = 1 + 1e-9;
+
+/** Whether a lens, alone or with one of its extenders, can be set to a focal length in mm. */
+export const reachesTo = (lens: Lens, focalLength: number): boolean =>
+  rangesOf(lens).some((r) => focalLength * hair >= r.shortest && focalLength <= r.longest * hair);
 
 /** The needed focal length in mm kept within the lens's range; inside the aircraft only the shortest makes sense. */
 export const focalWithin = (lens: Lens, needed: number | null): number =>
@@ -132,16 +142,16 @@ export function settingsFor(
   const focalLength = pinned.focalLength ?? focalWithin(lens, sample.focalLength);
   const { extender, widestAperture } = lensAt(lens, focalLength);
   const confusion = pinned.circleOfConfusion ?? circleOfConfusion(body);
-  const rate = panRate(sample.speed, sample.aspect ?? 90, sample.slantRange);
+  const rate = sample.speed === null ? null : panRate(sample.speed, sample.aspect ?? 90, sample.slantRange);
   const before = depthAhead(subject, sample.aspect);
   const forDepth = apertureForDepth(focalLength, sample.slantRange, before, confusion);
-  const slowest = slowestShutters(rate, focalLength, body, pinned.sharpWithin);
+  const slowest = rate === null ? null : slowestShutters(rate, focalLength, body, pinned.sharpWithin);
   // Engines of an aircraft that stands still are off.
-  const blades = sample.speed > 0 ? bladeWish(subject) : null;
+  const blades = sample.speed === 0 ? null : bladeWish(subject);
   const scene = sceneExposure(sunAltitude, sample.light, pinned.sky);
 
   const startAperture = Math.max(startingAperture, widestAperture, forDepth ?? 0);
-  const startShutter = blades?.shutter ?? Math.min(startingShutter, slowest.panned ?? startingShutter);
+  const startShutter = blades?.shutter ?? Math.min(startingShutter, slowest?.panned ?? startingShutter);
   let aperture = pinned.aperture ?? startAperture;
   let shutter = pinned.shutter ?? startShutter;
   let apertureFrom: ApertureFrom =
@@ -168,8 +178,14 @@ export function settingsFor(
     aperture = apertureFor(shutter, wantedIso, scene.ev100);
     apertureFrom = 'exposure';
   }
+  if (apertureFrom !== 'pinned' && wantedIso === null) {
+    // In poor light the lens opens before the ISO rises, and depth is given up: that is said.
+    const quiet = apertureFor(shutter, quietIso, scene.ev100);
+    const opened = Math.max(widestAperture, quiet);
+    if (quiet < startingAperture && opened < aperture) [aperture, apertureFrom] = [opened, 'dark'];
+  }
   const iso = wantedIso ?? isoFor(aperture, shutter, scene.ev100);
-  const still = pixelsPerSecond(rate, focalLength, body) * shutter;
+  const still = rate === null ? null : pixelsPerSecond(rate, focalLength, body) * shutter;
   return {
     focalLength,
     aperture,
@@ -190,10 +206,7 @@ export function settingsFor(
     extender,
     slowest,
     blades,
-    secondsAcross: secondsAcross(rate, focalLength, body),
-    blurPanned:
-      still === 0 || slowest.still === null || slowest.panned === null
-        ? 0
-        : (still * slowest.still) / slowest.panned,
+    secondsAcross: rate === null ? null : secondsAcross(rate, focalLength, body),
+    blurPanned: still === null ? null : still * panError,
   };
 }

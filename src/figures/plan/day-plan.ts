@@ -47,7 +47,12 @@ export const planRows = (
   day: Day,
   terrain: ElevationGrid | null = null,
 ): DayRow[] =>
-  dayRows(contents, pathsOf(contents, flownPaths(flows.map((flow) => ({ ...day, ...flow })))), day, terrain);
+  dayRows(
+    contents,
+    pathsOf(contents, flownPaths(flows.map((flow) => ({ ...day, ...flow }))), terrain),
+    day,
+    terrain,
+  );
 
 /** The plan of a day for the ends in use through it, out of `planRows` that cover them. `due`: the day's movements. */
 export function dayPlan(

@@ -2,8 +2,10 @@ import type { Contents } from '../../survey/contents';
 import type { ChosenWindow } from '../../survey/schema/plan';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { parseInstant } from '../../time/local-time';
+import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
-import { outlookOf, stillViewsOf } from '../spot-figures';
+import { outlookOf } from '../outlook';
+import { stillViewsOf } from '../when/still-views';
 import { pathsOf } from '../traffic/paths';
 import { readRow, type RowReading } from '../when/light-row';
 
@@ -22,7 +24,8 @@ export interface TakenAlong {
 
 /** The windows of the plan in order of time; what is no stretch of time is passed over. */
 export function takenAlong(contents: Contents, terrain: ElevationGrid | null = null): TakenAlong[] {
-  const paths = pathsOf(contents, () => true);
+  const paths = pathsOf(contents, () => true, terrain);
+  const scratch = new Scratch();
   return contents.plan.chosen
     .flatMap((chosen): TakenAlong[] => {
       const [from, to] = [parseInstant(chosen.from), parseInstant(chosen.to)];
@@ -30,7 +33,8 @@ export function takenAlong(contents: Contents, terrain: ElevationGrid | null = n
       const spot = contents.spots.find(({ id }) => id === chosen.spot) ?? null;
       const path = paths.find(({ ref }) => ref.path === chosen.path);
       const middle = (from + to) / 2;
-      const [view] = spot && path ? stillViewsOf(spot, [path], outlookOf(contents, terrain), middle) : [];
+      const [view] =
+        spot && path ? stillViewsOf(spot, [path], outlookOf(contents, terrain), middle, scratch) : [];
       const reading = view && spot ? readRow(view, spot.position, middle) : null;
       return [{ chosen, from, to, spot, pathName: path?.name ?? chosen.path, reading }];
     })

@@ -94,7 +94,7 @@ export function windowOf(
   due: readonly DueMovement[],
 ): PlanWindow {
   const { view, spot, light } = row;
-  const track = new SunTrack(spot.position);
+  const track = new SunTrack(spot.position, view.skyAt);
   const sum = { total: 0, light: 0, reach: 0, aspect: 0, sight: 0, haze: 0 };
   const lights = new Map<LightClass, number>();
   let [best, peak, worth] = [view.closest, a, 0];

@@ -2,6 +2,7 @@ import type { Position } from '../../survey/document';
 import type { Obstacle } from '../../survey/schema/places';
 import { frameAt, mapped } from '../geometry/earth';
 import { meshBeside } from '../practice';
+import { outlineOf } from './outline';
 
 /** A mesh fence that is looked through. */
 export interface MeshAhead {
@@ -18,10 +19,10 @@ export function meshAhead(from: Position, obstacle: Obstacle): MeshAhead {
 }
 
 /** m along the ground to the nearest point of an obstacle's line or outline. */
-function distanceTo(from: Position, { rings, line }: Obstacle): number {
+function distanceTo(from: Position, obstacle: Obstacle): number {
   const frame = frameAt(from);
   let nearest = Infinity;
-  for (const chain of rings.length > 0 ? rings : [line]) {
+  for (const chain of outlineOf(obstacle).chains) {
     let before: readonly [number, number] | null = null;
     for (const vertex of chain) {
       const at = mapped(frame, vertex);

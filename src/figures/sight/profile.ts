@@ -1,7 +1,7 @@
 import type { Obstacle } from '../../survey/schema/places';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { frameAt, mapped } from '../geometry/earth';
-import type { Outlook } from '../spot-figures';
+import type { Outlook } from '../outlook';
 import type { Path } from '../traffic/paths';
 import { sinkPerSquareMetre } from './curvature';
 import { groundAt, groundUnder } from './ground';
@@ -18,6 +18,8 @@ export interface OnTheLine {
   readonly to: number;
   readonly foot: number;
   readonly top: number;
+  /** Where it begins: its foot, or the underside below which one sees through. */
+  readonly underside: number;
   /** m above its foot, as the survey says. */
   readonly height: number;
   /** Whether it hides what is behind it: a mesh does not, nor do trees without leaves. */
@@ -97,19 +99,25 @@ export function sightProfile(
   // What rises where: each can hide.
   const hiders = obstacles
     .filter((o) => o.hides)
-    .flatMap((o) => [o.from, o.to].map((s) => ({ by: o.id, at: s, height: o.top })));
+    .flatMap((o) => [o.from, o.to].map((s) => ({ by: o.id, at: s, height: o.top, from: fromOf(o) })));
   if (terrain)
     for (let s = terrain.step; s <= distance - terrain.step; s += terrain.step) {
       const height = atFoot(s);
-      if (height !== null) hiders.push({ by: 'terrain', at: s, height });
+      if (height !== null) hiders.push({ by: 'terrain', at: s, height, from: -Infinity });
     }
-  // What one stands in has no side that faces the eye.
-  const ahead = hiders.filter((h) => h.at > 0.01).sort((a, b) => a.at - b.at);
   // In heights less the sinking a sight line is straight.
   const steepness = (height: number, s: number) => (height - eye) / s - sink * s;
+  const highest = Math.max(wheels, centre, fin);
+  // What one stands in has no side that faces the eye; what the whole aircraft is seen under is not in the way.
+  const ahead = hiders
+    .filter((h) => h.at > 0.01 && steepness(h.from, h.at) <= steepness(highest, distance))
+    .sort((a, b) => a.at - b.at);
   const most = ahead.reduce((m, h) => Math.max(m, steepness(h.height, h.at)), -Infinity);
   const above = (height: number) =>
-    ahead.find((h) => steepness(h.height, h.at) > steepness(height, distance));
+    ahead.find((h) => {
+      const line = steepness(height, distance);
+      return steepness(h.height, h.at) > line && steepness(h.from, h.at) <= line;
+    });
   const first = above(centre) ?? above(wheels) ?? null;
   const raise = ahead.reduce((least, h) => {
     const needed =
@@ -131,6 +139,9 @@ export function sightProfile(
     raise: distance > 0 ? raise : 0,
   };
 }
+
+/** m above mean sea level down to which something hides: without an underside all the way. */
+const fromOf = ({ foot, underside }: OnTheLine): number => (underside > foot ? underside : -Infinity);
 
 /** m above mean sea level of the line between two heights, `s` m out: lower between them by what the earth bulges. */
 const rayAt = (eye: number, end: number, distance: number, sink: number, s: number): number =>
@@ -167,8 +178,7 @@ function metBy(
     const [obstacle, tops] = [around.obstacles[index], around.tops[index]];
     if (!obstacle || !tops) continue;
     // What carries the spot hides nothing from it (as `TopRays` has it).
-    const areal = obstacle.rings.length > 0;
-    const carries = areal && tops.top <= eye && isWithin(tops, x, y);
+    const carries = tops.closed && tops.top <= eye && isWithin(tops, x, y);
     const met: { s: number; top: number }[] = [];
     for (let k = 0; k < tops.count * perEdge; k += perEdge) {
       const e = tops.edges;
@@ -185,20 +195,23 @@ function metBy(
     met.sort((a, b) => a.s - b.s);
     const hides = does[index] === blocks && !carries;
     // An area is entered and left again; the line may begin or end within it.
-    const pairs = areal
+    const pairs = tops.closed
       ? chunked(isWithin(tops, x, y) ? [{ s: 0, top: tops.top }, ...met] : met, distance)
       : met.map((m) => [m, m] as const);
-    for (const [a, b] of pairs)
+    for (const [a, b] of pairs) {
+      const foot = footAt(obstacle, a.s);
       out.push({
         id: obstacle.id,
         name: obstacle.name || 'Obstacle',
         from: a.s,
         to: b.s,
-        foot: footAt(obstacle, a.s),
+        foot,
         top: Math.max(a.top, b.top),
+        underside: foot + obstacle.underside,
         height: obstacle.height,
         hides: hides && does[index] !== open,
       });
+    }
   }
   return out.sort((a, b) => a.from - b.from);
 }

@@ -1,13 +1,11 @@
 import type { Position } from '../../survey/document';
+import { lastAnswer } from '../../survey/memo';
 import { frameAt, inFrame, radiusAlong, type Frame, type Vec3 } from '../geometry/earth';
 
-let last: { readonly lng: number; readonly lat: number; readonly frame: Frame } | null = null;
-
 /** The site frame about a survey's reference; the same object as long as the reference stays. */
-export function siteFrame([lng, lat]: Position): Frame {
-  if (last?.lng !== lng || last.lat !== lat) last = { lng, lat, frame: frameAt([lng, lat]) };
-  return last.frame;
-}
+export const siteFrame: (reference: Position) => Frame = lastAnswer((reference: Position) =>
+  frameAt(reference),
+);
 
 /** East and north in m along the curved earth, and m above mean sea level, of an earth-centred point: the inverse of `placed`. */
 export function siteCoordinates(frame: Frame, point: Vec3): readonly [x: number, y: number, height: number] {

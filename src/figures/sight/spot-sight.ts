@@ -1,5 +1,5 @@
 import type { Position } from '../../survey/document';
-import { isTimeZone, monthAt } from '../../time/local-time';
+import { monthAt } from '../../time/local-time';
 import { RAD } from '../geometry/angles';
 import { dot, mapped, type Frame } from '../geometry/earth';
 import { sunriseAltitude } from '../light/sun';
@@ -7,12 +7,9 @@ import type { Framing } from '../optics/framing';
 import type { Path } from '../traffic/paths';
 import type { Sun } from '../types';
 import { nameOf } from './hidden';
-import { SightLines, type SkyLine } from './sight-lines';
+import type { SightLines, SkyLine } from './sight-lines';
 import { standing, type Surroundings } from './surroundings';
 import { targetsOf } from './targets';
-
-/** Scratch space of the sight lines under work: nothing of it outlives the figures of a spot. */
-const lines = new SightLines();
 
 /** An eye at a spot: its own frame and m above mean sea level. */
 interface EyeThere {
@@ -30,16 +27,16 @@ export interface Season {
 export function seasons(around: Surroundings, timeZone: string, instants: readonly number[]): Season[] {
   const all = instants.map((_, i) => i);
   if (!around.leafy) return [{ does: standing(around, 1), instants: all }];
-  const zone = isTimeZone(timeZone) ? timeZone : 'UTC';
-  const months = instants.map((instant) => monthAt(instant, zone));
+  const months = instants.map((instant) => monthAt(instant, timeZone));
   return [...new Set(months)].map((month) => ({
     does: standing(around, month),
     instants: all.filter((i) => months[i] === month),
   }));
 }
 
-/** Sight lines from a spot, ready to look along these paths and at the sun. They hold until the next spot. */
+/** Stands sight lines at a spot, ready to look along these paths and at the sun. They hold until they stand elsewhere. */
 export function sightFrom(
+  lines: SightLines,
   around: Surroundings,
   does: Uint8Array,
   position: Position,

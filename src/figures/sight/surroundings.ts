@@ -1,10 +1,10 @@
 import Flatbush from 'flatbush';
 import type { Position } from '../../survey/document';
+import { lastAnswer, Memo } from '../../survey/memo';
 import type { Obstacle } from '../../survey/schema/places';
+import { isLeafy, leafSeason, sightOf, type Does } from '../../survey/schema/sights';
 import type { Runway } from '../../survey/schema/runway';
-import { rememberedLast } from '../remembered';
 import type { Frame } from '../geometry/earth';
-import { leafSeason } from '../practice';
 import { sinkPerSquareMetre } from './curvature';
 import type { Terrain } from './terrain';
 import { topEdges, type TopEdges } from './top-edges';
@@ -26,8 +26,10 @@ export interface Surroundings {
   near(west: number, south: number, east: number, north: number): readonly number[];
 }
 
+const kept = new Memo<TopEdges>();
+
 /** Null on open ground, where nothing can be hidden. */
-export const surroundings = rememberedLast(
+export const surroundings = lastAnswer(
   (
     obstacles: readonly Obstacle[],
     runways: readonly Runway[],
@@ -36,7 +38,12 @@ export const surroundings = rememberedLast(
     terrain: Terrain | null,
   ): Surroundings | null => {
     if (obstacles.length === 0 && !terrain) return null;
-    const tops = obstacles.map((obstacle) => topEdges(obstacle, frame, runways, field, terrain));
+    const tops = obstacles.map((obstacle) =>
+      kept.get([obstacle, frame, runways, field, terrain], () =>
+        topEdges(obstacle, frame, runways, field, terrain),
+      ),
+    );
+    kept.keepOnly(obstacles);
     const index = tops.length > 0 ? new Flatbush(tops.length) : null;
     for (const { west, south, east, north } of tops) index?.add(west, south, east, north);
     index?.finish();
@@ -47,23 +54,23 @@ export const surroundings = rememberedLast(
       tops,
       highestTop: tops.reduce((highest, { top }) => Math.max(highest, top), -Infinity),
       terrain,
-      leafy: obstacles.some((o) => o.sight === 'leaf'),
+      leafy: obstacles.some((o) => isLeafy(o.sight)),
       near: (west, south, east, north) => index?.search(west, south, east, north) ?? [],
     };
   },
 );
 
-/** What an obstacle does to a sight line. */
+/** What an obstacle does to a sight line, as numbers for the loops. */
 export const open = 0;
 export const blocks = 1;
 export const mesh = 2;
+const numberFor: Readonly<Record<Does, number>> = { opens: open, hides: blocks, veils: mesh };
 
 /** What each obstacle does in a month (1 to 12). Leaves without stated months are those of the hemisphere's season. */
 export function standing({ obstacles, frame }: Surroundings, month: number): Uint8Array {
   return Uint8Array.from(obstacles, (obstacle) => {
-    if (obstacle.sight === 'mesh') return mesh;
-    if (obstacle.sight !== 'leaf') return blocks;
-    return monthsInLeaf(obstacle, frame.position).includes(month) ? blocks : open;
+    const { inLeaf, bare } = sightOf(obstacle.sight);
+    return numberFor[monthsInLeaf(obstacle, frame.position).includes(month) ? inLeaf : bare];
   });
 }
 

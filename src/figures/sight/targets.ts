@@ -1,5 +1,5 @@
 import { dot, type Frame } from '../geometry/earth';
-import { remembered } from '../remembered';
+import { Memo } from '../../survey/memo';
 import type { PathSamples } from '../traffic/samples';
 import { siteCoordinates } from './site-frame';
 
@@ -13,33 +13,36 @@ export interface Targets {
   readonly points: Float64Array;
 }
 
+const kept = new Memo<Targets>();
+
 /**
  * Wheels (0, 0, -H/2), centre and fin tip (-0.45 L, 0, H/2) of a subject, turned to track and nose attitude (design,
  * section 3). `length` and `height` in m.
  */
-export const targetsOf = remembered(
-  (samples: PathSamples, length: number, height: number, frame: Frame): Targets => {
-    const { count, centre, forward, attitude, headingKnown } = samples;
-    // Facing nobody knows where, it has its fin over its middle.
-    const finBack = headingKnown ? 0.45 * length : 0;
-    const points = new Float64Array(3 * pointsOfAircraft * count);
-    for (let i = 0, k = 0; i < count; i++, k += 3) {
-      const at = [centre[k] as number, centre[k + 1] as number, centre[k + 2] as number] as const;
-      const ahead = [forward[k] as number, forward[k + 1] as number, forward[k + 2] as number] as const;
-      const [x, y, z] = siteCoordinates(frame, at);
-      const [e, n] = [dot(ahead, frame.east), dot(ahead, frame.north)];
-      const level = Math.hypot(e, n) || 1;
-      const [sin, cos] = [Math.sin(attitude[i] as number), Math.cos(attitude[i] as number)];
-      // m ahead of and above the centre, in the vertical plane of the track.
-      const wheels = [(height / 2) * sin, (-height / 2) * cos] as const;
-      const fin = [-finBack * cos - wheels[0], -finBack * sin - wheels[1]] as const;
-      [wheels, [0, 0] as const, fin].forEach(([forwards, upwards], p) => {
-        points.set(
-          [x + (forwards * e) / level, y + (forwards * n) / level, z + upwards],
-          3 * (pointsOfAircraft * i + p),
-        );
-      });
-    }
-    return { count, points };
-  },
-);
+export const targetsOf = (samples: PathSamples, length: number, height: number, frame: Frame): Targets =>
+  kept.get([samples, length, height, frame], () => targetsAlong(samples, length, height, frame));
+
+function targetsAlong(samples: PathSamples, length: number, height: number, frame: Frame): Targets {
+  const { count, centre, forward, attitude, headingKnown } = samples;
+  // Facing nobody knows where, it has its fin over its middle.
+  const finBack = headingKnown ? 0.45 * length : 0;
+  const points = new Float64Array(3 * pointsOfAircraft * count);
+  for (let i = 0, k = 0; i < count; i++, k += 3) {
+    const at = [centre[k] as number, centre[k + 1] as number, centre[k + 2] as number] as const;
+    const ahead = [forward[k] as number, forward[k + 1] as number, forward[k + 2] as number] as const;
+    const [x, y, z] = siteCoordinates(frame, at);
+    const [e, n] = [dot(ahead, frame.east), dot(ahead, frame.north)];
+    const level = Math.hypot(e, n) || 1;
+    const [sin, cos] = [Math.sin(attitude[i] as number), Math.cos(attitude[i] as number)];
+    // m ahead of and above the centre, in the vertical plane of the track.
+    const wheels = [(height / 2) * sin, (-height / 2) * cos] as const;
+    const fin = [-finBack * cos - wheels[0], -finBack * sin - wheels[1]] as const;
+    [wheels, [0, 0] as const, fin].forEach(([forwards, upwards], p) => {
+      points.set(
+        [x + (forwards * e) / level, y + (forwards * n) / level, z + upwards],
+        3 * (pointsOfAircraft * i + p),
+      );
+    });
+  }
+  return { count, points };
+}

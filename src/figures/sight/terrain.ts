@@ -1,7 +1,7 @@
-import { DEG, RAD } from '../geometry/angles';
+import { DEG, RAD, wrap180 } from '../geometry/angles';
 import { mapped, type Frame } from '../geometry/earth';
 import type { Position } from '../../survey/document';
-import { remembered } from '../remembered';
+import { Memo } from '../../survey/memo';
 
 /** Sampled heights of the ground on longitude and latitude, rows from north to south, as elevation files hold them. */
 export interface ElevationGrid {
@@ -31,8 +31,13 @@ export interface Terrain extends Ground {
   readonly frame: Frame;
 }
 
-/** The grid about a site. Heights between samples are bilinear. */
-export const terrainIn = remembered((grid: ElevationGrid, frame: Frame): Terrain => {
+const kept = new Memo<Terrain>();
+
+/** The grid about a site. Heights between samples are bilinear. The same object as long as both stay. */
+export const terrainIn = (grid: ElevationGrid, frame: Frame): Terrain =>
+  kept.get([grid, frame], () => gridIn(grid, frame));
+
+function gridIn(grid: ElevationGrid, frame: Frame): Terrain {
   const { columns, rows, heights, stepLng, stepLat } = grid;
   const [lng, lat] = frame.position;
   const { meridianRadius, normalRadius } = frame;
@@ -43,7 +48,7 @@ export const terrainIn = remembered((grid: ElevationGrid, frame: Frame): Terrain
   const perEast = DEG / (normalRadius * Math.cos(lat * RAD)) / stepLng;
   const bend = -tan / (2 * normalRadius);
   const spread = tan / normalRadius;
-  const middleColumn = ((((lng - grid.west + 180) % 360) + 360) % 360) / stepLng - 180 / stepLng;
+  const middleColumn = wrap180(lng - grid.west) / stepLng;
   const middleRow = (grid.north - lat) / stepLat;
 
   const heightAt = (east: number, north: number): number => {
@@ -74,7 +79,7 @@ export const terrainIn = remembered((grid: ElevationGrid, frame: Frame): Terrain
     // Half a cell: no crest between two samples is stepped over.
     step: Math.max(1, Math.min((meridianRadius * stepLat) / DEG, 1 / perEast) / 2),
   };
-});
+}
 
 /** Between samples of which some are unknown: the mean of the known ones, weighted as bilinear heights are. */
 function ofTheKnown(a: number, b: number, c: number, d: number, u: number, v: number): number {

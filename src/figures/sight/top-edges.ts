@@ -1,9 +1,11 @@
 import type { Position } from '../../survey/document';
 import type { Obstacle } from '../../survey/schema/places';
 import type { Runway } from '../../survey/schema/runway';
-import { mapped, positionOf, placed, type Frame } from '../geometry/earth';
-import { remembered } from '../remembered';
+import { sightOf } from '../../survey/schema/sights';
+import { mapped, type Frame } from '../geometry/earth';
+import { inPieces } from '../geometry/in-pieces';
 import { groundAt } from './ground';
+import { outlineOf } from './outline';
 import type { Terrain } from './terrain';
 
 /** Numbers of one edge in `TopEdges`: east, north and top of its two ends. */
@@ -19,73 +21,55 @@ export interface TopEdges {
   readonly east: number;
   readonly north: number;
   readonly top: number;
+  /** Whether the edges go round an inside. */
+  readonly closed: boolean;
+  /** m from the top down to the underside, below which one sees through; Infinity for what hides down to its foot and on. */
+  readonly depth: number;
 }
 
 /**
- * Everything from an obstacle's top down hides, its foot included. It stands on its stated base, else on the ground:
+ * Everything from an obstacle's top down hides, its foot included, or down to its underside. It stands on its stated base, else on the ground:
  * a block (solid or mesh polygon) with a flat top over its lowest corner, as heights of buildings are measured; a line
  * and a wood follow the ground.
  */
-export const topEdges = remembered(
-  (
-    obstacle: Obstacle,
-    frame: Frame,
-    runways: readonly Runway[],
-    field: number,
-    terrain: Terrain | null,
-  ): TopEdges => {
-    const areal = obstacle.rings.length > 0;
-    const flat = areal && obstacle.sight !== 'leaf';
-    const step = terrain && !flat && obstacle.base === null ? terrain.step : Infinity;
-    const chains = (areal ? obstacle.rings : [obstacle.line]).map((chain) => inPieces(chain, frame, step));
-    const ground = (position: Position) =>
-      obstacle.base ?? groundAt(position, runways, field, terrain).elevation;
-    const feet = chains.map((chain) => chain.map(ground));
-    const lowest = Math.min(...feet.map((chain) => Math.min(...chain)));
-    const count = chains.reduce((sum, chain) => sum + Math.max(0, chain.length - 1), 0);
-    const edges = new Float64Array(count * perEdge);
-    let [west, south, east, north, top] = [Infinity, Infinity, -Infinity, -Infinity, -Infinity];
-    let k = 0;
-    chains.forEach((chain, c) => {
-      let before: readonly [number, number, number] | null = null;
-      chain.forEach((position, i) => {
-        const [x, y] = mapped(frame, position);
-        const z = (flat ? lowest : (feet[c]?.[i] ?? lowest)) + obstacle.height;
-        west = Math.min(west, x);
-        east = Math.max(east, x);
-        south = Math.min(south, y);
-        north = Math.max(north, y);
-        top = Math.max(top, z);
-        if (before) {
-          edges.set([...before, x, y, z], k);
-          k += perEdge;
-        }
-        before = [x, y, z];
-      });
-    });
-    return { edges, count, west, south, east, north, top };
-  },
-);
-
-/** The vertices of a chain with more between them, so that no piece is longer than `step` m. */
-function inPieces(chain: readonly Position[], frame: Frame, step: number): readonly Position[] {
-  if (step === Infinity) return chain;
-  const out: Position[] = [];
-  let before: Position | null = null;
-  for (const vertex of chain) {
-    if (before) {
-      const [x0, y0] = mapped(frame, before);
-      const [x1, y1] = mapped(frame, vertex);
-      const pieces = Math.min(1000, Math.ceil(Math.hypot(x1 - x0, y1 - y0) / step));
-      for (let i = 1; i < pieces; i++) {
-        const t = i / pieces;
-        out.push(positionOf(placed(frame, x0 + (x1 - x0) * t, y0 + (y1 - y0) * t, 0)));
+export function topEdges(
+  obstacle: Obstacle,
+  frame: Frame,
+  runways: readonly Runway[],
+  field: number,
+  terrain: Terrain | null,
+): TopEdges {
+  const { chains: outline, closed } = outlineOf(obstacle);
+  const flat = obstacle.rings.length > 0 && sightOf(obstacle.sight).level;
+  const depth = obstacle.underside > 0 ? obstacle.height - obstacle.underside : Infinity;
+  const step = terrain && !flat && obstacle.base === null ? terrain.step : Infinity;
+  const chains = outline.map((chain) => inPieces(chain, frame, step));
+  const ground = (position: Position) =>
+    obstacle.base ?? groundAt(position, runways, field, terrain).elevation;
+  const feet = chains.map((chain) => chain.map(ground));
+  const lowest = Math.min(...feet.map((chain) => Math.min(...chain)));
+  const count = chains.reduce((sum, chain) => sum + Math.max(0, chain.length - 1), 0);
+  const edges = new Float64Array(count * perEdge);
+  let [west, south, east, north, top] = [Infinity, Infinity, -Infinity, -Infinity, -Infinity];
+  let k = 0;
+  chains.forEach((chain, c) => {
+    let before: readonly [number, number, number] | null = null;
+    chain.forEach((position, i) => {
+      const [x, y] = mapped(frame, position);
+      const z = (flat ? lowest : (feet[c]?.[i] ?? lowest)) + obstacle.height;
+      west = Math.min(west, x);
+      east = Math.max(east, x);
+      south = Math.min(south, y);
+      north = Math.max(north, y);
+      top = Math.max(top, z);
+      if (before) {
+        edges.set([...before, x, y, z], k);
+        k += perEdge;
       }
-    }
-    out.push(vertex);
-    before = vertex;
-  }
-  return out;
+      before = [x, y, z];
+    });
+  });
+  return { edges, count, west, south, east, north, top, closed, depth };
 }
 
 /** Whether a place of the site frame lies inside the edges, holes left out: even or odd crossings. */

@@ -25,6 +25,8 @@ export class TopRays {
   #count = 0;
   /** From the eye: east, north, top above the eye of either end; then the steepest that the edge can look. */
   #edges = new Float64Array(0);
+  /** m from an edge's top down to where one sees under it. */
+  #depth = new Float64Array(0);
   #owner = new Int32Array(0);
   #does = new Uint8Array(0);
   #first = new Int32Array(0);
@@ -57,7 +59,7 @@ export class TopRays {
       // Whoever stands on a roof looks over its edge: what carries the spot does not hide anything from it.
       const over = x >= top.west && x <= top.east && y >= top.south && y <= top.north && top.top <= eye;
       if (over && isWithin(top, x, y)) continue;
-      for (let k = 0; k < top.count; k++) this.#take(top.edges, k * perEdge, i, doing);
+      for (let k = 0; k < top.count; k++) this.#take(top.edges, k * perEdge, top.depth, i, doing);
     }
     this.#sort();
   }
@@ -98,6 +100,8 @@ export class TopRays {
       const from = edges[k + 2] as number;
       const top = from + v * ((edges[k + 5] as number) - from);
       if (top / s - this.#sink * s < steepness) continue;
+      // Under it: whoever sees past both faces of a hedge's foot sees past what is between them.
+      if ((top - (this.#depth[e] as number)) / s - this.#sink * s > steepness) continue;
       if (this.#does[e] === mesh) {
         if (s < nearestMesh) {
           nearestMesh = s;
@@ -114,13 +118,14 @@ export class TopRays {
 
   #grow(capacity: number): void {
     this.#edges = new Float64Array(7 * capacity);
+    this.#depth = new Float64Array(capacity);
     this.#owner = new Int32Array(capacity);
     this.#does = new Uint8Array(capacity);
     this.#first = new Int32Array(capacity);
     this.#last = new Int32Array(capacity);
   }
 
-  #take(source: Float64Array, at: number, owner: number, doing: number): void {
+  #take(source: Float64Array, at: number, depth: number, owner: number, doing: number): void {
     const e = this.#count++;
     const k = 7 * e;
     const ax = (source[at] as number) - this.#x;
@@ -136,6 +141,7 @@ export class TopRays {
     edges[k + 3] = bx;
     edges[k + 4] = by;
     edges[k + 5] = bz;
+    this.#depth[e] = depth;
     this.#owner[e] = owner;
     this.#does[e] = doing === mesh ? mesh : blocks;
     // The edge's nearest point bounds how steep it can look upwards, its farthest how steep downwards.

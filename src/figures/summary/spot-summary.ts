@@ -1,3 +1,5 @@
+import type { Kit } from '../../survey/schema/kit';
+import { lossOf, lossRounding } from '../optics/lens-fit';
 import type { PathFromSpot, PathRef, Sample, SpotFigures, Verdict } from '../types';
 
 /** One path from a spot at both moments. */
@@ -12,7 +14,7 @@ export interface PathSummary {
 /** A spot's paths in the survey's order, and the one to wait at. */
 export interface SpotSummary {
   readonly paths: readonly PathSummary[];
-  /** The path with the best picture at moment A; null when none is within reach. */
+  /** The path with the best headline at moment A, worth waiting for or not; null when none is within reach. */
   readonly leading: PathSummary | null;
 }
 
@@ -32,12 +34,19 @@ function focalRangeOf({ sector }: PathFromSpot): PathSummary['focalRange'] {
   return needed.length > 0 ? { shortest: Math.min(...needed), longest: Math.max(...needed) } : null;
 }
 
-/** By the score of the best point, at night (all equal) by the least slant range, as the best point itself. */
+/** What a path leads with: its pass, or where it has none its best sample. */
+export const headlineOf = ({ pass, best }: Pick<PathFromSpot, 'pass' | 'best'>): Sample => pass ?? best;
+
+/** A better picture than the pass elsewhere on the path; null where the pass is the best or there is none. */
+export const betterElsewhere = ({ pass, best }: Pick<PathFromSpot, 'pass' | 'best'>): Sample | null =>
+  pass && best.score.total > pass.score.total && best.station !== pass.station ? best : null;
+
+/** By the score of the headline, at night (all equal) by the least slant range, as the headline itself. */
 function leadingOf(paths: readonly PathSummary[]): PathSummary | null {
   let leading: PathSummary | null = null;
   for (const path of paths) {
     if (!path.focalRange) continue;
-    if (!leading || isBetter(path.a.best, leading.a.best)) leading = path;
+    if (!leading || isBetter(headlineOf(path.a), headlineOf(leading.a))) leading = path;
   }
   return leading;
 }
@@ -47,24 +56,10 @@ const isBetter = (one: Sample, other: Sample): boolean =>
     ? one.slantRange < other.slantRange
     : one.score.total > other.score.total;
 
-/** The lens to take: one that fits (rather without extender), else the one that loses least to cropping or cutting off. */
-export function lensToTake(verdicts: readonly Verdict[]): Verdict | null {
+/** The lens to take: that of the least loss (`lossOf`), the first of the kit where several are alike. */
+export function lensToTake(verdicts: readonly Verdict[], fill: Kit['fill']): Verdict | null {
   let best: Verdict | null = null;
-  for (const verdict of verdicts) if (!best || isLess(losses(verdict), losses(best))) best = verdict;
+  const loss = ({ extender, fillAt }: Verdict) => lossOf(extender, fillAt, fill);
+  for (const verdict of verdicts) if (!best || loss(verdict) < loss(best) - lossRounding) best = verdict;
   return best;
 }
-
-/** Whether it fits, whether it takes an extender, and the share that is lost: in this order. */
-function losses(verdict: Verdict): readonly [number, number] {
-  switch (verdict.verdict) {
-    case 'fits':
-      return [verdict.extender === null ? 0 : 1, 0];
-    case 'too-short':
-      return [2, 1 - verdict.crop];
-    case 'too-long':
-      return [2, verdict.cutOff];
-  }
-}
-
-const isLess = (a: readonly [number, number], b: readonly [number, number]): boolean =>
-  a[0] === b[0] ? a[1] < b[1] : a[0] < b[0];

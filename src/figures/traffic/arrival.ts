@@ -53,6 +53,7 @@ export function arrivalState(
     attitude: airborne ? (subject.approachAttitude ?? noseAttitude.approach) : noseAttitude.ground,
     height: centreHeight - geometry.thresholdElevation,
     speed: airborne ? subject.approachSpeed : rollingSpeed(subject, profile, station),
+    onGround: !airborne,
   };
 }
 

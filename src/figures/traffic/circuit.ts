@@ -136,6 +136,7 @@ function stateAt(geometry: EndGeometry, subject: Subject, place: Place): SampleS
       ? (subject.climbAttitude ?? noseAttitude.climb)
       : (subject.approachAttitude ?? noseAttitude.approach),
     height: centreHeight - thresholdElevation,
+    onGround: false,
     speed: climbing ? subject.climbSpeed : subject.approachSpeed,
   };
 }

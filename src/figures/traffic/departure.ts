@@ -23,6 +23,7 @@ export function departureState(geometry: EndGeometry, subject: Subject, station:
     slope: airborne ? subject.climbGradient : geometry.slope,
     attitude: airborne ? (subject.climbAttitude ?? noseAttitude.climb) : noseAttitude.ground,
     height: centreHeight - geometry.elevation,
+    onGround: !airborne,
     // Constant acceleration from standstill to lift-off.
     speed: airborne || run === 0 ? subject.climbSpeed : subject.climbSpeed * Math.sqrt(station / run),
   };

@@ -3,6 +3,7 @@ import type { FlightPath } from '../../survey/schema/places';
 import type { Subject } from '../../survey/schema/subject';
 import { earthCentred, frameAt, groundLine, minus, placed, mapped, type Vec3 } from '../geometry/earth';
 import { noseAttitude } from '../practice';
+import { recordedSpeeds } from './recorded-speeds';
 import { levelled, sampled, stationsBetween, type PathSamples, type SampleState } from './samples';
 
 /** A line with heights in m above mean sea level of the aircraft's centre, one a position. */
@@ -18,20 +19,23 @@ export interface Course {
 export function flightPathSamples(path: FlightPath, subject: Subject, datum: number): PathSamples | null {
   const lift = path.source === 'drawn' ? subject.height / 2 : 0;
   const course = { line: path.line, heights: path.heights.map((height) => height + lift) };
-  return courseSamples(course, datum, (slope) => ({
+  // How fast a drawn path is flown is the subject's word, a recorded one its own: without times nobody knows.
+  const speeds = path.source === 'drawn' ? null : recordedSpeeds(path.line, path.times ?? []);
+  return courseSamples(course, datum, (slope, leg) => ({
     attitude:
       slope > 0
         ? (subject.climbAttitude ?? noseAttitude.climb)
         : (subject.approachAttitude ?? noseAttitude.approach),
-    speed: slope > 0 ? subject.climbSpeed : subject.approachSpeed,
+    onGround: false,
+    speed: speeds ? (speeds[leg] ?? NaN) : slope > 0 ? subject.climbSpeed : subject.approachSpeed,
   }));
 }
 
-/** Samples along a course; `moving` says how the aircraft moves where it rises by `slope`. Null without length. */
+/** Samples along a course; `moving` says how the aircraft moves on a leg that rises by `slope`. Null without length. */
 export function courseSamples(
   { line, heights }: Course,
   datum: number,
-  moving: (slope: number) => Pick<SampleState, 'attitude' | 'speed'>,
+  moving: (slope: number, leg: number) => Pick<SampleState, 'attitude' | 'speed' | 'onGround'>,
 ): PathSamples | null {
   const legs = legsOf(line);
   const last = legs.at(-1);
@@ -53,7 +57,7 @@ export function courseSamples(
       forward: levelled(leg.direction, up),
       slope,
       height: height - datum,
-      ...moving(slope),
+      ...moving(slope, leg.index),
     };
   });
 }

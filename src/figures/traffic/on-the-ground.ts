@@ -1,19 +1,19 @@
-import type { Position } from '../../survey/document';
 import type { Apron, TaxiRoute } from '../../survey/schema/places';
 import type { Runway } from '../../survey/schema/runway';
 import type { Subject } from '../../survey/schema/subject';
 import { RAD } from '../geometry/angles';
 import { frameAt, groundLine, placed } from '../geometry/earth';
+import { inPieces } from '../geometry/in-pieces';
 import { middleOf } from '../geometry/middle-of';
 import { noseAttitude, taxiSpeed } from '../practice';
-import { groundUnder } from '../sight/ground';
+import { groundAt } from '../sight/ground';
+import type { Terrain } from '../sight/terrain';
 import { courseSamples } from './flight-path';
 import { longestFlown } from './runway-geometry';
 import { axesAt, sampled, type PathSamples } from './samples';
 
-/** m above mean sea level of the ground at a position that says nothing of it itself. */
-const groundAt = (position: Position, runways: readonly Runway[], field: number): number =>
-  groundUnder({ ground: null, position }, runways, field).elevation;
+/** m between places at which a taxi route asks the terrain: finer than any elevation model at hand. */
+const groundStep = 20;
 
 /**
  * An aircraft rolling along a taxi route, in the order of its positions or the other way round; stations from where
@@ -25,15 +25,22 @@ export function taxiSamples(
   subject: Subject,
   runways: readonly Runway[],
   field: number,
+  terrain: Terrain | null,
 ): PathSamples | null {
-  const way = direction === 'forward' ? line : line.toReversed();
+  const drawn = direction === 'forward' ? line : line.toReversed();
   let length = 0;
-  for (const [i, position] of way.entries()) length += groundLine(way[i - 1] ?? position, position).distance;
+  for (const [i, position] of drawn.entries())
+    length += groundLine(drawn[i - 1] ?? position, position).distance;
   if (length > longestFlown) return null;
-  const heights = way.map((position) => groundAt(position, runways, field) + subject.height / 2);
+  // The ground between two vertices is the terrain's too, and wheels are on it.
+  const way = terrain ? inPieces(drawn, terrain.frame, groundStep) : drawn;
+  const heights = way.map(
+    (position) => groundAt(position, runways, field, terrain).elevation + subject.height / 2,
+  );
   return courseSamples({ line: way, heights }, field, () => ({
     attitude: noseAttitude.ground,
     speed: Math.min(taxiSpeed, subject.approachSpeed),
+    onGround: true,
   }));
 }
 
@@ -46,11 +53,12 @@ export function parkedSamples(
   subject: Subject,
   runways: readonly Runway[],
   field: number,
+  terrain: Terrain | null,
 ): PathSamples | null {
   const position = middleOf(rings[0] ?? []);
   if (!position) return null;
   const frame = frameAt(position);
-  const centreHeight = groundAt(position, runways, field) + subject.height / 2;
+  const centreHeight = groundAt(position, runways, field, terrain).elevation + subject.height / 2;
   const facing = (heading ?? 0) * RAD;
   const samples = sampled(
     [0],
@@ -61,6 +69,7 @@ export function parkedSamples(
       attitude: noseAttitude.ground,
       height: centreHeight - field,
       speed: 0,
+      onGround: true,
     }),
     heading !== null,
   );

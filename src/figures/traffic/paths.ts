@@ -1,11 +1,13 @@
 import type { Contents } from '../../survey/contents';
 import type { Apron, FlightPath, TaxiRoute } from '../../survey/schema/places';
 import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
 import type { EndIndex, Runway } from '../../survey/schema/runway';
 import type { Subject } from '../../survey/schema/subject';
 import { compassPoint } from '../geometry/compass';
 import { groundLine } from '../geometry/earth';
-import { remembered } from '../remembered';
+import { grounded, terrainOf } from '../sight/grounded';
+import type { ElevationGrid, Terrain } from '../sight/terrain';
 import type { PathKind, PathRef } from '../types';
 import { arrivalSamples } from './arrival';
 import { circuitSamples } from './circuit';
@@ -36,43 +38,30 @@ export function fieldElevation(contents: Pick<Contents, 'site' | 'runways'>): nu
   return known.length > 0 ? Math.max(...known) : 0;
 }
 
-interface Cached {
-  readonly subject: Subject;
-  readonly elevation: number;
-  readonly paths: Map<string, Path | null>;
-}
-const cache = new WeakMap<Runway, Cached>();
+/** How many subjects have their paths kept at a time: movements of several types take turns. */
+const subjectsKept = 12;
+/** Keyed by what the path follows; of past surveys nothing stays. */
+const kept = new Memo<readonly Path[]>({ each: subjectsKept * runwayPathKinds.length * 2 });
 
-/** One path of a runway's end. Runways are shared between surveys, so a path is built once until its runway changes. */
-function runwayPath(
+/** One path of a runway's end, or none. Runways are shared between surveys, so a path is built once until its runway changes. */
+const runwayPath = (
   runway: Runway,
   end: EndIndex,
   kind: RunwayPathKind,
   subject: Subject,
   elevation: number,
-): Path | null {
-  let cached = cache.get(runway);
-  if (cached?.subject !== subject || cached.elevation !== elevation) {
-    cached = { subject, elevation, paths: new Map() };
-    cache.set(runway, cached);
-  }
-  const key = `${kind}/${end}`;
-  const known = cached.paths.get(key);
-  if (known !== undefined) return known;
-  const geometry = endGeometry(runway, end, elevation);
-  const build = {
-    arrival: arrivalSamples,
-    departure: departureSamples,
-    circuit: (g: NonNullable<typeof geometry>, s: Subject) => circuitSamples(g, s, elevation),
-  };
-  const path = geometry && {
-    ref: runwayRef(runway, end, kind),
-    name: `${endName(runway, end)} ${kind}`,
-    samples: build[kind](geometry, subject),
-  };
-  cached.paths.set(key, path);
-  return path;
-}
+): readonly Path[] =>
+  kept.get([runway, end, kind, subject, elevation], () => {
+    const geometry = endGeometry(runway, end, elevation);
+    if (!geometry) return [];
+    const build = {
+      arrival: arrivalSamples,
+      departure: departureSamples,
+      circuit: (g: typeof geometry, s: Subject) => circuitSamples(g, s, elevation),
+    };
+    const samples = build[kind](geometry, subject);
+    return [{ ref: runwayRef(runway, end, kind), name: `${endName(runway, end)} ${kind}`, samples }];
+  });
 
 /** An end's designator as people say it, or which end it is when it has none. */
 export const endName = (runway: Runway, end: EndIndex): string =>
@@ -89,21 +78,28 @@ function runwayRef(runway: Runway, end: EndIndex, kind: RunwayPathKind): PathRef
 }
 
 /** A drawn or recorded path, built once until it, the subject or the field's elevation changes. */
-const flightPath = remembered((flight: FlightPath, subject: Subject, elevation: number): Path | null => {
-  const samples = flightPathSamples(flight, subject, elevation);
-  const ref: PathRef = { path: flight.id, kind: 'flight-path', runway: null, end: null };
-  return samples && { ref, name: flight.name || 'flight path', samples };
-});
+const flightPath = (flight: FlightPath, subject: Subject, elevation: number): readonly Path[] =>
+  kept.get([flight, subject, elevation], () => {
+    const samples = flightPathSamples(flight, subject, elevation);
+    const ref: PathRef = { path: flight.id, kind: 'flight-path', runway: null, end: null };
+    return samples ? [{ ref, name: flight.name || 'flight path', samples }] : [];
+  });
 
 /** The two ways along a taxi route, built once until it, the subject or the ground under it changes. */
-const taxiPaths = remembered(
-  (route: TaxiRoute, subject: Subject, runways: readonly Runway[], elevation: number): readonly Path[] =>
+const taxiPaths = (
+  route: TaxiRoute,
+  subject: Subject,
+  runways: readonly Runway[],
+  elevation: number,
+  terrain: Terrain | null,
+): readonly Path[] =>
+  kept.get([route, subject, runways, elevation, terrain], () =>
     (['forward', 'backward'] as const).flatMap((direction): Path[] => {
-      const samples = taxiSamples(route, direction, subject, runways, elevation);
+      const samples = taxiSamples(route, direction, subject, runways, elevation, terrain);
       const ref: PathRef = { path: `${route.id}/${direction}`, kind: 'taxi', runway: null, end: null };
       return samples ? [{ ref, name: taxiName(route, direction), samples }] : [];
     }),
-);
+  );
 
 /** "Taxiway A to the south-east": where the far end lies tells the two ways apart. */
 function taxiName({ name, line }: TaxiRoute, direction: 'forward' | 'backward'): string {
@@ -118,19 +114,25 @@ function taxiName({ name, line }: TaxiRoute, direction: 'forward' | 'backward'):
   return `${name || 'Taxi route'} ${way}`;
 }
 
-const parkedPath = remembered(
-  (apron: Apron, subject: Subject, runways: readonly Runway[], elevation: number): Path | null => {
-    const samples = parkedSamples(apron, subject, runways, elevation);
+const parkedPath = (
+  apron: Apron,
+  subject: Subject,
+  runways: readonly Runway[],
+  elevation: number,
+  terrain: Terrain | null,
+): readonly Path[] =>
+  kept.get([apron, subject, runways, elevation, terrain], () => {
+    const samples = parkedSamples(apron, subject, runways, elevation, terrain);
     const ref: PathRef = { path: apron.id, kind: 'parked', runway: null, end: null };
-    return samples && { ref, name: `Parked on ${apron.name || 'the apron'}`, samples };
-  },
-);
+    return samples ? [{ ref, name: `Parked on ${apron.name || 'the apron'}`, samples }] : [];
+  });
 
 /**
  * The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths,
- * the taxi routes both ways, the aprons.
+ * the taxi routes both ways, the aprons. `grid`: the terrain, which what states no height lies on.
  */
-export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
+export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGrid | null = null): Path[] {
+  const contents = grounded(survey, grid);
   const elevation = fieldElevation(contents);
   const paths: Path[] = [];
   for (const runway of contents.runways) {
@@ -138,23 +140,22 @@ export function pathsOf(contents: Contents, wanted: PathFilter): Path[] {
       if (runway.ends[end].closed) continue;
       for (const kind of runwayPathKinds) {
         if (!wanted(kind, runway.id, end)) continue;
-        const path = runwayPath(runway, end, kind, contents.subject, elevation);
-        if (path) paths.push(path);
+        paths.push(...runwayPath(runway, end, kind, contents.subject, elevation));
       }
     }
   }
   for (const flight of contents.flightPaths) {
     if (!wanted('flight-path', null, null)) continue;
-    const path = flightPath(flight, contents.subject, elevation);
-    if (path) paths.push(path);
+    paths.push(...flightPath(flight, contents.subject, elevation));
   }
   const { subject, runways } = contents;
+  const terrain = terrainOf(contents, grid);
   if (wanted('taxi', null, null))
-    for (const route of contents.taxiRoutes) paths.push(...taxiPaths(route, subject, runways, elevation));
+    for (const route of contents.taxiRoutes)
+      paths.push(...taxiPaths(route, subject, runways, elevation, terrain));
   if (wanted('parked', null, null))
-    for (const apron of contents.aprons) {
-      const path = parkedPath(apron, subject, runways, elevation);
-      if (path) paths.push(path);
-    }
+    for (const apron of contents.aprons)
+      paths.push(...parkedPath(apron, subject, runways, elevation, terrain));
+  kept.keepOnly([...runways, ...contents.flightPaths, ...contents.taxiRoutes, ...contents.aprons]);
   return paths;
 }

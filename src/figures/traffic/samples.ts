@@ -27,13 +27,15 @@ export interface PathSamples {
   readonly height: Float64Array;
   /** m of horizontal length that the sample stands for. */
   readonly share: Float64Array;
-  /** Ground speed in m/s. */
+  /** Ground speed in m/s, NaN where nobody knows. */
   readonly speed: Float64Array;
+  /** 1 where its wheels are on the ground: on runway, taxi route or apron. */
+  readonly onGround: Uint8Array;
   /** False where an aircraft stands and nobody has said which way it faces. */
   readonly headingKnown: boolean;
 }
 
-/** What a path says of one station. `attitude`: degrees; `height`: m above the datum. */
+/** What a path says of one station. `attitude`: degrees; `height`: m above the datum; `speed`: m/s, NaN where nobody knows. */
 export interface SampleState {
   readonly centre: Vec3;
   readonly forward: Vec3;
@@ -42,6 +44,7 @@ export interface SampleState {
   readonly attitude: number;
   readonly height: number;
   readonly speed: number;
+  readonly onGround: boolean;
 }
 
 /** Stations at exact multiples of 20 m between two ends, and both ends, from the first to the last. */
@@ -79,6 +82,7 @@ export function sampled(
     height: new Float64Array(count),
     share: new Float64Array(count),
     speed: new Float64Array(count),
+    onGround: new Uint8Array(count),
     headingKnown,
   };
   stations.forEach((station, i) => {
@@ -90,6 +94,7 @@ export function sampled(
     samples.attitude[i] = state.attitude * RAD;
     samples.height[i] = state.height;
     samples.speed[i] = state.speed;
+    samples.onGround[i] = state.onGround ? 1 : 0;
     const before = stations[i - 1] ?? station;
     const after = stations[i + 1] ?? station;
     samples.share[i] = Math.abs(after - before) / 2;

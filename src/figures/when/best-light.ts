@@ -1,9 +1,10 @@
 import { acosDeg } from '../geometry/angles';
 import { lightClass } from '../light/light-class';
-import { sunriseAltitude } from '../light/sun';
-import { glaresInto, type SunThere } from '../light-on-view';
-import { darkFlankFactor, litFrom } from '../practice';
-import { hazeByAltitude, lightCeiling, lightFactor } from '../score';
+import { isFlat, mistFactor, type SkyThere } from '../light/sky';
+import { glaresInto } from '../glare-on-view';
+import type { SunThere } from '../light/sun-there';
+import { litFrom } from '../practice';
+import { darkCeiling, hazeByAltitude, lightCeiling, lightFactor } from '../score';
 import type { LightClass, Score } from '../types';
 import type { StillView } from './still-view';
 
@@ -17,11 +18,11 @@ const slack = 1 + 1e-9;
  */
 export function bestUnder(view: StillView, sun: SunThere, guess: number): number {
   const altitude = sun.sun.geometricAltitude;
-  const ceiling = lightCeiling(altitude);
+  const ceiling = lightCeiling(altitude, sun.sky);
   let best = view.closest;
   if (ceiling === 0) return best;
   const { range, most, blocks, hazeRange, hazeElevation } = view;
-  const haze = hazeByAltitude(altitude);
+  const haze = hazeByAltitude(altitude, sun.sky);
   let total = totalAt(view, best, sun);
   // What is hidden is never the best as long as anything is in sight.
   if (view.sight[best] === 0) return best;
@@ -31,13 +32,12 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
     best = guess;
   }
   const bound = ceiling * slack;
-  // In twilight both flanks are lit alike.
-  const dark = altitude < sunriseAltitude ? 1 : darkFlankFactor;
+  const dark = darkCeiling(altitude, sun.sky) / ceiling;
   for (const block of blocks) {
     if (block.most * bound < total) break;
     if (block.level) {
       const least = acosDeg(sun.levelEast * block.east + sun.levelNorth * block.north) - block.spread;
-      if (block.most * lightFactor(altitude, least, null) * slack < total) continue;
+      if (block.most * lightFactor(altitude, least, null, sun.sky) * slack < total) continue;
     }
     for (let i = block.from; i < block.to; i++) {
       if (view.sight[i] === 0) continue;
@@ -81,16 +81,23 @@ function flankAt(view: StillView, i: number, sun: SunThere): boolean | null {
   return toSun > litFrom;
 }
 
-const hazeAt = (view: StillView, i: number, altitude: number): number =>
-  1 - (view.hazeRange[i] as number) * hazeByAltitude(altitude) * (view.hazeElevation[i] as number);
+const hazeAt = (view: StillView, i: number, altitude: number, sky: SkyThere): number =>
+  (1 - (view.hazeRange[i] as number) * (view.hazeElevation[i] as number) * hazeByAltitude(altitude, sky)) *
+  mistFactor(view.range[i] as number, sky);
 
 /** Total of the score of sample `i`, 0 to 1. */
 export function totalAt(view: StillView, i: number, sun: SunThere): number {
   const reach = view.reach[i] as number;
   if (reach === 0) return 0;
   const altitude = sun.sun.geometricAltitude;
-  const light = lightFactor(altitude, angleAt(view, i, sun), flankAt(view, i, sun));
-  return light * reach * (view.aspect[i] as number) * (view.sight[i] as number) * hazeAt(view, i, altitude);
+  const light = lightFactor(altitude, angleAt(view, i, sun), flankAt(view, i, sun), sun.sky);
+  return (
+    light *
+    reach *
+    (view.aspect[i] as number) *
+    (view.sight[i] as number) *
+    hazeAt(view, i, altitude, sun.sky)
+  );
 }
 
 export const classUnder = (view: StillView, i: number, sun: SunThere): LightClass =>
@@ -98,6 +105,7 @@ export const classUnder = (view: StillView, i: number, sun: SunThere): LightClas
 
 export const glareUnder = (view: StillView, i: number, sun: SunThere): boolean =>
   !sun.hidden &&
+  !isFlat(sun.sky) &&
   view.sight[i] !== 0 &&
   glaresInto(cosPhase(view, i, sun), view.focal[i] as number, sun, view.framing, view.kit);
 
@@ -106,10 +114,10 @@ export function scoreUnder(view: StillView, i: number, sun: SunThere): Score {
   const altitude = sun.sun.geometricAltitude;
   return {
     total: totalAt(view, i, sun),
-    light: lightFactor(altitude, angleAt(view, i, sun), flankAt(view, i, sun)),
+    light: lightFactor(altitude, angleAt(view, i, sun), flankAt(view, i, sun), sun.sky),
     reach: view.reach[i] as number,
     aspect: view.aspect[i] as number,
     sight: view.sight[i] as number,
-    haze: hazeAt(view, i, altitude),
+    haze: hazeAt(view, i, altitude, sun.sky),
   };
 }

@@ -1,10 +1,11 @@
 import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { evenSteps, type Day } from '../../time/day-share';
 import { standingOf, type Standing } from '../plan/standing';
-import { remembered } from '../remembered';
+import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
-import { keptViews } from '../spot-figures';
+import { keptViews } from './still-views';
 import type { Path } from '../traffic/paths';
 import { lightRow, lightRuns, worthOf, type LightRow, type LightRun } from './light-row';
 import type { StillView } from './still-view';
@@ -25,25 +26,29 @@ export interface DayRow {
   readonly worth: number;
 }
 
-const rememberedLight = remembered((view: StillView, spot: StandingSpot, from: number, to: number) => {
-  const light = lightRow(view, spot.position, evenSteps({ from, to }, dayStepMinutes));
+type Light = Pick<DayRow, 'light' | 'runs' | 'worth'>;
+const kept = new Memo<Light>();
+
+function lightOf(view: StillView, spot: StandingSpot, day: Day): Light {
+  const light = lightRow(view, spot.position, evenSteps(day, dayStepMinutes));
   return { light, runs: lightRuns(light), worth: worthOf(light, dayStepMinutes * 60_000) };
-});
+}
 
 /** Every spot and path through a day, in the survey's order. Computed only where something has changed. */
 export function dayRows(
   contents: Contents,
   paths: readonly Path[],
-  { from, to }: Day,
+  day: Day,
   terrain: ElevationGrid | null = null,
+  scratch: Scratch = new Scratch(),
 ): DayRow[] {
   return contents.spots.flatMap((spot) => {
     const standing = standingOf(spot, contents);
-    return keptViews(spot, paths, contents, from, terrain).flatMap((view, i) => {
+    return keptViews(spot, paths, contents, day.from, terrain, scratch).flatMap((view, i) => {
       const path = paths[i];
       if (!path) return [];
-      const kept = rememberedLight(view, spot, from, to);
-      return [{ key: `${spot.id} ${path.ref.path}`, spot, path, standing, view, ...kept }];
+      const light = kept.get([view, spot, day.from, day.to], () => lightOf(view, spot, day));
+      return [{ key: `${spot.id} ${path.ref.path}`, spot, path, standing, view, ...light }];
     });
   });
 }

@@ -56,7 +56,7 @@ export function fillRow(
   from: number,
   to: number,
 ): void {
-  const track = new SunTrack(position);
+  const track = new SunTrack(position, view.skyAt);
   let best = view.closest;
   for (let i = from; i < to; i++) {
     const instant = instants[i] as number;
@@ -83,7 +83,7 @@ export interface RowReading {
 }
 
 export function readRow(view: StillView, position: Position, instant: number): RowReading {
-  const sun = new SunTrack(position).at(instant);
+  const sun = new SunTrack(position, view.skyAt).at(instant);
   const best = bestUnder(view, sun, view.closest);
   const focal = view.focal[best] as number;
   return {

@@ -1,9 +1,11 @@
-import { acosDeg, DEG, RAD, wrap180 } from '../geometry/angles';
-import { closestInSight, cosNoFlank, elevationAt, sinUnderside } from '../light-on-view';
+import { DEG, RAD, wrap180 } from '../geometry/angles';
+import { closestInSight } from '../best-in-view';
+import { aspectAt, elevationAt, hasFlankAt, sinUnderside } from '../light-on-view';
+import { alwaysClear, type SkyAt } from '../light/sky';
 import type { Framing } from '../optics/framing';
 import { reachFactor, type Reach } from '../optics/reach';
 import { aspectFactor, hazeOf } from '../score';
-import type { View } from '../view';
+import type { PathInView } from '../path-in-view';
 
 /** Neighbouring samples that are passed over at once. */
 const blockSize = 16;
@@ -58,13 +60,20 @@ export interface StillView {
   readonly blocks: readonly Block[];
   readonly framing: Framing;
   readonly kit: Reach;
+  /** The sky that it is looked at under. */
+  readonly skyAt: SkyAt;
   /** Whether the kit can use any sample at all, and whether any of those is at least partly in sight. */
   readonly usable: boolean;
   readonly inSight: boolean;
 }
 
 /** Keeps what `view` shows now. */
-export function stillView(view: View, framing: Framing, kit: Reach): StillView {
+export function stillView(
+  view: PathInView,
+  framing: Framing,
+  kit: Reach,
+  skyAt: SkyAt = alwaysClear,
+): StillView {
   const { count } = view;
   const array = () => new Float64Array(count);
   const still = {
@@ -94,12 +103,11 @@ export function stillView(view: View, framing: Framing, kit: Reach): StillView {
     const range = still.range[i] as number;
     still.sight[i] = view.sightAt(i);
     const focal = view.focalAt(i);
-    const cosAspect = view.cosAspectAt(i);
     const haze = hazeOf(range, elevationAt(view, i));
     still.ground[i] = Math.hypot(e, n);
     still.focal[i] = focal;
     const reach = Number.isNaN(focal) ? 0 : reachFactor(kit, focal);
-    const aspect = aspectFactor(acosDeg(cosAspect));
+    const aspect = aspectFactor(aspectAt(view, i));
     still.reach[i] = reach;
     still.aspect[i] = aspect;
     still.most[i] = reach * aspect * (still.sight[i] as number);
@@ -110,7 +118,7 @@ export function stillView(view: View, framing: Framing, kit: Reach): StillView {
       usable = true;
       inSight ||= (still.sight[i] as number) > 0;
     }
-    if (Math.abs(cosAspect) >= cosNoFlank) continue;
+    if (!hasFlankAt(view, i)) continue;
     still.hasFlank[i] = 1;
     // The eye sees the left flank when the aircraft's left points back at it.
     const sign = view.leftwardsAt(i, e, n, u) < 0 ? 1 : -1;
@@ -118,7 +126,7 @@ export function stillView(view: View, framing: Framing, kit: Reach): StillView {
     still.flankNorth[i] = sign * view.leftwardsAt(i, 0, 1, 0);
     still.flankUp[i] = sign * view.leftwardsAt(i, 0, 0, 1);
   }
-  return { ...still, blocks: blocksOf(still), framing, kit, usable, inSight };
+  return { ...still, blocks: blocksOf(still), framing, kit, skyAt, usable, inSight };
 }
 
 type Arrays = Pick<StillView, 'count' | 'east' | 'north' | 'most' | 'fromBelow'>;

@@ -1,9 +1,12 @@
 import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { yearGrid, yearOf, type YearGrid } from '../../time/year-grid';
-import { remembered } from '../remembered';
+import { alwaysClear } from '../light/sky';
+import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
-import { outlookOf, viewsByMonth, type Outlook } from '../spot-figures';
+import { outlookOf, type Outlook } from '../outlook';
+import { viewsByMonth } from './still-views';
 import type { Path } from '../traffic/paths';
 import type { LightClass } from '../types';
 import { frontLitByHour, frontLitByMonth } from './front-lit-hours';
@@ -23,17 +26,18 @@ export interface YearLight {
   readonly frontLitByMonth: readonly number[];
 }
 
-/** A year by the clock of a zone, leaves as they are in each month. */
+/** A year by the clock of a zone under clear skies, leaves as they are in each month. */
 export function yearOfLight(
   spot: StandingSpot,
   path: Path,
   outlook: Outlook,
   year: number,
   timeZone: string,
+  scratch: Scratch = new Scratch(),
 ): YearLight {
   const grid = yearGrid(year, timeZone, yearStepMinutes);
   const light = emptyRow(grid.instants.length);
-  viewsByMonth(spot, path, outlook).forEach((view, month) => {
+  viewsByMonth(spot, path, { ...outlook, skyAt: alwaysClear }, scratch).forEach((view, month) => {
     const from = (grid.months[month] as number) * grid.rows;
     const to = (grid.months[month + 1] ?? grid.dates.length) * grid.rows;
     fillRow(light, view, spot.position, grid.instants, from, to);
@@ -42,14 +46,23 @@ export function yearOfLight(
   return { grid, light, names: lightCodes, frontLitByHour: byHour, frontLitByMonth: frontLitByMonth(byHour) };
 }
 
-const rememberedYear = remembered(yearOfLight);
+/** 0.4 MB each; a record of winds asks for the paths of every end in use. */
+const kept = new Memo<YearLight>({ each: 4 });
 
 /** The year that a date is in, computed only when something has changed for the spot and path. */
-export const yearLight = (
+export function yearLight(
   contents: Contents,
   spot: StandingSpot,
   path: Path,
   date: string,
   timeZone: string,
   terrain: ElevationGrid | null = null,
-): YearLight => rememberedYear(spot, path, outlookOf(contents, terrain), yearOf(date), timeZone);
+  scratch: Scratch = new Scratch(),
+): YearLight {
+  const outlook = outlookOf(contents, terrain);
+  const year = yearOf(date);
+  kept.keepOnly(contents.spots);
+  return kept.get([spot, path, outlook, year, timeZone], () =>
+    yearOfLight(spot, path, outlook, year, timeZone, scratch),
+  );
+}

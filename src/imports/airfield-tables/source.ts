@@ -1,3 +1,4 @@
+import { RAD, wrap180 } from '../../figures/geometry/angles';
 import { groundLine } from '../../figures/geometry/earth';
 import type { Position } from '../../survey/document';
 import type { JsonObject } from '../../survey/json';
@@ -21,6 +22,10 @@ import type { AirportRow, OpenDataTable, RunwayRow } from './tables';
 
 /** As many airfields as are offered to choose from. */
 const mostOffered = 12;
+
+/** m: what the survey takes. */
+const elevations = [-500, 9000] as const;
+const displacements = [0, 5000] as const;
 
 interface Field {
   readonly ident: string;
@@ -101,10 +106,7 @@ export class AirfieldTablesSource implements ReadSource {
     const fields = [...this.#fields.values()];
     if (!reference) return fields;
     const apart = ([lng, lat]: Position) =>
-      Math.hypot(
-        lat - reference[1],
-        (((lng - reference[0] + 540) % 360) - 180) * Math.cos((reference[1] * Math.PI) / 180),
-      );
+      Math.hypot(lat - reference[1], wrap180(lng - reference[0]) * Math.cos(reference[1] * RAD));
     return fields
       .map((field) => ({ field, away: apart(field.position) }))
       .sort((a, b) => a.away - b.away)
@@ -112,7 +114,7 @@ export class AirfieldTablesSource implements ReadSource {
       .map(({ field }) => field);
   }
 
-  #remarksOn({ ident, airport, runways }: Field): string[] {
+  #remarksOn({ airport, runways }: Field): string[] {
     if (this.#onlyAirports)
       return [
         'This table names airfields, not runways. Bring in runways.csv as well, together with it or after it.',
@@ -120,13 +122,12 @@ export class AirfieldTablesSource implements ReadSource {
     const missing = runways.filter(
       (runway) => !isLocated(flagged(runway, runwayAirfield(runway, airport), this.#instant)),
     );
-    return missing.length === 0 && runways.length > 0
-      ? []
-      : missingRunwayDoubts({ ...placeholder, name: ident, runways: missing });
+    return missing.length === 0 && runways.length > 0 ? [] : missingRunwayDoubts({ runways: missing });
   }
 
   #candidates({ airport, runways }: Field, around: Surroundings, tally: Tally): Candidate[] {
-    return runways.flatMap((row): Candidate[] => {
+    return runways.flatMap((given): Candidate[] => {
+      const row = credible(given, tally);
       const airfield = runwayAirfield(row, airport);
       const runway = flagged(row, airfield, this.#instant);
       if (!isLocated(runway)) {
@@ -154,28 +155,29 @@ export class AirfieldTablesSource implements ReadSource {
   }
 }
 
-/** What `runwayDoubts` asks of an airfield. */
-const placeholder = {
-  index: 0,
-  name: '',
-  town: '',
-  region: '',
-  country: '',
-  icao: null,
-  iata: null,
-  localCodes: [],
-  kind: 'small-airport',
-  position: [0, 0],
-  elevation: 0,
-  frequencies: [],
-  runways: [],
-} as const;
+/** A row without the numbers that no runway has (the survey's bounds), which are counted. */
+function credible(row: RunwayRow, tally: Tally): RunwayRow {
+  const within = (value: number | null, [least, most]: readonly [number, number], what: string) => {
+    if (value === null || (value >= least && value <= most)) return value;
+    tally.add(what, `they are outside ${metres(least)} to ${metres(most)}`);
+    return null;
+  };
+  const [a, b] = row.ends.map(
+    (end) =>
+      end && {
+        ...end,
+        elevation: within(end.elevation, elevations, 'elevations of runway ends'),
+        displaced: within(end.displaced, displacements, 'displaced thresholds') ?? 0,
+      },
+  );
+  return { ...row, ends: [a ?? null, b ?? null] };
+}
 
+/** Where the field lies, by what the tables say of it. */
 function runwayAirfield({ ends }: RunwayRow, airport: AirportRow | null) {
   const end = ends[0] ?? ends[1];
   return {
-    ...placeholder,
-    position: airport?.position ?? end?.position ?? placeholder.position,
+    position: airport?.position ?? end?.position ?? ([0, 0] as const),
     elevation: airport?.elevation ?? end?.elevation ?? 0,
   };
 }
@@ -194,13 +196,15 @@ function closed(properties: JsonObject): JsonObject {
   return { ...properties, ends: ends.map((end) => ({ ...end, closed: true })) };
 }
 
+const isElevation = (m: number): boolean => m >= elevations[0] && m <= elevations[1];
+
 /** What the survey does not say itself. */
 function siteOf({ airport, position }: Field, { reference, elevation }: Surroundings): JsonObject {
   return {
     ...(reference === null ? { reference: position } : {}),
     ...(reference === null && airport ? { name: airport.name } : {}),
     ...(reference === null && airport?.icao ? { icao: airport.icao } : {}),
-    ...(elevation === null && airport?.elevation !== null && airport
+    ...(elevation === null && airport && airport.elevation !== null && isElevation(airport.elevation)
       ? { elevation: Math.round(airport.elevation * 100) / 100 }
       : {}),
   };

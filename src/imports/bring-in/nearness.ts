@@ -1,3 +1,4 @@
+import { angleBetween, RAD } from '../../figures/geometry/angles';
 import { frameAt, mapped } from '../../figures/geometry/earth';
 import type { Position } from '../../survey/document';
 import type { NewShape } from '../../survey/edits/add-feature';
@@ -23,7 +24,7 @@ export class Nearness {
   /** East and north in m; the frame says nothing of what lies hundreds of kilometres off, beyond its horizon. */
   #flat(position: Position): Flat {
     const [lng, lat] = this.reference;
-    const east = Math.abs(((position[0] - lng + 540) % 360) - 180) * Math.cos((lat * Math.PI) / 180);
+    const east = angleBetween(position[0], lng) * Math.cos(lat * RAD);
     const north = Math.abs(position[1] - lat);
     return Math.max(east, north) > 3 ? [far, far] : mapped(this.#frame, position);
   }

@@ -1,4 +1,4 @@
-import { angleBetween, wrap360 } from '../../figures/geometry/angles';
+import { angleBetween, RAD, wrap360 } from '../../figures/geometry/angles';
 import { designatorsApart, suggestedDesignator } from '../../figures/geometry/designator';
 import { groundLine } from '../../figures/geometry/earth';
 import { declination } from '../../figures/geometry/magnetic';
@@ -82,7 +82,7 @@ export function knownAs(
     // Two parallel runways lie closer than that: their ends must lie along the line, not beside it.
     const beside = (p: Position) => {
       const to = groundLine(line[0], p);
-      return to.distance * Math.abs(Math.sin((((to.azimuth ?? 0) - (azimuth ?? 0)) * Math.PI) / 180));
+      return to.distance * Math.abs(Math.sin(((to.azimuth ?? 0) - (azimuth ?? 0)) * RAD));
     };
     if (Math.min(turn, 180 - turn) > 5 || Math.max(beside(c), beside(d)) > 60) return false;
     const straight = Math.max(apart(line[0], c), apart(line[1], d));

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { RunwayFlag } from './types';
 
 /** Raised whenever an older program would misread the file: the app and its catalogue are built together. */
-export const catalogueFormat = 1;
+export const catalogueFormat = 2;
 
 /** Runway ends are whole millionths of a degree (0.1 m), heights and lengths whole feet: what the data hold. */
 export const perDegree = 1e6;
@@ -39,13 +39,16 @@ const wholesOrNull = v.custom<readonly (number | null)[]>(
 );
 const texts = v.array(v.string());
 
+const format = v.literal(catalogueFormat);
+
 /**
- * The catalogue as it is stored: columns, since rows take twice the bytes. Columns of text are lines joined by
- * line feeds. `runs` are pairs (value, how often). Coordinates of airfields are differences from the airfield
- * before, those of ends from their airfield; heights of ends are differences from their airfield's.
+ * The catalogue is stored in three files of one build: what a search needs, and what only starting a survey needs.
+ * All are columns, since rows take twice the bytes. Columns of text are lines joined by line feeds. `runs` are pairs
+ * (value, how often); `lat`, `lng` and `elevation` of airfields are written by `toDigits`. Coordinates of airfields
+ * are differences from the airfield before, those of ends from their airfield; so are heights of ends.
  */
 export const catalogueFileSchema = v.object({
-  format: v.literal(catalogueFormat),
+  format,
   source: v.object({ package: v.string(), version: v.string(), licence: v.string(), credit: v.string() }),
   builtBy: v.string(),
   airfields: v.object({
@@ -57,11 +60,18 @@ export const catalogueFileSchema = v.object({
     icao: v.string(),
     iata: v.string(),
     local: v.string(),
-    lat: wholes,
-    lng: wholes,
-    elevation: wholes,
+    lat: texts,
+    lng: texts,
+    elevation: texts,
     runways: wholes,
+    located: wholes,
   }),
+});
+export type CatalogueFile = v.InferOutput<typeof catalogueFileSchema>;
+
+export const runwaysFileSchema = v.object({
+  format,
+  builtBy: v.string(),
   surfaces: texts,
   runways: v.object({ length: wholes, width: wholes, surface: wholes, located: wholes }),
   ends: v.object({
@@ -73,8 +83,14 @@ export const catalogueFileSchema = v.object({
   }),
   /** Triples: place of the runway, place in `flagKinds`, figure (m or degrees, 0 for none). */
   flags: wholes,
+});
+export type RunwaysFile = v.InferOutput<typeof runwaysFileSchema>;
+
+export const frequenciesFileSchema = v.object({
+  format,
+  builtBy: v.string(),
   uses: texts,
   /** Triples: place of the airfield, place in `uses`, kHz. */
   frequencies: wholes,
 });
-export type CatalogueFile = v.InferOutput<typeof catalogueFileSchema>;
+export type FrequenciesFile = v.InferOutput<typeof frequenciesFileSchema>;

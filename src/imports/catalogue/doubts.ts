@@ -1,5 +1,5 @@
 import { bearing, metres } from '../../units/format';
-import type { Airfield, CatalogueEnd, CatalogueRunway, RunwayFlag } from './types';
+import type { Airfield, AirfieldToStart, CatalogueEnd, CatalogueRunway, RunwayFlag } from './types';
 
 export interface LocatedRunway extends CatalogueRunway {
   readonly ends: readonly [CatalogueEnd, CatalogueEnd];
@@ -14,7 +14,7 @@ export function isLocated(runway: CatalogueRunway): runway is LocatedRunway {
 export const runwayName = ({ ends: [a, b] }: LocatedRunway) => `${a.designator}/${b.designator}`;
 
 /** What is odd about a runway that is drawn, in plain words with what to do about it. */
-export function runwayDoubts(runway: LocatedRunway, { elevation }: Airfield): string[] {
+export function runwayDoubts(runway: LocatedRunway, { elevation }: Pick<Airfield, 'elevation'>): string[] {
   return [
     ...runway.flags.map((flag) => flagDoubt(flag, runway)),
     ...thresholdDoubt(runway),
@@ -72,7 +72,11 @@ function elevationDoubt({ ends: [a, b] }: LocatedRunway, field: number): string[
 }
 
 /** What the data know of runways that cannot be drawn from them. */
-export function missingRunwayDoubts({ runways }: Airfield): string[] {
+export function missingRunwayDoubts({ runways }: Pick<AirfieldToStart, 'runways'>): string[] {
+  if (runways === null)
+    return [
+      'The list of runways could not be loaded. Draw them by their two ends, or start again with a network.',
+    ];
   if (runways.length === 0) return ['The data have no runway here. Draw it by its two ends.'];
   const missing = runways.filter((runway) => !isLocated(runway)).map(missingDoubt);
   return [...new Set(missing)];

@@ -6,11 +6,32 @@ import {
   perDegree,
   placesPerDegree,
   type CatalogueFile,
+  type FrequenciesFile,
+  type RunwaysFile,
 } from './columns';
+import { toDigits } from './digits';
+import { isLocated } from './doubts';
 import { impliedDesignator } from './implied-designator';
-import { airfieldKinds, type Airfield, type CatalogueEnd, type RunwayFlag } from './types';
+import {
+  airfieldKinds,
+  type Airfield,
+  type CatalogueEnd,
+  type CatalogueFrequency,
+  type CatalogueRunway,
+  type RunwayFlag,
+} from './types';
 
-export type AirfieldRow = Omit<Airfield, 'index' | 'country'>;
+export interface AirfieldRow extends Omit<Airfield, 'index' | 'country' | 'runwayCount' | 'locatedCount'> {
+  readonly runways: readonly CatalogueRunway[];
+  readonly frequencies: readonly CatalogueFrequency[];
+}
+
+/** What is built together, each a file of its own. */
+export interface CatalogueFiles {
+  readonly catalogue: CatalogueFile;
+  readonly runways: RunwaysFile;
+  readonly frequencies: FrequenciesFile;
+}
 
 const feet = (m: number) => Math.round(metresToFeet(m));
 const micro = (deg: number) => Math.round(deg * perDegree);
@@ -59,40 +80,47 @@ const localLine = ({ icao, localCodes }: AirfieldRow) =>
 const nameLine = ({ name, town }: AirfieldRow) =>
   town !== '' && name.startsWith(town) ? `=${name.slice(town.length)}` : name;
 
-/** Airfields, in the order in which they shall be found -> the compact file. Heights in whole feet, places in 1e-4, ends in 1e-6 degrees. */
+/** Airfields, in the order in which they shall be found -> the compact files. Heights in whole feet, places in 1e-4, ends in 1e-6 degrees. */
 export function encodeCatalogue(
   airfields: readonly AirfieldRow[],
   source: CatalogueFile['source'],
   builtBy: string,
-): CatalogueFile {
+): CatalogueFiles {
+  return {
+    catalogue: { format: catalogueFormat, source, builtBy, airfields: airfieldColumns(airfields) },
+    runways: { format: catalogueFormat, builtBy, ...runwayColumns(airfields) },
+    frequencies: { format: catalogueFormat, builtBy, ...frequencyColumns(airfields) },
+  };
+}
+
+function airfieldColumns(airfields: readonly AirfieldRow[]): CatalogueFile['airfields'] {
   const regions = dictionary(airfields.map((a) => a.region));
+  return {
+    kindRuns: runs(airfields.map((a) => airfieldKinds.indexOf(a.kind))),
+    regions: regions.words,
+    regionRuns: runs(regions.places),
+    names: lines(airfields.map(nameLine)),
+    towns: lines(airfields.map((a) => a.town)),
+    icao: lines(airfields.map((a) => a.icao ?? '')),
+    iata: lines(airfields.map((a) => a.iata ?? '')),
+    local: lines(airfields.map(localLine)),
+    lat: toDigits(differences(airfields.map((a) => places(a.position[1])))),
+    lng: toDigits(differences(airfields.map((a) => places(a.position[0])))),
+    elevation: toDigits(airfields.map((a) => feet(a.elevation))),
+    runways: airfields.map((a) => a.runways.length),
+    located: airfields.map((a) => a.runways.filter(isLocated).length),
+  };
+}
+
+function runwayColumns(airfields: readonly AirfieldRow[]): Omit<RunwaysFile, 'format' | 'builtBy'> {
   const runways = airfields.flatMap((a) => a.runways.map((r) => ({ ...r, airfield: a })));
   const surfaces = dictionary(runways.map((r) => r.surface));
-  const frequencies = airfields.flatMap((a, i) => a.frequencies.map((f) => ({ ...f, i })));
-  const uses = dictionary(frequencies.map((f) => f.use));
   const ends = runways.flatMap((r) =>
     r.ends.flatMap((end, i) =>
       end ? [{ end, other: i === 1 ? r.ends[0] : null, airfield: r.airfield }] : [],
     ),
   );
   return {
-    format: catalogueFormat,
-    source,
-    builtBy,
-    airfields: {
-      kindRuns: runs(airfields.map((a) => airfieldKinds.indexOf(a.kind))),
-      regions: regions.words,
-      regionRuns: runs(regions.places),
-      names: lines(airfields.map(nameLine)),
-      towns: lines(airfields.map((a) => a.town)),
-      icao: lines(airfields.map((a) => a.icao ?? '')),
-      iata: lines(airfields.map((a) => a.iata ?? '')),
-      local: lines(airfields.map(localLine)),
-      lat: differences(airfields.map((a) => places(a.position[1]))),
-      lng: differences(airfields.map((a) => places(a.position[0]))),
-      elevation: airfields.map((a) => feet(a.elevation)),
-      runways: airfields.map((a) => a.runways.length),
-    },
     surfaces: surfaces.words,
     runways: {
       length: runways.map((r) => feet(r.length ?? 0)),
@@ -113,6 +141,13 @@ export function encodeCatalogue(
       displaced: ends.map(({ end }) => feet(end.displaced)),
     },
     flags: runways.flatMap((r, i) => r.flags.flatMap((f) => [i, flagKinds.indexOf(f.kind), figureOf(f)])),
+  };
+}
+
+function frequencyColumns(airfields: readonly AirfieldRow[]): Omit<FrequenciesFile, 'format' | 'builtBy'> {
+  const frequencies = airfields.flatMap((a, i) => a.frequencies.map((f) => ({ ...f, i })));
+  const uses = dictionary(frequencies.map((f) => f.use));
+  return {
     uses: uses.words,
     frequencies: frequencies.flatMap((f, i) => [f.i, uses.places[i] ?? 0, Math.round(f.mhz * 1000)]),
   };

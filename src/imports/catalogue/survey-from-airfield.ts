@@ -10,15 +10,19 @@ import {
   usableWidth,
   type LocatedRunway,
 } from './doubts';
-import type { Airfield, CatalogueEnd, StartedSurvey } from './types';
+import type { Airfield, AirfieldToStart, CatalogueEnd, StartedSurvey } from './types';
 
 /**
  * A survey to start from: the site and every runway that the data locate, ends in the order of the line. What is
  * odd about a runway stands in its property `doubts` (a list of sentences); what could not be drawn is returned.
  * `ids` gives a new id at each call; `timeZone` is an IANA name.
  */
-export function surveyFromAirfield(airfield: Airfield, ids: () => string, timeZone: string): StartedSurvey {
-  const survey = airfield.runways
+export function surveyFromAirfield(
+  airfield: AirfieldToStart,
+  ids: () => string,
+  timeZone: string,
+): StartedSurvey {
+  const survey = (airfield.runways ?? [])
     .filter(isLocated)
     .reduce(
       (drawn, runway) =>
@@ -34,25 +38,33 @@ export function surveyFromAirfield(airfield: Airfield, ids: () => string, timeZo
   return {
     // The licence asks that its notice stays with what is made of the data.
     survey: { ...survey, sunside: { ...survey.sunside, sources: [{ ...catalogueCredit }] } },
-    doubts: missingRunwayDoubts(airfield),
+    doubts: [...missingRunwayDoubts(airfield), ...frequencyDoubts(airfield)],
   };
 }
+
+const frequencyDoubts = ({ frequencies }: AirfieldToStart): string[] =>
+  frequencies === null ? ['The list of frequencies could not be loaded: none are filled in.'] : [];
 
 /** Centimetres: feet turned into metres have no more to say. */
 const tidy = (m: number) => Math.round(m * 100) / 100;
 
-function siteOf({ name, icao, elevation, position, frequencies }: Airfield, timeZone: string): JsonObject {
+function siteOf(
+  { name, icao, elevation, position, frequencies }: AirfieldToStart,
+  timeZone: string,
+): JsonObject {
   return {
     name,
     ...(icao === null ? {} : { icao }),
     elevation: tidy(elevation),
     timeZone,
     reference: position,
-    ...(frequencies.length === 0 ? {} : { frequencies: frequencies.map(({ use, mhz }) => ({ use, mhz })) }),
+    ...(frequencies === null || frequencies.length === 0
+      ? {}
+      : { frequencies: frequencies.map(({ use, mhz }) => ({ use, mhz })) }),
   };
 }
 
-export function runwayProperties(runway: LocatedRunway, airfield: Airfield): JsonObject {
+export function runwayProperties(runway: LocatedRunway, airfield: Pick<Airfield, 'elevation'>): JsonObject {
   const doubts = runwayDoubts(runway, airfield);
   const width = usableWidth(runway);
   return {

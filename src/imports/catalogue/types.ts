@@ -30,9 +30,16 @@ export interface Airfield {
   readonly position: Position;
   /** m above mean sea level. */
   readonly elevation: number;
-  readonly frequencies: readonly CatalogueFrequency[];
+  /** How many runways the data name, and how many of them can be drawn. */
+  readonly runwayCount: number;
+  readonly locatedCount: number;
+}
+
+/** An airfield with what the other two files say of it; null where a file could not be loaded. */
+export interface AirfieldToStart extends Airfield {
   /** Every runway the data name; most of the small ones are not located (`ends` null). */
-  readonly runways: readonly CatalogueRunway[];
+  readonly runways: readonly CatalogueRunway[] | null;
+  readonly frequencies: readonly CatalogueFrequency[] | null;
 }
 
 export interface CatalogueFrequency {
@@ -89,7 +96,24 @@ export interface Catalogue {
   readonly airfieldAt: (index: number) => Airfield;
   /** For `searchCatalogue`: folded text of all airfields. */
   readonly searchText: SearchText;
+  /** For the readers of the files that go with this one. */
+  readonly fields: Fields;
 }
+
+/** What the other files of one build count on: they hold differences from these. */
+export interface Fields {
+  /** The build that the files have in common. */
+  readonly builtBy: string;
+  /** Millionths of a degree, and feet above mean sea level. */
+  readonly lat: readonly number[];
+  readonly lng: readonly number[];
+  readonly elevation: readonly number[];
+  /** Where each airfield's runways begin among all, one more than there are airfields. */
+  readonly firstRunway: readonly number[];
+}
+
+/** Runways or frequencies of an airfield, by its place in the catalogue. */
+export type ByAirfield<T> = (index: number) => readonly T[];
 
 export interface SearchText {
   /** One line an airfield, in catalogue order; see `foldForSearch`. */
@@ -100,8 +124,8 @@ export interface SearchText {
   readonly sizes: Uint8Array;
 }
 
-export type CatalogueResult =
-  { readonly ok: true; readonly catalogue: Catalogue } | { readonly ok: false; readonly reason: string };
+export type Loaded<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
 
 /** A survey to start from, and what the user should know about it, in plain words. */
 export interface StartedSurvey {

@@ -21,6 +21,8 @@ export interface ListPlan {
   readonly order: DateOrder;
   /** Of rows that do not say which they are; null: they are left out. */
   readonly use: Movement['use'] | null;
+  /** Lines above the headings that are none, titles for the most part: passed over. */
+  readonly above?: number;
   /** The date of rows without one; null: they are due every day. */
   readonly date: string | null;
 }
@@ -35,9 +37,15 @@ export interface ListReading {
 /** Lists copied from a page have tabs, or columns lined up with blanks. */
 const tabbed = (text: string): string => (isParted(text) ? text : text.replace(/[^\S\n]{2,}/g, '\t'));
 
-/** Whether anything parts the cells of the first row. */
-const isParted = (text: string): boolean =>
-  /[\t;|,]/.test(text.split(/\r?\n/).find((line) => line.trim() !== '') ?? '');
+/** Rows among which the headings are looked for: above them pages have titles. */
+const titleRows = 6;
+
+/** Whether anything parts the cells: in most of the first lines, for a title may have none, or a comma of its own. */
+function isParted(text: string): boolean {
+  const lines = text.split(/\r?\n/).filter((line) => line.trim() !== '');
+  const first = lines.slice(0, titleRows);
+  return first.filter((line) => /[\t;|,]/.test(line)).length * 2 > first.length;
+}
 
 /** Looks at a list; null for one in which there is nothing. `date`: the day that is being looked at. */
 export function planList(text: string, date: string): ListPlan | null {
@@ -45,10 +53,12 @@ export function planList(text: string, date: string): ListPlan | null {
   const typed = isParted(table) ? null : readTypedLines(text.trim());
   if (typed) return { ...typed, clock: 'site', order: 'dmy', use: null, date };
   const { rows } = readCsv(table);
-  const [first, ...rest] = rows;
-  if (!first) return null;
-  const named = columnsByName(first.cells);
-  const width = Math.max(...rows.map((r) => r.cells.length));
+  if (rows.length === 0) return null;
+  const head = headingRow(rows);
+  const first = rows[Math.max(0, head)] as (typeof rows)[number];
+  const named = head < 0 ? null : columnsByName(first.cells);
+  const rest = rows.slice(head + 1);
+  const width = rows.reduce((most, { cells }) => Math.max(most, cells.length), 0);
   const numbered = Array.from({ length: width }, (_, i) => `column ${i + 1}`);
   const heading = first.cells[named?.time ?? -1] ?? '';
   const headings = named ? first.cells : numbered;
@@ -61,7 +71,18 @@ export function planList(text: string, date: string): ListPlan | null {
     order: 'dmy',
     use: useByPlaces(headings, mapping),
     date,
+    above: Math.max(0, head),
   };
+}
+
+/** Where the headings stand: the first row that names two columns, or the first of all if it names one; -1 for none. */
+function headingRow(rows: readonly { readonly cells: readonly string[] }[]): number {
+  const roles = rows.slice(0, titleRows).map(({ cells }) => {
+    const named = columnsByName(cells);
+    return named === null ? 0 : Object.values(named).filter((column) => column !== null).length;
+  });
+  const two = roles.findIndex((count) => count > 1);
+  return two >= 0 ? two : roles[0] === 1 ? 0 : -1;
 }
 
 /** Types of a list in the order in which they come, for those that no subject is known by. */
@@ -129,6 +150,11 @@ export function readList(
       movements.push(movement);
     }
   }
+  const above = plan.above ?? 0;
+  if (above > 0)
+    remarks.push(
+      `${above === 1 ? 'A line' : `${above} lines`} above the headings ${above === 1 ? 'is' : 'are'} passed over.`,
+    );
   if (byPlaces > 0)
     remarks.push(
       plan.use === 'arrival'

@@ -1,6 +1,7 @@
-import type { Kind } from '../../survey/document';
+import type { Kind } from '../../survey/kinds';
 import type { JsonObject } from '../../survey/json';
 import type { Use } from '../../survey/schema/places';
+import { leafSeason } from '../../survey/schema/sights';
 import { practice } from '../practice';
 import type { Group } from '../bring-in/types';
 import type { Tags } from './elements';
@@ -128,7 +129,8 @@ function building(tags: Tags, isAreaShape: boolean, { buildingHeight }: Assumpti
 function barrier(tags: Tags, assume: Assumptions): Classified {
   const is = tags['barrier'] ?? '';
   if (walls.includes(is)) return obstacle('walls', tags, practice.wallHeight, { sight: 'solid' });
-  if (is === 'hedge') return obstacle('hedges', tags, practice.hedgeHeight, leaves(tags, assume));
+  if (is === 'hedge')
+    return obstacle('hedges', tags, practice.hedgeHeight, { ...leaves(tags, assume), sight: 'hedge' });
   if (is !== 'fence')
     return leftOut('other barriers', 'gates, kerbs, bollards and the like hide no aircraft');
   const closed = closedFences.includes(tags['fence_type'] ?? tags['material'] ?? '');
@@ -137,7 +139,7 @@ function barrier(tags: Tags, assume: Assumptions): Classified {
 
 function leaves(tags: Tags, { southern }: Assumptions): JsonObject {
   const evergreen = tags['leaf_cycle'] === 'evergreen' || tags['leaf_type'] === 'needleleaved';
-  const months = southern ? practice.leafMonthsSouth : practice.leafMonthsNorth;
+  const months = southern ? leafSeason.south.toSorted((a, b) => a - b) : leafSeason.north;
   return { sight: 'leaf', leafMonths: evergreen ? practice.allMonths : months };
 }
 

@@ -1,4 +1,4 @@
-import { angleBetween } from '../../figures/geometry/angles';
+import { angleBetween, RAD } from '../../figures/geometry/angles';
 import { groundLine } from '../../figures/geometry/earth';
 import type { Position } from '../../survey/document';
 import type { Candidate } from '../bring-in/types';
@@ -100,7 +100,7 @@ const lengthOf = (piece: Piece): number => {
 
 function besideLine([a, b]: readonly [Position, Position], p: Position): number {
   const [to, along] = [groundLine(a, p), groundLine(a, b)];
-  return Math.abs(to.distance * Math.sin((((to.azimuth ?? 0) - (along.azimuth ?? 0)) * Math.PI) / 180));
+  return Math.abs(to.distance * Math.sin(((to.azimuth ?? 0) - (along.azimuth ?? 0)) * RAD));
 }
 
 function farthest(places: readonly Position[]): readonly [Position, Position] {

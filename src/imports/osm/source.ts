@@ -1,3 +1,4 @@
+import { wrap180 } from '../../figures/geometry/angles';
 import type { Position } from '../../survey/document';
 import type { NewShape } from '../../survey/edits/add-feature';
 import type { JsonObject } from '../../survey/json';
@@ -189,13 +190,16 @@ function middleOf(things: readonly Mapped[]): Position | null {
 
 /** The middle one by longitude and by latitude: a stray far off does not move it. */
 function middleOfPlaces(places: readonly Position[]): Position {
-  const mean = (values: readonly number[]) => {
+  const middle = (values: readonly number[]) => {
     const sorted = [...values].sort((a, b) => a - b);
     const half = (sorted.length - 1) / 2;
     return ((sorted[Math.floor(half)] as number) + (sorted[Math.ceil(half)] as number)) / 2;
   };
   const round = (x: number) => Math.round(x * 1e7) / 1e7;
-  return [round(mean(places.map((p) => p[0]))), round(mean(places.map((p) => p[1])))];
+  // Counted from one of the places, longitudes do not jump at the antimeridian.
+  const from = places[0]?.[0] ?? 0;
+  const lng = wrap180(from + middle(places.map((p) => wrap180(p[0] - from))));
+  return [round(lng), round(middle(places.map((p) => p[1])))];
 }
 
 function oddHeights(odd: ReadonlySet<string>): string[] {

@@ -1,4 +1,4 @@
-import Papa from 'papaparse';
+import { csvPieces } from './csv-pieces';
 
 export interface CsvRow {
   /** As a spreadsheet counts: the first row of the file is 1, blank ones count. */
@@ -15,25 +15,31 @@ export interface Csv {
 
 const delimiters = [',', ';', '\t', '|'] as const;
 
-/** Reads the rows of a table (RFC 4180); what parts its cells is seen from its first row. Blank rows are left out. */
+/** Reads the rows of a table (RFC 4180); what parts its cells is seen from its first row that has a mark. Blank rows are left out. */
 export function readCsv(text: string): Csv {
   const [, stated, body = ''] = /^\ufeff?(?:sep=(.)\r?\n)?([^]*)$/.exec(text) ?? [];
   const delimiter = stated ?? delimiterOf(body);
-  const { data, errors } = Papa.parse<string[]>(body, { delimiter, skipEmptyLines: false });
-  const before = stated === undefined ? 1 : 2;
-  return {
-    delimiter,
-    rows: data
-      .map((cells, i) => ({ row: i + before, cells: cells.map((cell) => cell.trim()) }))
-      .filter(({ cells }) => cells.some((cell) => cell !== '')),
-    unclear: new Set(errors.filter((e) => e.type === 'Quotes').map((e) => (e.row ?? 0) + before)),
-  };
+  const rows: CsvRow[] = [];
+  const unclear = new Set<number>();
+  let row = stated === undefined ? 1 : 2;
+  for (const piece of csvPieces(body, delimiter)) {
+    for (const i of piece.unclear) unclear.add(row + i);
+    for (const cells of piece.rows) {
+      const trimmed = cells.map((cell) => cell.trim());
+      if (trimmed.some((cell) => cell !== '')) rows.push({ row, cells: trimmed });
+      row++;
+    }
+  }
+  return { delimiter, rows, unclear };
 }
 
-/** The mark that stands most often in the first row outside quotes. */
+/** The mark that stands most often outside quotes in the first row that has any: a title has none. */
 function delimiterOf(text: string): string {
-  const [first = ''] = /[^\r\n]+/.exec(text) ?? [];
-  const bare = first.replace(/"[^"]*"/g, '');
+  const rows = text
+    .slice(0, 10_000)
+    .split(/[\r\n]+/)
+    .map((row) => row.replace(/"[^"]*"/g, ''));
+  const bare = rows.find((row) => /[,;\t|]/.test(row)) ?? '';
   const count = (mark: string) => bare.split(mark).length;
   return delimiters.reduce((best, mark) => (count(mark) > count(best) ? mark : best), ',');
 }

@@ -19,7 +19,7 @@ export function decimalMarkOf(numbers: readonly string[], delimiter: string): De
   return delimiter !== ',' && !pointSeen ? ',' : '.';
 }
 
-/** A number of a table whose decimals are parted by `mark`; the other mark, spaces and apostrophes part thousands. */
+/** A finite number of a table whose decimals are parted by `mark`; the other mark, spaces and apostrophes part thousands. */
 export function numberIn(text: string, mark: DecimalMark): number | null {
   const thousands = mark === '.' ? ',' : '\\.';
   const plain = text
@@ -27,5 +27,7 @@ export function numberIn(text: string, mark: DecimalMark): number | null {
     .replace(/[\u2212\u2013]/g, '-')
     .replace(new RegExp(`(\\d)(?:${thousands}|[ \\u00a0\\u2009\\u202f'’])(?=\\d{3}(?!\\d))`, 'g'), '$1')
     .replace(mark, '.');
-  return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : null;
+  const number = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : NaN;
+  // What no double can hold (1e309) is no number of a table.
+  return Number.isFinite(number) ? number : null;
 }

@@ -1,4 +1,4 @@
-import { readEntry, type ListEntries, type ListName, type Misfit } from '../../survey/kit-lists';
+import { readStatedEntry, type ListEntries, type ListName, type Misfit } from '../../survey/kit-lists';
 import { kitMembers } from '../../survey/kit-members';
 import { readCell, short } from './cells';
 import { findColumns, type Column } from './columns';
@@ -89,7 +89,7 @@ function readRow<L extends ListName>(
   const key = keyFor(said['key'], said['name'], existing);
   if (key === null) return { ok: false, reason: 'it has neither a key nor a name' };
   // What the table has no column for stays as it is.
-  const reading = readEntry(list, { ...existing.find((e) => e.key === key), ...said, key });
+  const reading = readStatedEntry(list, { ...existing.find((e) => e.key === key), ...said, key });
   if (reading.ok) return reading;
   const reasons = reading.misfits.map((misfit) => reasonOf(list, misfit, typed.get(misfit.member) ?? ''));
   return { ok: false, reason: reasons.join('; ') };

@@ -1,4 +1,5 @@
 import { fromArrayBuffer, fromBlob, type GeoTIFFImage } from 'geotiff';
+import { RAD, wrap180 } from '../../figures/geometry/angles';
 import type { Position } from '../../survey/document';
 import { affineOf, type Affine } from './affine';
 
@@ -35,12 +36,18 @@ export async function readGeotiff(source: ArrayBuffer | Blob, about: Position): 
   } catch {
     return { ok: false, reason: 'this is no TIFF file, or a damaged one' };
   }
-  const keys: Record<string, unknown> = image.getGeoKeys() ?? {};
+  let keys: Record<string, unknown>;
+  let affine: Affine | null;
+  try {
+    keys = image.getGeoKeys() ?? {};
+    affine = affineOf(image, keys);
+  } catch {
+    return { ok: false, reason: 'what it says of where it lies is damaged' };
+  }
   const doubt = systemDoubt(keys);
   if (doubt) return { ok: false, reason: doubt };
   const unit = metresIn[Number(keys['VerticalUnitsGeoKey'] ?? 9001)];
   if (unit === undefined) return { ok: false, reason: 'its heights are neither in metres nor in feet' };
-  const affine = affineOf(image, keys);
   if (!affine)
     return { ok: false, reason: 'its grid does not run north up, or it does not say where it lies' };
   const window = windowAbout(affine, image.getWidth(), image.getHeight(), about);
@@ -73,8 +80,8 @@ function windowAbout(
   height: number,
   [lng, lat]: Position,
 ): Window | null {
-  const wide = around / Math.max(0.05, Math.cos((lat * Math.PI) / 180));
-  const east = ((((lng - west + 180) % 360) + 360) % 360) - 180;
+  const wide = around / Math.max(0.05, Math.cos(lat * RAD));
+  const east = wrap180(lng - west);
   const share = Math.min(1, Math.sqrt((mostSamples * stepLng * stepLat) / (4 * wide * around)));
   const left = Math.max(0, Math.floor((east - wide * share) / stepLng));
   const right = Math.min(width, Math.ceil((east + wide * share) / stepLng) + 1);

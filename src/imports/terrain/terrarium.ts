@@ -1,3 +1,4 @@
+import { DEG, RAD } from '../../figures/geometry/angles';
 import type { Position } from '../../survey/document';
 import type { ReadElevations } from './read-geotiff';
 
@@ -14,6 +15,7 @@ export const heightOf = (red: number, green: number, blue: number): number =>
 /** Which tiles of a zoom level lie about a position. */
 export interface TileBlock {
   readonly z: number;
+  /** Columns count on across the antimeridian: `left` may be negative, and the last one beyond the world's last. */
   readonly left: number;
   readonly top: number;
   readonly across: number;
@@ -22,21 +24,36 @@ export interface TileBlock {
 
 /** Column and row of a position in tiles of zoom `z` (Web Mercator, as the tile schemes of the web have it). */
 function tileAt([lng, lat]: Position, z: number): readonly [x: number, y: number] {
-  const sin = Math.sin((lat * Math.PI) / 180);
+  const sin = Math.sin(lat * RAD);
   const n = 2 ** z;
   return [((lng + 180) / 360) * n, (0.5 - Math.log((1 + sin) / (1 - sin)) / (4 * Math.PI)) * n];
 }
 
 const latitudeOf = (y: number, z: number): number =>
-  (Math.atan(Math.sinh(Math.PI * (1 - (2 * y) / 2 ** z))) * 180) / Math.PI;
+  Math.atan(Math.sinh(Math.PI * (1 - (2 * y) / 2 ** z))) * DEG;
 
 /** The tiles within `reach` degrees of latitude about a position, and as many m to either side. */
 export function tilesAbout([lng, lat]: Position, reach: number, z: number): TileBlock {
-  const wide = reach / Math.max(0.05, Math.cos((lat * Math.PI) / 180));
+  const wide = reach / Math.max(0.05, Math.cos(lat * RAD));
   const [west, south] = tileAt([lng - wide, Math.max(-85, lat - reach)], z);
   const [east, north] = tileAt([lng + wide, Math.min(85, lat + reach)], z);
   const [left, top] = [Math.floor(west), Math.floor(north)];
   return { z, left, top, across: Math.floor(east) - left + 1, down: Math.floor(south) - top + 1 };
+}
+
+/** The block's tiles as a server has them, row by row: beyond the antimeridian the columns begin anew. */
+export function tilesOf({
+  z,
+  left,
+  top,
+  across,
+  down,
+}: TileBlock): readonly { readonly x: number; readonly y: number }[] {
+  const columns = 2 ** z;
+  return Array.from({ length: across * down }, (_, i) => ({
+    x: (((left + (i % across)) % columns) + columns) % columns,
+    y: top + Math.floor(i / across),
+  }));
 }
 
 /**

@@ -1,3 +1,4 @@
+import { RAD } from '../../figures/geometry/angles';
 import { frameAt, groundLine, mapped } from '../../figures/geometry/earth';
 import type { Position } from '../../survey/document';
 import type { Surroundings } from '../bring-in/types';
@@ -9,7 +10,7 @@ const beside = 60;
 export function runwayElevation({ runways, elevation }: Surroundings): (position: Position) => number | null {
   const lines = runways.map(({ line, elevations: [a, b] }) => {
     const { azimuth, distance } = groundLine(...line);
-    const radians = ((azimuth ?? 0) * Math.PI) / 180;
+    const radians = (azimuth ?? 0) * RAD;
     return {
       frame: frameAt(line[0]),
       east: Math.sin(radians),

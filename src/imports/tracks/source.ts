@@ -110,7 +110,12 @@ function flightsOf(
       tally.add('flights', `their altitudes are outside ${metres(lowest)} to ${metres(highest)}`);
       return [];
     }
-    const times = part.map(({ time }) => (time === null ? null : isoInstant(time)));
+    const times = part.flatMap(({ time }) => (time === null ? [] : [isoInstant(time)]));
+    const timed = times.length === part.length;
+    if (!timed && times.length > 0)
+      said.push(
+        `${track.name || 'A flight'} has points without a time: it comes in without times, and its speed stays unknown.`,
+      );
     return [
       {
         source: `track ${key}${i === 0 ? '' : `#${i + 1}`}`,
@@ -120,7 +125,7 @@ function flightsOf(
         properties: {
           name: nameOf(track, part, i, parts.length),
           heights: filled.map((h) => Math.round(h * 10) / 10),
-          ...(times.some((t) => t !== null) ? { times } : {}),
+          ...(timed ? { times } : {}),
           source: 'recorded',
           altitude: {
             meaning: answers.altitudeMeaning,

@@ -2,7 +2,7 @@ import { isObject, type Json, type JsonObject } from '../../survey/json';
 import { parseInstant } from '../../time/local-time';
 import { Tally } from '../bring-in/tally';
 import { isPlace } from '../osm/elements';
-import type { Track, TrackPoint, TracksRead, Waypoint } from './track';
+import { flownAt, type Track, type TrackPoint, type TracksRead, type Waypoint } from './track';
 
 /**
  * Recorded flights and waypoints among GeoJSON features: lines with a third number or with times one a position
@@ -71,14 +71,14 @@ function timesOf(properties: JsonObject): Json {
 
 function timeAt(times: Json, i: number): number | null {
   const time = Array.isArray(times) ? (times as readonly Json[])[i] : null;
-  if (typeof time === 'number') return time;
+  if (typeof time === 'number') return flownAt(time);
   return typeof time === 'string' ? instantIn(time) : null;
 }
 
-/** An instant; without a zone it is UTC, as GPX and KML ask. */
+/** An instant of a flight; without a zone it is UTC, as GPX and KML ask. */
 export function instantIn(text: string): number | null {
   const plain = text.trim().replace(/^(\d{4}-\d{2}-\d{2}) /, '$1T');
-  return parseInstant(plain) ?? parseInstant(`${plain}Z`);
+  return flownAt(parseInstant(plain) ?? parseInstant(`${plain}Z`));
 }
 
 function pointOf(value: Json, time: number | null): TrackPoint | null {

@@ -5,7 +5,7 @@ import { Tally } from '../bring-in/tally';
 import { isPlace } from '../osm/elements';
 import { instantIn } from './track-geojson';
 import type { TracksReading } from './track-xml';
-import type { Track, TrackPoint } from './track';
+import { flownAt, type Track, type TrackPoint } from './track';
 
 interface Columns {
   readonly lat: Heading;
@@ -111,6 +111,6 @@ const altitudeIn = (text: string, mark: '.' | ','): number | null => {
 function timeIn(text: string, mark: '.' | ','): number | null {
   const number = numberIn(text, mark);
   if (number === null) return instantIn(text);
-  if (number > 1e11 && number < 1e13) return number;
-  return number > 1e8 && number < 1e10 ? number * 1000 : null;
+  if (number > 1e11 && number < 1e13) return flownAt(number);
+  return number > 1e8 && number < 1e10 ? flownAt(number * 1000) : null;
 }

@@ -1,5 +1,12 @@
 import type { Position } from '../../survey/document';
 
+/** The years that a survey's instants lie in. */
+const [earliest, latest] = [Date.UTC(1900, 0, 1), Date.UTC(2200, 0, 1)];
+
+/** An instant of a recorded flight in ms since 1970; null for none, or one in no year of aviation. */
+export const flownAt = (instant: number | null): number | null =>
+  instant !== null && instant >= earliest && instant < latest ? instant : null;
+
 /** A point of a recorded flight as its file has it. */
 export interface TrackPoint {
   readonly position: Position;

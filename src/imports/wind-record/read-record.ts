@@ -1,4 +1,3 @@
-import Papa from 'papaparse';
 import { isoInstant } from '../../time/local-time';
 import {
   MonthHours,
@@ -11,6 +10,7 @@ import {
 import type { WindRecord } from '../../survey/schema/wind-record';
 import { metresPerSecondPer, type SpeedUnit } from '../../units/speed';
 import { readCsv } from '../tables/csv';
+import { csvPieces } from '../tables/csv-pieces';
 import { guessColumns, type Mapping } from './columns';
 import { Tally, type Observation } from './tally';
 
@@ -41,8 +41,6 @@ export interface RecordReading {
 const withoutComments = (text: string) =>
   text.replace(/^\ufeff/, '').replace(/^(?:[ \t]*(?:#|\/\/)[^\n]*(?:\n|$))+/, '');
 const shownLeft = 100;
-/** Characters that are read in one go: a few milliseconds. */
-const chunk = 16_000;
 
 /** Looks at the head of a table; null for one without rows. */
 export function planRecord(text: string): RecordPlan | null {
@@ -91,10 +89,11 @@ export function* readRecord(
     leftCount++;
     if (left.length < shownLeft) left.push({ row, reason });
   };
-  for (const { rows, done } of chunksOf(body, plan.delimiter)) {
-    for (const cells of rows) {
+  for (const { rows, unclear, end } of csvPieces(body, plan.delimiter)) {
+    const unclosed = new Set(unclear);
+    for (const [i, cells] of rows.entries()) {
       if (row > head && cells.some((cell) => cell.trim() !== '')) {
-        const read = readRow(cells, plan);
+        const read = unclosed.has(i) ? 'a quotation mark is not closed' : readRow(cells, plan);
         if (typeof read === 'string') leave(read);
         else {
           const local = plan.clock === 'site' && read.stamp.offset === null;
@@ -113,25 +112,11 @@ export function* readRecord(
       }
       row++;
     }
-    yield done;
+    yield end / body.length;
   }
   const day = (instant: number) => (Number.isFinite(instant) ? isoInstant(instant).slice(0, 10) : null);
   const record = tally.record({ source, from: day(first), to: day(last), timeZone: zone, unread: leftCount });
   return { record, left, leftCount, repeated };
-}
-
-/** Rows of the table in chunks that end with a line, and never inside a quoted cell. */
-function* chunksOf(text: string, delimiter: string): Generator<{ rows: string[][]; done: number }> {
-  let from = 0;
-  while (from < text.length) {
-    let to = text.indexOf('\n', Math.min(from + chunk, text.length));
-    const quotes = (end: number) => text.slice(from, end).split('"').length % 2 === 0;
-    while (to !== -1 && quotes(to)) to = text.indexOf('\n', to + 1);
-    const end = to === -1 ? text.length : to + 1;
-    const piece = text.slice(from, to === -1 ? text.length : to);
-    yield { rows: Papa.parse<string[]>(piece, { delimiter }).data, done: end / text.length };
-    from = end;
-  }
 }
 
 interface RowRead {

@@ -21,7 +21,12 @@ export interface Archive {
   readonly encoding: 'mvt' | 'mlt';
   readonly layers: readonly VectorLayer[];
   readonly credit: Credit;
+  /** Nobody asks for its tiles any more: its directories and the file go. */
+  readonly close: () => void;
 }
+
+/** How many archives answer for the map library now: those that lie under a survey. */
+export const openArchives = (): number => protocol.tiles.size;
 
 /**
  * Opens a PMTiles archive, version 3, on the net or in a blob; anew each time, since what could not be read is
@@ -30,19 +35,26 @@ export interface Archive {
 export async function openArchive(from: string | Blob, key: string): Promise<Archive> {
   const archive = new PMTiles(typeof from === 'string' ? from : new FileSource(new File([from], key)));
   protocol.add(archive);
+  const name = archive.source.getKey();
+  // The same address may have been opened anew since: that one stays.
+  const close = () => {
+    if (protocol.tiles.get(name) === archive) protocol.tiles.delete(name);
+  };
   try {
     const { tileType } = await archive.getHeader();
     if (tileType === TileType.Unknown)
       throw new UnusableBase('the archive does not say what kind of tiles it has');
     const metadata: unknown = await archive.getMetadata();
     return {
-      url: `pmtiles://${archive.source.getKey()}`,
+      url: `pmtiles://${name}`,
       tiles: tileType === TileType.Mvt || tileType === TileType.Mlt ? 'vector' : 'raster',
       encoding: tileType === TileType.Mlt ? 'mlt' : 'mvt',
       layers: vectorLayers(member(metadata, 'vector_layers')),
       credit: creditOf(member(metadata, 'attribution')),
+      close,
     };
   } catch (error) {
+    close();
     throw asWords(error, typeof from === 'string');
   }
 }

@@ -84,6 +84,11 @@ export class BaseLayers {
   }
 
   remove(): void {
+    this.#stop();
+    this.#parts?.close?.();
+  }
+
+  #stop(): void {
     clearTimeout(this.#timer);
     clearTimeout(this.#look);
     this.#timer = this.#look = undefined;
@@ -91,7 +96,7 @@ export class BaseLayers {
   }
 
   async #begin(): Promise<void> {
-    this.remove();
+    this.#stop();
     const reading = new AbortController();
     this.#reading = reading;
     const wasUnreachable = this.#health.health === 'unreachable' && this.#parts !== null;
@@ -103,7 +108,7 @@ export class BaseLayers {
     this.#health = new TileHealth();
     try {
       const parts = await this.#read(this.#ground, reading.signal);
-      if (reading.signal.aborted) return;
+      if (reading.signal.aborted) return parts.close?.();
       this.#clear();
       this.#put(parts);
       this.#report();
@@ -136,6 +141,7 @@ export class BaseLayers {
       for (const id of Object.keys(parts.sources)) this.#host.removeSource(id);
       for (const { id } of parts.sprites) this.#host.removeSprite(id);
       if (parts.glyphs !== null) this.#host.setGlyphs(null);
+      parts.close?.();
     }
     this.#setGrounds();
   }

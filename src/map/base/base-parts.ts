@@ -19,6 +19,8 @@ export interface BaseParts {
   readonly glyphs: string | null;
   readonly sprites: readonly { readonly id: string; readonly url: string }[];
   readonly credit: Credit;
+  /** To be called once when nothing of it is shown any more, by whoever has read it. */
+  readonly close?: () => void;
 }
 
 /** In front of every source and layer of a base map: a name of its own cannot be one of the survey's. */

@@ -44,21 +44,25 @@ async function archiveParts(from: Extract<BaseGround, { kind: 'archive' }>['from
   const where = 'address' in from ? from.address : await from.read();
   if (where === null)
     throw new UnusableBase('its file is no longer kept on this device. Choose the file again');
-  const { url, tiles, encoding, layers, credit } = await openArchive(where, `kept-${++opened}`);
+  const { url, tiles, encoding, layers, credit, close } = await openArchive(where, `kept-${++opened}`);
   if (tiles === 'raster')
     return {
       ...nothing,
       sources: { [source]: { type: 'raster', url, tileSize: 256 } },
       layers: [raster],
       credit,
+      close,
     };
-  if (layers.length === 0)
+  if (layers.length === 0) {
+    close();
     throw new UnusableBase('the archive does not name its layers ("vector_layers"), so they cannot be drawn');
+  }
   return {
     ...nothing,
     isOnPaper: true,
     sources: { [source]: { type: 'vector', url, ...(encoding === 'mlt' ? { encoding } : {}) } },
     layers: neutralLayers(layers).map((layer) => ({ ...layer, id: basePrefix + layer.id, source })),
     credit,
+    close,
   };
 }

@@ -23,7 +23,7 @@ export const groundLayers: readonly LayerPiece[] = [
   }),
   layer('obstacle', 'fill', 'ground', 'obstacle', {
     paint: {
-      'fill-color': ['case', ['==', ['get', 'sight'], 'leaf'], paper.leaf, paper.obstacle],
+      'fill-color': ['case', ['==', ['get', 'looks'], 'leaves'], paper.leaf, paper.obstacle],
       'fill-opacity': 0.9,
     },
   }),
@@ -31,15 +31,15 @@ export const groundLayers: readonly LayerPiece[] = [
     paint: { 'line-color': paper.obstacleEdge, 'line-width': grows(0.8, 1.6) },
   }),
   layer('obstacle-line', 'line', 'ground', 'obstacle-line', {
-    only: ['!=', ['get', 'sight'], 'mesh'],
+    only: ['!=', ['get', 'looks'], 'wires'],
     layout: round,
     paint: {
-      'line-color': ['case', ['==', ['get', 'sight'], 'leaf'], paper.leaf, paper.obstacleEdge],
+      'line-color': ['case', ['==', ['get', 'looks'], 'leaves'], paper.leaf, paper.obstacleEdge],
       'line-width': grows(1.6, 4),
     },
   }),
   layer('obstacle-mesh', 'line', 'ground', 'obstacle-line', {
-    only: ['==', ['get', 'sight'], 'mesh'],
+    only: ['==', ['get', 'looks'], 'wires'],
     paint: {
       'line-color': paper.obstacleEdge,
       'line-width': grows(1.2, 2.4),

@@ -1,7 +1,6 @@
-import { remembered } from '../../figures/remembered';
 import { fieldElevation } from '../../figures/traffic/paths';
+import { lastAnswer, Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
-import { remember } from '../remember';
 import { draggedRunway, drawingOf } from './drawing';
 import { overlay, type Overlay, type OverlayFeature } from './features';
 import { groundOverlay, useOverlay } from './ground';
@@ -29,7 +28,7 @@ type Features = readonly OverlayFeature[];
 
 /** Draws scenes one after the other; an overlay that nothing has changed for is the same object as before. */
 export function sceneDrawer(): (scene: Scene) => Overlays {
-  const ground = remember(
+  const ground = lastAnswer(
     (
       runways: Scene['contents']['runways'],
       aprons: Scene['contents']['aprons'],
@@ -40,15 +39,15 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
       units: Scene['units'],
     ) => groundOverlay({ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths }, units),
   );
-  const use = remember(useOverlay);
-  const lit = remember((features: Features) => overlay(features));
-  const paths = remember(pathsOverlay);
-  const spots = remember((features: Features) => overlay(features));
-  const live = remember((...parts: readonly Features[]) => overlay(parts.flat()));
-  const handles = remember(handlesOf);
-  const ofSpot = remember(selectedSpotFeatures);
-  const inspected = remember(inspectedMark);
-  const drawn = remember(drawingOf);
+  const use = lastAnswer(useOverlay);
+  const lit = lastAnswer((features: Features) => overlay(features));
+  const paths = lastAnswer(pathsOverlay);
+  const spots = lastAnswer((features: Features) => overlay(features));
+  const live = lastAnswer((...parts: readonly Features[]) => overlay(parts.flat()));
+  const handles = lastAnswer(handlesOf);
+  const ofSpot = lastAnswer(selectedSpotFeatures);
+  const inspected = lastAnswer(inspectedMark);
+  const drawn = lastAnswer(drawingOf);
 
   return (scene) => {
     const { contents, zoom, units } = scene;
@@ -94,10 +93,10 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
 
 const none: Features = [];
 
-const quietSpot = remembered(
-  (a: SpotScene['a'], spot: SpotScene['spot'], size: ReturnType<typeof quietRings>) =>
-    spotFeature(spot, a, 'spot', size),
-);
+const kept = new Memo<OverlayFeature>();
+
+const quietSpot = (a: SpotScene['a'], spot: SpotScene['spot'], size: ReturnType<typeof quietRings>) =>
+  kept.get([a, spot, size], () => spotFeature(spot, a, 'spot', size));
 
 function selectedSpotFeatures(
   spot: SpotScene['spot'],

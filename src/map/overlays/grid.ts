@@ -1,3 +1,4 @@
+import { wrap180 } from '../../figures/geometry/angles';
 import type { Position } from '../../survey/document';
 import type { Bounds } from '../map-surface';
 import { degreesPerPixel } from '../screen';
@@ -70,7 +71,7 @@ function ruled(
 
 /** "51°07′30″ N": as many parts as the value has. */
 function angleText(value: number, positive: string, negative: string): string {
-  const wrapped = positive === 'E' ? ((((value + 180) % 360) + 360) % 360) - 180 : value;
+  const wrapped = positive === 'E' ? wrap180(value) : value;
   const seconds = Math.round(Math.abs(wrapped) * 3600);
   const two = (x: number) => String(x).padStart(2, '0');
   const [d, m, s] = [Math.floor(seconds / 3600), Math.floor((seconds % 3600) / 60), seconds % 60];

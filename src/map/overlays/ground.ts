@@ -1,5 +1,8 @@
+import { outlineOf } from '../../figures/sight/outline';
 import type { Contents } from '../../survey/contents';
+import { kinds, type KindLists, type ReadableKind, type ValueOf } from '../../survey/kinds';
 import type { Obstacle } from '../../survey/schema/places';
+import { sightOf } from '../../survey/schema/sights';
 import { length } from '../../units/format';
 import { amongWords } from '../../units/plain-text';
 import { metric, type MapUnits } from '../units';
@@ -16,38 +19,39 @@ export const useOverlay = (groundUses: Contents['groundUses']): Overlay =>
     }),
   );
 
+/** What is drawn of each kind on the ground; nothing of those that have an overlay of their own. */
+const drawn: {
+  readonly [K in ReadableKind]: ((value: ValueOf<K>, units: MapUnits) => readonly OverlayFeature[]) | null;
+} = {
+  'no-go': ({ id, name, rings }) => [polygon(rings, { part: 'no-go', id, label: labelOf(name) })],
+  apron: ({ id, name, rings }) => [polygon(rings, { part: 'apron', id, label: labelOf(name) })],
+  'taxi-route': ({ id, name, line: way }) => [line(way, { part: 'taxi-route', id, label: labelOf(name) })],
+  obstacle: (obstacle, units) => [obstacleFeature(obstacle, units)],
+  runway: (runway) => runwayFeatures(runway),
+  'flight-path': ({ id, name, line: way }) => [line(way, { part: 'flight-path', id, label: labelOf(name) })],
+  'standing-spot': null,
+  'ground-use': null,
+};
+
 type Places = Pick<Contents, 'runways' | 'aprons' | 'taxiRoutes' | 'obstacles' | 'noGoAreas' | 'flightPaths'>;
 
 /** What the survey says stands on the ground: drawn again only when one of these changes. */
-export function groundOverlay(
-  { runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths }: Places,
-  units: MapUnits = metric,
-): Overlay {
-  return overlay([
-    ...noGoAreas.map((area) =>
-      polygon(area.rings, { part: 'no-go', id: area.id, label: labelOf(area.name) }),
-    ),
-    ...aprons.map((apron) =>
-      polygon(apron.rings, { part: 'apron', id: apron.id, label: labelOf(apron.name) }),
-    ),
-    ...taxiRoutes.map((route) =>
-      line(route.line, { part: 'taxi-route', id: route.id, label: labelOf(route.name) }),
-    ),
-    ...obstacles.map((obstacle) => obstacleFeature(obstacle, units)),
-    ...runways.flatMap(runwayFeatures),
-    ...flightPaths.map((path) =>
-      line(path.line, { part: 'flight-path', id: path.id, label: labelOf(path.name) }),
-    ),
-  ]);
+export function groundOverlay(places: Places, units: MapUnits = metric): Overlay {
+  const lists: Partial<KindLists> = places;
+  const of = <K extends ReadableKind>(kind: K): readonly OverlayFeature[] => {
+    const list = lists[kinds[kind].list] as readonly ValueOf<K>[] | undefined;
+    const draw = drawn[kind];
+    return draw === null || list === undefined ? [] : list.flatMap((value) => draw(value, units));
+  };
+  return overlay((Object.keys(drawn) as ReadableKind[]).flatMap((kind) => of(kind)));
 }
 
-function obstacleFeature(
-  { id, name, height, sight, rings, line: edge }: Obstacle,
-  { lengths }: MapUnits,
-): OverlayFeature {
+function obstacleFeature(obstacle: Obstacle, { lengths }: MapUnits): OverlayFeature {
+  const { id, name, height, sight } = obstacle;
+  const { chains, closed } = outlineOf(obstacle);
   const label = `${name === '' ? '' : `${amongWords(labelOf(name))}, `}${length(height, lengths)} high`;
-  const properties = { id, label, sight: sight ?? 'solid' };
-  return rings.length > 0
-    ? polygon(rings, { part: 'obstacle', ...properties })
-    : line(edge, { part: 'obstacle-line', ...properties });
+  const properties = { id, label, looks: sightOf(sight).looks };
+  return closed
+    ? polygon(chains, { part: 'obstacle', ...properties })
+    : line(chains[0] ?? [], { part: 'obstacle-line', ...properties });
 }

@@ -1,7 +1,7 @@
 import { compassPoint } from '../../figures/geometry/compass';
 import { destination, groundLine } from '../../figures/geometry/earth';
-import { remembered } from '../../figures/remembered';
 import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
 import { lightColour } from '../../../styles/ramps';
 import { metresPerPixel } from '../screen';
@@ -20,25 +20,26 @@ interface Lit {
   readonly time: string;
 }
 
+const kept = new Memo<OverlayFeature[]>();
+
 /**
  * A strip along a runway on the side that is lit at A, and one further out for B: where to look for a place to stand.
  * Sides by the compass, null where none is lit; times of day at the airfield, "07:30".
  */
-export const litStrips = remembered(
-  (
-    runway: Runway,
-    sideA: string | null,
-    sideB: string | null,
-    timeA: string,
-    timeB: string,
-    zoom: number,
-  ): OverlayFeature[] => {
+export const litStrips = (
+  runway: Runway,
+  sideA: string | null,
+  sideB: string | null,
+  timeA: string,
+  timeB: string,
+  zoom: number,
+): OverlayFeature[] =>
+  kept.get([runway, sideA, sideB, timeA, timeB, zoom], () => {
     const a: Lit[] = sideA === null ? [] : [{ letter: 'a', side: sideA, time: timeA }];
     const b: Lit[] = sideB === null ? [] : [{ letter: 'b', side: sideB, time: timeB }];
     const groups = sideA === sideB ? [[...a, ...b]] : [a, b];
     return groups.flatMap((group) => strips(runway, group, zoom));
-  },
-);
+  });
 
 /** The strips of one side, the outermost last, with one label for them. */
 function strips(runway: Runway, lit: readonly Lit[], zoom: number): OverlayFeature[] {

@@ -56,7 +56,8 @@ export function inspectedMark(
   const i = sampleAtStation(path, inspected.station);
   const position = pathLine(path).positions[i];
   if (!position) return [];
-  const height = length(path.samples.height[i] as number, lengths);
+  // On the ground it is at height 0, however the runway slopes from where heights count.
+  const height = length(path.samples.onGround[i] === 1 ? 0 : (path.samples.height[i] as number), lengths);
   const station = stationInWords(path.ref.kind, path.samples.station[i] as number, (m) => length(m, lengths));
   const label = `${amongWords(labelOf(path.name))}\n${station}\nheight ${height}`;
   return [point(position, { part: 'inspected', label })];

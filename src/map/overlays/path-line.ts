@@ -1,8 +1,9 @@
-import { angleBetween } from '../../figures/geometry/angles';
+import { angleBetween, wrap180 } from '../../figures/geometry/angles';
 import { groundLine, positionOf } from '../../figures/geometry/earth';
 import type { Path } from '../../figures/traffic/paths';
 import type { PathSamples } from '../../figures/traffic/samples';
 import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
 
 /** A path's track on the ground. */
 export interface PathLine {
@@ -12,19 +13,16 @@ export interface PathLine {
   readonly kept: readonly number[];
 }
 
-const lines = new WeakMap<PathSamples, PathLine>();
+const kept = new Memo<PathLine>();
 
 /** Built once a path: samples are shared between surveys until their runway changes. */
-export function pathLine({ samples }: Path): PathLine {
-  const known = lines.get(samples);
-  if (known) return known;
-  const { centre, count } = samples;
+export const pathLine = ({ samples }: Path): PathLine => kept.get([samples], () => lineAlong(samples));
+
+function lineAlong({ centre, count }: PathSamples): PathLine {
   const positions = Array.from({ length: count }, (_, i) =>
     positionOf([centre[3 * i] as number, centre[3 * i + 1] as number, centre[3 * i + 2] as number]),
   );
-  const made = { positions, kept: keptOf(positions) };
-  lines.set(samples, made);
-  return made;
+  return { positions, kept: keptOf(positions) };
 }
 
 /** Samples that may be left out on a straight: over 500 m a geodesic leaves the map's straight line by 2 cm. */
@@ -56,7 +54,7 @@ export function nearestSample(path: Path, [lng, lat]: Position): number {
   let nearest = 0;
   let least = Infinity;
   positions.forEach(([x, y], i) => {
-    const east = (((x - lng + 540) % 360) - 180) * narrow;
+    const east = wrap180(x - lng) * narrow;
     const apart = east * east + (y - lat) * (y - lat);
     if (apart >= least) return;
     least = apart;

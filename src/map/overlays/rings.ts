@@ -1,7 +1,7 @@
 import { RAD } from '../../figures/geometry/angles';
-import { remembered } from '../../figures/remembered';
 import type { PathFromSpot, PathRef, SpotFigures } from '../../figures/types';
 import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
 import { degreesPerPixel } from '../screen';
 import { line, point, polygon, type OverlayFeature } from './features';
 import { sweepsOf, type Sweep, type Wedge } from './ring-wedges';
@@ -28,11 +28,19 @@ export function ringsReach({ paths }: SpotFigures, size: RingSize): number {
   return size.inner + rings * (2 * size.band + size.gap);
 }
 
+const kept = new Memo<OverlayFeature[]>();
+
 /** Light rings of the spots that are not selected: built anew for those only that something changed for. */
-export const quietRingsOf = remembered(
-  (a: SpotFigures, b: SpotFigures, position: Position, size: RingSize, zoom: number): OverlayFeature[] =>
+export const quietRingsOf = (
+  a: SpotFigures,
+  b: SpotFigures,
+  position: Position,
+  size: RingSize,
+  zoom: number,
+): OverlayFeature[] =>
+  kept.get([a, b, position, size, zoom], () =>
     ringsAt(position, a, b, size, zoom).flatMap(({ features }) => features),
-);
+  );
 
 /** Light rings of the selected spot, with a tiny letter for each moment. */
 export function selectedRingsOf({ spot, a, b }: SpotScene, zoom: number): OverlayFeature[] {

@@ -1,7 +1,7 @@
 import { earthCentred } from '../../figures/geometry/earth';
-import { remembered } from '../../figures/remembered';
 import type { Path } from '../../figures/traffic/paths';
 import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
 import { decimal, length } from '../../units/format';
 import type { LengthUnit } from '../../units/length';
 import { metresPerPixel } from '../screen';
@@ -45,7 +45,12 @@ interface Mark {
   readonly z: number;
 }
 
-const marksAlong = remembered((path: Path, spacing: number, { lengths }: MapUnits): readonly Mark[] => {
+const kept = new Memo<readonly Mark[]>();
+
+const marksAlong = (path: Path, spacing: number, units: MapUnits): readonly Mark[] =>
+  kept.get([path, spacing, units], () => marksOf(path, spacing, units));
+
+function marksOf(path: Path, spacing: number, { lengths }: MapUnits): readonly Mark[] {
   const { station, height, centre, count } = path.samples;
   const { positions } = pathLine(path);
   const marks: Mark[] = [];
@@ -64,7 +69,7 @@ const marksAlong = remembered((path: Path, spacing: number, { lengths }: MapUnit
     });
   }
   return marks;
-});
+}
 
 /** Ticks along the paths with station, height and slant range from the selected spot's eye. */
 export function ticksOf(

@@ -1,6 +1,6 @@
 import type { Path } from '../../figures/traffic/paths';
 import type { SurveyDocument } from '../../state/document.svelte';
-import type { View } from '../../state/view.svelte';
+import type { Hand, Selection, View } from '../../state/view.svelte';
 import type { Contents } from '../../survey/contents';
 import type { MapSurface, PointerListener } from '../map-surface';
 
@@ -8,7 +8,9 @@ import type { MapSurface, PointerListener } from '../map-surface';
 export interface Desk {
   readonly surface: MapSurface;
   readonly document: Pick<SurveyDocument, 'survey' | 'readOnly' | 'perform' | 'replace' | 'cancel'>;
-  readonly view: View;
+  readonly selection: Selection;
+  readonly hand: Hand;
+  readonly notices: Pick<View, 'notice'>;
   newId(): string;
   contents(): Contents;
   /** The paths that are drawn. */

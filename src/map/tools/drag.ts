@@ -8,7 +8,7 @@ import { slop } from '../pointer-follower';
 import type { Desk } from './desk';
 import { shiftBetween } from './metre-shift';
 import type { Picked } from './pick';
-import { Step } from './step';
+import { Step } from '../../state/step';
 import { wordFor } from './words';
 
 type Grip = Exclude<Picked, { what: 'path' }>;
@@ -16,13 +16,13 @@ type Grip = Exclude<Picked, { what: 'path' }>;
 /** A feature, a vertex or a point between two, from the pointer going down until it goes up: one undo step. */
 export class Drag {
   readonly grip: Grip;
-  readonly #desk: Pick<Desk, 'document' | 'view' | 'surface'>;
+  readonly #desk: Pick<Desk, 'document' | 'selection' | 'hand' | 'surface'>;
   readonly #start: MapPointer;
   readonly #shape: NewShape;
   readonly #step: Step;
 
   private constructor(
-    desk: Pick<Desk, 'document' | 'view' | 'surface'>,
+    desk: Pick<Desk, 'document' | 'selection' | 'hand' | 'surface'>,
     grip: Grip,
     start: MapPointer,
     feature: SurveyFeature,
@@ -37,7 +37,7 @@ export class Drag {
 
   /** Null when there is nothing to drag. */
   static begin(
-    desk: Pick<Desk, 'document' | 'view' | 'surface'>,
+    desk: Pick<Desk, 'document' | 'selection' | 'hand' | 'surface'>,
     grip: Grip,
     start: MapPointer,
   ): Drag | null {
@@ -60,10 +60,10 @@ export class Drag {
       this.grip.what === 'feature' ? shiftShape(this.#shape, shift) : this.#bent(this.grip.vertex, shift);
     this.#step.change((survey) => reshapeFeature(survey, this.grip.id, shape));
     if (!this.begun) return;
-    const { view } = this.#desk;
-    view.select(this.grip.id);
-    view.vertex = this.grip.what === 'feature' ? null : this.grip.vertex;
-    view.dragging = this.grip.id;
+    const { selection, hand } = this.#desk;
+    selection.select(this.grip.id);
+    selection.vertex = this.grip.what === 'feature' ? null : this.grip.vertex;
+    hand.dragging = this.grip.id;
   }
 
   /** The grip stays as far from the pointer as it was when it was taken. */
@@ -73,14 +73,14 @@ export class Drag {
   }
 
   finish(): void {
-    this.#desk.view.dragging = null;
+    this.#desk.hand.dragging = null;
   }
 
   cancel(): void {
     this.#step.cancel();
-    const { view } = this.#desk;
-    view.dragging = null;
-    if (this.grip.what === 'midpoint') view.vertex = null;
+    const { selection, hand } = this.#desk;
+    hand.dragging = null;
+    if (this.grip.what === 'midpoint') selection.vertex = null;
   }
 }
 

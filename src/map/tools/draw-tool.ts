@@ -4,7 +4,8 @@ import type { MapPointer } from '../map-surface';
 import { slop } from '../pointer-follower';
 import type { Desk, Key, MapTool } from './desk';
 import { actionOf, drawKeys } from './keys';
-import { isEnough, kindOfTool, newFeature, type DrawTool as Kind } from './new-feature';
+import { drawingOf, type DrawTool as Kind } from '../../survey/drawings';
+import { isEnough, newFeature } from './new-feature';
 
 /** Pixels within which a click meets a corner that is already there. */
 const meets = { mouse: 7, pen: 12, touch: 18 } as const;
@@ -102,9 +103,9 @@ export class DrawTool implements MapTool {
   }
 
   #escape(): boolean {
-    const { view } = this.#desk;
+    const { hand } = this.#desk;
     this.#start = null;
-    if (this.#points.length === 0) view.tool = 'select';
+    if (this.#points.length === 0) hand.tool = 'select';
     this.#points = [];
     this.#show([]);
     return true;
@@ -112,8 +113,7 @@ export class DrawTool implements MapTool {
 
   #add(position: Position): void {
     this.#points = [...this.#points, position];
-    const isWhole = this.#kind === 'standing-spot' || (this.#kind === 'runway' && this.#points.length === 2);
-    if (isWhole) this.#finish(false);
+    if (this.#points.length === drawingOf(this.#kind).whole) this.#finish(false);
     else this.#show(this.#withLast());
   }
 
@@ -123,31 +123,31 @@ export class DrawTool implements MapTool {
       const { x, y } = this.#desk.surface.project(position);
       return Math.hypot(x - pixel.x, y - pixel.y) <= meets[kind];
     };
-    if (this.#kind === 'standing-spot') return null;
+    if (drawingOf(this.#kind).shape === 'Point') return null;
     if (meetsCorner(this.#points[this.#points.length - 1])) return 'last';
     return this.#points.length > 2 && meetsCorner(this.#points[0]) ? 'first' : null;
   }
 
   #finish(closed: boolean): void {
-    const { document, view } = this.#desk;
+    const { document, selection, hand, notices } = this.#desk;
     const made = newFeature(this.#kind, this.#points, closed, this.#desk.contents(), this.#desk.instant());
     if (!made || document.readOnly) {
       // Too little yet: go on drawing. A runway whose two ends are in one place begins anew.
       if (this.#kind === 'runway' && this.#points.length > 0) {
         this.#points = this.#points.slice(0, 1);
-        view.notice = 'Both ends of the runway would be in one place: set the second one farther away.';
+        notices.notice = 'Both ends of the runway would be in one place: set the second one farther away.';
       }
       this.#show(this.#withLast());
       return;
     }
     const id = this.#desk.newId();
     document.perform(made.label, (survey) =>
-      addFeature(survey, id, kindOfTool(this.#kind), made.shape, made.properties),
+      addFeature(survey, id, drawingOf(this.#kind).kind, made.shape, made.properties),
     );
     this.#points = [];
     this.#show([]);
-    view.tool = 'select';
-    view.select(id);
+    hand.tool = 'select';
+    selection.select(id);
   }
 
   /** While no pointer hovers, the last corner stands in for it. */
@@ -157,8 +157,8 @@ export class DrawTool implements MapTool {
   }
 
   #show(drawing: readonly Position[]): void {
-    const { view } = this.#desk;
-    if (drawing.length > 0 || view.drawing.length > 0) view.drawing = drawing;
+    const { hand } = this.#desk;
+    if (drawing.length > 0 || hand.drawing.length > 0) hand.drawing = drawing;
   }
 }
 

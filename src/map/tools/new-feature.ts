@@ -1,13 +1,10 @@
-import { drawnHeight } from '../../figures/practice';
-import type { Tool } from '../../state/view.svelte';
 import type { Contents } from '../../survey/contents';
-import type { Kind, Position } from '../../survey/document';
+import type { Position } from '../../survey/document';
+import { drawingOf, type DrawTool } from '../../survey/drawings';
 import type { NewShape } from '../../survey/edits/add-feature';
+import { kinds } from '../../survey/kinds';
 import type { JsonObject } from '../../survey/json';
-import { standingEyeHeight } from '../../survey/schema/standing-spot';
 import { lineFigures } from '../line-figures';
-
-export type DrawTool = Exclude<Tool, 'select'>;
 
 export interface NewFeature {
   readonly shape: NewShape;
@@ -15,22 +12,8 @@ export interface NewFeature {
   readonly label: string;
 }
 
-/** Corners or ends that a drawing needs at least. */
-const least: Readonly<Record<DrawTool, number>> = {
-  runway: 2,
-  'standing-spot': 1,
-  'taxi-route': 2,
-  apron: 3,
-  'no-go': 3,
-  obstacle: 3,
-  'obstacle-line': 2,
-};
-
-/** What a tool draws. */
-export const kindOfTool = (tool: DrawTool): Kind => (tool === 'obstacle-line' ? 'obstacle' : tool);
-
 export const isEnough = (tool: DrawTool, points: readonly Position[]): boolean =>
-  points.length >= least[tool];
+  points.length >= drawingOf(tool).least;
 
 /**
  * The feature that was drawn, with what follows from it (a runway's designators) and a name to begin with; null while
@@ -43,80 +26,40 @@ export function newFeature(
   contents: Contents,
   instant: number,
 ): NewFeature | null {
-  const [first, second] = points;
+  const [first] = points;
   if (!first || !isEnough(tool, points)) return null;
-  switch (tool) {
-    case 'standing-spot':
-      return {
-        label: 'place standing spot',
-        shape: { type: 'Point', coordinates: first },
-        properties: {
-          name: nextName('Spot', contents.spots),
-          eyeHeight: standingEyeHeight,
-          access: { status: 'unknown' },
-          notes: '',
-        },
-      };
-    case 'runway': {
-      const figures = second && lineFigures(first, second, contents, instant);
-      if (!second || !figures) return null;
-      const [a, b] = figures.designators;
-      return {
-        label: 'draw runway',
-        shape: { type: 'LineString', coordinates: [first, second] },
-        // The lower number first, as runways are called, whichever end was drawn first.
-        properties: { name: [a, b].sort().join('/'), ends: [{ designator: a }, { designator: b }] },
-      };
-    }
-    case 'taxi-route':
-      return {
-        label: 'draw taxi route',
-        shape: { type: 'LineString', coordinates: points },
-        properties: { name: nextName('Taxi route', contents.taxiRoutes) },
-      };
-    case 'apron':
-      return {
-        label: 'draw apron',
-        shape: area(points),
-        properties: { name: nextName('Apron', contents.aprons) },
-      };
-    case 'no-go':
-      return {
-        label: 'draw no-go area',
-        shape: area(points),
-        properties: { name: nextName('No-go area', contents.noGoAreas), reason: '' },
-      };
-    case 'obstacle':
-      return {
-        label: 'draw building',
-        shape: area(points),
-        properties: {
-          name: nextName('Building', contents.obstacles),
-          height: drawnHeight.block,
-          sight: 'solid',
-        },
-      };
-    case 'obstacle-line':
-      return {
-        label: 'draw wall, fence or trees',
-        // Back at its first corner it runs all the way round.
-        shape: {
-          type: 'LineString',
-          coordinates: closed && points.length > 2 ? [...points, first] : points,
-        },
-        properties: {
-          name: nextName('Wall', contents.obstacles),
-          height: drawnHeight.line,
-          sight: 'solid',
-        },
-      };
-  }
+  const { kind, shape, closes, name, label, properties } = drawingOf(tool);
+  if (kind === 'runway') return newRunway(points, label, contents, instant);
+  const back = closed && points.length > 2;
+  const taken = contents[kinds[kind].list];
+  return {
+    label,
+    shape:
+      shape === 'Point'
+        ? { type: shape, coordinates: first }
+        : shape === 'LineString'
+          ? { type: shape, coordinates: closes && back ? [...points, first] : points }
+          : { type: shape, coordinates: [[...points, first]] },
+    properties: { name: nextName(name, taken), ...properties },
+  };
 }
 
-const area = (points: readonly Position[]): NewShape => ({
-  type: 'Polygon',
-  coordinates: [[...points, points[0] as Position]],
-});
+function newRunway(
+  [first, second]: readonly Position[],
+  label: string,
+  contents: Contents,
+  instant: number,
+): NewFeature | null {
+  const figures = first && second && lineFigures(first, second, contents, instant);
+  if (!figures) return null;
+  const [a, b] = figures.designators;
+  return {
+    label,
+    shape: { type: 'LineString', coordinates: [first, second] },
+    // The lower number first, as runways are called, whichever end was drawn first.
+    properties: { name: [a, b].sort().join('/'), ends: [{ designator: a }, { designator: b }] },
+  };
+}
 
 /** "Spot 3": the first number that no name of the kind has. */
 function nextName(word: string, taken: readonly { readonly name: string | null }[]): string {

@@ -5,7 +5,7 @@ import { shapeOf, withVertexAt, type VertexRef } from '../../survey/edits/vertic
 import type { Desk, Key } from './desk';
 import { vertexAt } from './drag';
 import { shiftedBy } from './metre-shift';
-import { Step } from './step';
+import { Step } from '../../state/step';
 import { wordFor } from './words';
 
 const ways: Readonly<Record<string, readonly [east: number, north: number]>> = {
@@ -27,23 +27,23 @@ interface Series {
 
 /** Arrow keys move the selected vertex, or else the selected feature: 1 m, with Shift 10 m, with Alt 0.1 m. A series is one undo step. */
 export class Nudge {
-  readonly #desk: Pick<Desk, 'document' | 'view'>;
+  readonly #desk: Pick<Desk, 'document' | 'selection'>;
   #series: Series | null = null;
 
-  constructor(desk: Pick<Desk, 'document' | 'view'>) {
+  constructor(desk: Pick<Desk, 'document' | 'selection'>) {
     this.#desk = desk;
   }
 
   /** Whether the key moved something. */
   key({ key, shift, alt, at }: Key): boolean {
     const way = ways[key];
-    const { document, view } = this.#desk;
-    const feature = document.survey.features.find((f) => f.id === view.selected);
+    const { document, selection } = this.#desk;
+    const feature = document.survey.features.find((f) => f.id === selection.id);
     const shape = feature && shapeOf(feature);
     if (!way || !feature || !shape || document.readOnly) return false;
     const metres = alt ? 0.1 : shift ? 10 : 1;
     const move = shiftedBy(way[0] * metres, way[1] * metres);
-    const { vertex } = view;
+    const { vertex } = selection;
     const from = vertex && vertexAt(shape, vertex);
     const moved = vertex && from ? withVertexAt(shape, vertex, move(from)) : shiftShape(shape, move);
     const series = this.#seriesFor(feature.id, vertex, at, `move ${wordFor(feature)}`);

@@ -1,4 +1,4 @@
-import type { View } from '../../state/view.svelte';
+import type { Selection } from '../../state/view.svelte';
 import { deleteFeature } from '../../survey/edits/delete-feature';
 import { reshapeFeature } from '../../survey/edits/reshape-feature';
 import { shapeOf, vertexRefs, whyVertexStays, withoutVertex } from '../../survey/edits/vertices';
@@ -22,7 +22,7 @@ export class SelectTool implements MapTool {
   readonly #nudge: Nudge;
   #drag: Drag | null = null;
   /** The inspected point that follows the mouse; one that was clicked, or chosen in a panel, stays. */
-  #hovered: View['inspected'] = null;
+  #hovered: Selection['inspected'] = null;
 
   constructor(desk: Desk) {
     this.#desk = desk;
@@ -33,7 +33,7 @@ export class SelectTool implements MapTool {
     const picked = this.#pick(pointer);
     if (!picked || picked.what === 'path') return false;
     // A spot goes with the pointer at once; what is larger only once it is selected, so that the map can be panned.
-    const isGrip = picked.what !== 'feature' || picked.isSpot || picked.id === this.#desk.view.selected;
+    const isGrip = picked.what !== 'feature' || picked.isSpot || picked.id === this.#desk.selection.id;
     this.#drag = isGrip ? Drag.begin(this.#desk, picked, pointer) : null;
     return this.#drag !== null;
   }
@@ -62,13 +62,13 @@ export class SelectTool implements MapTool {
   }
 
   hover(pointer: MapPointer | null): void {
-    const { surface, view } = this.#desk;
+    const { surface, selection } = this.#desk;
     const picked = pointer && this.#pick(pointer);
     surface.setCursor(picked ? (picked.what === 'path' ? 'crosshair' : 'pointer') : 'default');
-    if (view.inspected !== this.#hovered) return;
+    if (selection.inspected !== this.#hovered) return;
     if (pointer && picked?.what === 'path') this.#inspect(picked.path, pointer);
-    else view.inspected = null;
-    this.#hovered = view.inspected;
+    else selection.inspected = null;
+    this.#hovered = selection.inspected;
   }
 
   key(key: Key): boolean {
@@ -95,75 +95,75 @@ export class SelectTool implements MapTool {
   }
 
   #selectedIsSpot(): boolean {
-    const { view } = this.#desk;
-    return this.#desk.contents().spots.some((s) => s.id === view.selected);
+    const { selection } = this.#desk;
+    return this.#desk.contents().spots.some((s) => s.id === selection.id);
   }
 
   #click(picked: Picked | null, pointer: MapPointer): void {
-    const { view } = this.#desk;
+    const { selection } = this.#desk;
     this.#hovered = null;
     if (picked?.what === 'path') return this.#inspect(picked.path, pointer);
-    view.inspected = null;
+    selection.inspected = null;
     // Between two corners there is nothing to select: it becomes a corner when it is dragged.
     if (picked?.what === 'midpoint') return;
-    view.select(picked?.id ?? null);
-    view.vertex = picked?.what === 'vertex' ? picked.vertex : null;
+    selection.select(picked?.id ?? null);
+    selection.vertex = picked?.what === 'vertex' ? picked.vertex : null;
   }
 
   #inspect(path: string, pointer: MapPointer): void {
     const found = this.#desk.paths().find((p) => p.ref.path === path);
     if (!found) return;
     const station = found.samples.station[nearestSample(found, pointer.position)] as number;
-    const { view } = this.#desk;
-    if (view.inspected?.path !== path || view.inspected.station !== station)
-      view.inspected = { path, station };
+    const { selection } = this.#desk;
+    if (selection.inspected?.path !== path || selection.inspected.station !== station)
+      selection.inspected = { path, station };
   }
 
   #escape(): boolean {
-    const { view } = this.#desk;
+    const { selection } = this.#desk;
     if (this.#drag) {
       this.cancel();
       return true;
     }
-    const had = view.vertex !== null || view.inspected !== null || view.selected !== null;
-    if (view.vertex) view.vertex = null;
-    else if (view.inspected) view.inspected = null;
-    else view.select(null);
+    const had = selection.vertex !== null || selection.inspected !== null || selection.id !== null;
+    if (selection.vertex) selection.vertex = null;
+    else if (selection.inspected) selection.inspected = null;
+    else selection.select(null);
     return had;
   }
 
   /** Round the corners of what is selected, all rings in their order. */
   #chooseCorner(step: 1 | -1): boolean {
-    const { document, view } = this.#desk;
-    const feature = document.survey.features.find((f) => f.id === view.selected);
+    const { document, selection } = this.#desk;
+    const feature = document.survey.features.find((f) => f.id === selection.id);
     const corners = feature ? vertexRefs(feature) : [];
     if (corners.length === 0) return false;
-    const { vertex } = view;
+    const { vertex } = selection;
     const at = corners.findIndex((c) => c.ring === vertex?.ring && c.index === vertex.index);
     const next = at < 0 ? (step > 0 ? 0 : -1) : (at + step) % corners.length;
-    view.vertex = corners.at(next) ?? null;
+    selection.vertex = corners.at(next) ?? null;
     return true;
   }
 
   #delete(): boolean {
-    const { document, view } = this.#desk;
-    const feature = document.survey.features.find((f) => f.id === view.selected);
+    const { document, selection, notices } = this.#desk;
+    const feature = document.survey.features.find((f) => f.id === selection.id);
     if (!feature || document.readOnly) return false;
-    const { vertex } = view;
+    const { vertex } = selection;
     const shape = shapeOf(feature);
     if (!vertex || !shape) {
       document.perform(`delete ${wordFor(feature)}`, (survey) => deleteFeature(survey, feature.id));
-      view.select(null);
+      selection.select(null);
       return true;
     }
     const why = whyVertexStays(feature, vertex);
-    if (why) view.notice = reasons[why];
+    if (why) notices.notice = reasons[why];
     else {
       const shorter = withoutVertex(shape, vertex);
       document.perform(`delete corner of ${wordFor(feature)}`, (survey) =>
         reshapeFeature(survey, feature.id, shorter),
       );
-      view.vertex = null;
+      selection.vertex = null;
     }
     return true;
   }

@@ -22,8 +22,8 @@ export class Toolbox implements MapTool {
     if (tool === this.#inHand) return;
     this.#tool.cancel();
     this.#inHand = tool;
-    const { surface, view } = this.#desk;
-    view.drawing = [];
+    const { surface, hand } = this.#desk;
+    hand.drawing = [];
     this.#tool = tool === 'select' ? this.#select : new DrawTool(this.#desk, tool);
     surface.setDoubleClickZoom(tool === 'select');
     surface.setCursor(tool === 'select' ? 'default' : 'crosshair');

@@ -1,6 +1,7 @@
-import type { Kind, Position, Survey } from '../document';
+import type { Position, Survey } from '../document';
 import { tidyPosition, windRings } from '../geometry';
 import type { JsonObject } from '../json';
+import type { Kind } from '../kinds';
 
 export type NewShape =
   | { readonly type: 'Point'; readonly coordinates: Position }

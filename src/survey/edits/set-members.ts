@@ -1,6 +1,6 @@
 import type { Survey } from '../document';
 import { isObject, type Json } from '../json';
-import type { EndRef } from '../schema/site';
+import type { EndRef, MomentRule } from '../schema/site';
 import { patched, type Patch } from './set-properties';
 
 function setMember(survey: Survey, key: string, patch: Patch): Survey {
@@ -11,11 +11,19 @@ function setMember(survey: Survey, key: string, patch: Patch): Survey {
 /** Sets what the survey says of its airfield: name, elevation, time zone, frequencies ... */
 export const setSite = (survey: Survey, patch: Patch): Survey => setMember(survey, 'site', patch);
 
-/** Sets the date or one of the two times of day at the airfield. */
+/** Sets the date or the two times of day at the airfield. A time that was typed no longer follows the sun. */
 export const setMoments = (survey: Survey, patch: { date?: string; a?: string; b?: string }): Survey =>
-  setMember(survey, 'moments', patch);
+  setMember(survey, 'moments', {
+    ...patch,
+    ...(patch.a === undefined ? {} : { aRule: undefined }),
+    ...(patch.b === undefined ? {} : { bRule: undefined }),
+  });
 
-/** Chooses subject, body or lenses by key. No undo step: the caller replaces the present survey. */
+/** Makes a moment follow the sun, or stay at its clock time (null). */
+export const setMomentRule = (survey: Survey, moment: 'a' | 'b', rule: MomentRule | null): Survey =>
+  setMember(survey, 'moments', { [`${moment}Rule`]: rule ?? undefined });
+
+/** Chooses subject, body or lenses by key. No undo step: see `carryChoices`. */
 export const setCurrent = (
   survey: Survey,
   patch: { subject?: string; body?: string; lenses?: readonly string[] },

@@ -20,13 +20,17 @@ export const bodyFields = {
 };
 export type Body = Read<typeof bodyFields>;
 
-/** A lens: focal range in mm, widest aperture as f-number, factors of the extenders that go with it. */
+/**
+ * A lens: focal range in mm, widest aperture as f-number at the shortest focal length and, where it opens less there, at
+ * the longest ("4.5-5.6"; absent: the same), factors of the extenders that go with it.
+ */
 export const lensFields = {
   key,
   name: textField(''),
   shortest: positive(5000, 'mm'),
   longest: positive(5000, 'mm'),
   widestAperture: positive(64, '(f-number)'),
+  widestApertureLong: v.nullish(positive(64, '(f-number)')),
   extenders: v.nullish(
     v.array(
       v.pipe(v.number(factors), v.finite(factors), v.minValue(1, factors), v.maxValue(4, factors)),
@@ -35,7 +39,9 @@ export const lensFields = {
     [],
   ),
 };
-export type Lens = Read<typeof lensFields>;
+export interface Lens extends Omit<Read<typeof lensFields>, 'widestApertureLong'> {
+  readonly widestApertureLong?: number | null;
+}
 
 /** What a lens is expected to be beyond its fields one by one; null when it is. */
 export const lensRangeDoubt = ({ shortest, longest }: Pick<Lens, 'shortest' | 'longest'>): string | null =>

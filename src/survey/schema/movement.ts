@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { flagField, textField, type Read } from '../fields';
-import { isObject, shown } from '../json';
+import { shown } from '../json';
 import { clock, dateField } from './when';
 
 /**
@@ -21,7 +21,7 @@ export const movementFields = {
   starred: flagField(false),
 };
 export type Movement = Read<typeof movementFields>;
-const schema = v.object(movementFields);
+const schema = v.object(movementFields, 'expected a movement: {id, time, use}');
 
 /** A busy week of a large airfield; more would stall the page. The rest stays in the file. */
 const mostMovements = 2000;
@@ -37,11 +37,11 @@ export function readMovements(value: unknown, aside: (reason: string) => void): 
   if (value.length > mostMovements)
     aside(`sunside.movements: ${value.length} movements; the first ${mostMovements} are read`);
   return (value as unknown[]).slice(0, mostMovements).flatMap((given, i) => {
-    const read = v.safeParse(schema, isObject(given) ? given : {});
+    const read = v.safeParse(schema, given);
     if (!read.success) {
       const issue = read.issues[0];
       aside(
-        `sunside.movements.${i}.${v.getDotPath(issue) ?? ''}: ${issue.message}, got ${shown(issue.input)}`,
+        `${['sunside.movements', i, v.getDotPath(issue) ?? ''].filter((part) => part !== '').join('.')}: ${issue.message}, got ${shown(issue.input)}`,
       );
       return [];
     }

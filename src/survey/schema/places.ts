@@ -1,6 +1,7 @@
 import type { Position } from '../document';
 import {
   choiceField,
+  flagField,
   notesField,
   numberField,
   numbersField,
@@ -9,6 +10,7 @@ import {
   type Read,
 } from '../fields';
 import type { JsonObject } from '../json';
+import { sightKinds } from './sights';
 import { readTimes } from './when';
 
 type Doubt = (reason: string) => void;
@@ -32,23 +34,36 @@ export interface TaxiRoute extends Read<typeof apronFields> {
 }
 export const readApronProperties = (p: JsonObject, doubt: Doubt) => readFields(apronFields, p, '', doubt);
 
-/** `height`: m above `base`; `base`: m above mean sea level of its foot, null for the ground. */
+/**
+ * `height`: m above `base`; `base`: m above mean sea level of its foot, null for the ground. `underside`: m above the
+ * foot from which it hides; below one sees under it. `width`: m across of a line, null for what is usual of its sort.
+ * `standOn`: a deck or a mound that one may stand on.
+ */
 const obstacleFields = {
   name: textField(''),
   height: numberField(0, 1000, 3),
   base: numberField(-500, 9000, null),
-  sight: choiceField(['solid', 'mesh', 'leaf'], 'solid'),
+  sight: choiceField(sightKinds, 'solid'),
+  underside: numberField(0, 1000, 0),
+  width: numberField(0, 100, null),
   leafMonths: numbersField(1, 12),
   /** What the height of one that was brought in rests on; null for the user's own word. */
   heightFrom: choiceField(['map', 'levels', 'assumed'], null),
+  standOn: flagField(false),
 };
 export interface Obstacle extends Read<typeof obstacleFields> {
   readonly id: string;
   readonly rings: readonly (readonly Position[])[];
   readonly line: readonly Position[];
 }
-export const readObstacleProperties = (p: JsonObject, doubt: Doubt) =>
-  readFields(obstacleFields, p, '', doubt);
+export function readObstacleProperties(p: JsonObject, doubt: Doubt) {
+  const fields = readFields(obstacleFields, p, '', doubt);
+  if (fields.underside === 0 || fields.underside < fields.height) return fields;
+  doubt(
+    `underside: ${fields.underside} m is not below the top at ${fields.height} m; it hides down to its foot`,
+  );
+  return { ...fields, underside: 0 };
+}
 
 /** `heights`: m above mean sea level of the wheels (drawn) or the centre (recorded), one a position. */
 const flightPathFields = {
@@ -67,11 +82,21 @@ export const readFlightPathProperties = (p: JsonObject, positions: number, doubt
   times: readTimes(p['times'], positions, doubt),
 });
 
-export const groundUses = ['road', 'path', 'parking', 'green'] as const;
+export const groundUses = [
+  'road',
+  'path',
+  'parking',
+  'green',
+  'water',
+  'rail',
+  'motorway',
+  'aerodrome',
+] as const;
 export type Use = (typeof groundUses)[number];
 
 /**
- * A road, path, parking place or public green. `access`: what the map it came from says of people on foot, in the
+ * A road, path, parking place or public green; water, rail and motorway, where nobody may stand; the outline of the
+ * aerodrome. `access`: what the map it came from says of people on foot, in the
  * words of a spot's access record.
  */
 const groundUseFields = {

@@ -10,11 +10,17 @@ const minutes = v.pipe(
   v.minValue(0, 'expected minutes'),
   v.maxValue(600, 'expected minutes'),
 );
-const move = v.object({ between: v.tuple([text, text], 'expected the ids of two spots'), minutes });
+const move = v.object(
+  { between: v.tuple([text, text], 'expected the ids of two spots'), minutes },
+  'expected a way: {between, minutes}',
+);
 export type StatedMove = v.InferOutput<typeof move>;
 
 /** A window that was chosen to be taken along. `path` as the figures print it. */
-const chosen = v.object({ spot: text, path: text, from: instant, to: instant });
+const chosen = v.object(
+  { spot: text, path: text, from: instant, to: instant },
+  'expected a window: {spot, path, from, to}',
+);
 export type ChosenWindow = v.InferOutput<typeof chosen>;
 
 const planFields = {

@@ -26,7 +26,7 @@ const runwayFields = {
   /** What the data that a runway came from leave in doubt, in plain words, until the user has checked it. */
   doubts: v.nullish(
     v.pipe(
-      v.array(v.string(), 'expected a list of sentences'),
+      v.array(v.string('expected a sentence'), 'expected a list of sentences'),
       v.maxLength(100, 'expected up to 100 sentences'),
     ),
     [],

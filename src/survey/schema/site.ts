@@ -6,11 +6,14 @@ import { endIndexField } from './runway';
 import { clockField, dateField } from './when';
 
 const megahertz = 'expected a frequency from 0.1 to 1000 MHz';
-const frequency = v.object({
-  use: v.string('expected text'),
-  name: v.nullish(v.string('expected text')),
-  mhz: v.pipe(v.number(megahertz), v.minValue(0.1, megahertz), v.maxValue(1000, megahertz)),
-});
+const frequency = v.object(
+  {
+    use: v.string('expected text'),
+    name: v.nullish(v.string('expected text')),
+    mhz: v.pipe(v.number(megahertz), v.minValue(0.1, megahertz), v.maxValue(1000, megahertz)),
+  },
+  'expected a frequency: {use, name, mhz}',
+);
 export type Frequency = v.InferOutput<typeof frequency>;
 
 const within = (bound: number, what: string) => {
@@ -20,12 +23,12 @@ const within = (bound: number, what: string) => {
 const longitude = within(180, 'longitude');
 const latitude = within(90, 'latitude');
 
-/** `elevation`: m above mean sea level, null when not known. `timeZone`: IANA name. `reference`: where the survey is. */
+/** `elevation`: m above mean sea level, null when not known. `timeZone`: as the survey has it. `reference`: where the survey is. */
 const siteFields = {
   name: textField(''),
   icao: textField(null),
   elevation: numberField(-500, 9000, null),
-  timeZone: textField('UTC'),
+  timeZone: textField(null),
   reference: v.nullish(v.tuple([longitude, latitude], 'expected [longitude, latitude] in degrees'), null),
   frequencies: v.nullish(
     v.pipe(
@@ -41,17 +44,40 @@ export interface Site extends Omit<Read<typeof siteFields>, 'reference'> {
 export const readSite = (value: unknown, doubt: (reason: string) => void): Site =>
   readFields(siteFields, value, 'sunside.site', doubt);
 
-/** A date and two wall-clock times at the airfield. A null date means today. */
+const minutesWords = 'expected minutes from -720 to 720';
+
+/** A moment that follows the sun: minutes after (negative: before) sunrise, sunset or the sun's transit of the date. */
+const momentRule = v.object(
+  {
+    event: v.picklist(['sunrise', 'sunset', 'noon'], 'expected one of sunrise, sunset, noon'),
+    minutes: v.nullish(
+      v.pipe(v.number(minutesWords), v.minValue(-720, minutesWords), v.maxValue(720, minutesWords)),
+      0,
+    ),
+  },
+  'expected {event, minutes}',
+);
+export type MomentRule = v.InferOutput<typeof momentRule>;
+
+/**
+ * A date and two wall-clock times at the airfield. A null date means today. A rule goes before the time beside it, which
+ * holds where the date has no such event.
+ */
 const momentFields = {
   date: dateField,
   a: clockField('08:00'),
   b: clockField('18:00'),
+  aRule: v.nullish(momentRule, null),
+  bRule: v.nullish(momentRule, null),
 };
 export type Moments = Read<typeof momentFields>;
 export const readMoments = (value: unknown, doubt: (reason: string) => void): Moments =>
   readFields(momentFields, value, 'sunside.moments', doubt);
 
-const endOfRunway = v.object({ runway: v.string(), end: endIndexField });
+const endOfRunway = v.object(
+  { runway: v.string('expected the id of a runway'), end: endIndexField },
+  'expected an end: {runway, end}',
+);
 export type EndRef = v.InferOutput<typeof endOfRunway>;
 const endsInUse = v.nullish(v.array(endOfRunway, 'expected a list of {runway, end}'), []);
 
@@ -100,7 +126,7 @@ export function readFlow(value: unknown, doubt: (reason: string) => void): Flow 
 const currentFields = {
   subject: textField(null),
   body: textField(null),
-  lenses: v.nullish(v.array(v.string(), 'expected a list of keys'), null),
+  lenses: v.nullish(v.array(v.string('expected a key'), 'expected a list of keys'), null),
 };
 export type Current = Read<typeof currentFields>;
 export const readCurrent = (value: unknown, doubt: (reason: string) => void): Current =>

@@ -8,7 +8,8 @@ const within = (min: number, max: number, unit: string) => {
 
 /**
  * An aircraft class or type. Lengths in m, speeds in m/s, `climbGradient` rise over run, `approachAngle` and
- * attitudes in degrees, `rpm` of propeller or rotor. Null: no word of its own, the runway end's goes.
+ * attitudes in degrees, `rpm` of propeller or rotor. `tailSpan`: span of the tailplane, m. Null: no word of
+ * its own, the runway end's or the usual one goes.
  */
 export const subjectFields = {
   key: v.pipe(v.string('expected text'), v.nonEmpty('expected a key that is not empty')),
@@ -33,5 +34,11 @@ export const subjectFields = {
   climbAttitude: numberField(-30, 45, null),
   rpm: numberField(1, 20_000, null),
   blades: numberField(1, 12, null),
+  tailSpan: numberField(0.1, 100, null),
+  seaplane: v.nullish(v.boolean('expected true or false'), null),
 };
-export type Subject = Read<typeof subjectFields>;
+
+export interface Subject extends Omit<Read<typeof subjectFields>, 'seaplane'> {
+  /** Whether it can use a runway on water. */
+  readonly seaplane?: boolean | null;
+}

@@ -1,12 +1,14 @@
 import type { Contents } from '../../survey/contents';
 import type { Position, Survey } from '../../survey/document';
+import { kinds, readableKinds, type ReadableKind } from '../../survey/kinds';
+import { Memo } from '../../survey/memo';
 import { readFeature } from '../../survey/read-feature';
 import type { Use } from '../../survey/schema/places';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
 import type { Formats } from '../formats';
-import { accessBadge } from './access-words';
+import { accessBadge } from '../words/access-words';
 import { shortened } from '../../units/plain-text';
-import { runwayName } from '../light/runway-name';
+import { runwayName } from '../words/runway-name';
 
 /** One line of the list. */
 export interface Item {
@@ -36,90 +38,76 @@ const plain = { detail: '', badge: '', forbidden: false };
 
 /** What the survey contains, grouped as it is on the map; empty groups are left out. */
 export function contentsGroups(contents: Contents, figures: Figures, format: Formats): Group[] {
-  const names = (id: string) => runwayName(contents, id);
-  const area =
-    (what: string) =>
-    (a: { id: string; name: string; rings: readonly (readonly Position[])[] }, i: number): Item => ({
-      ...plain,
-      id: a.id,
-      name: a.name || `${what} ${i + 1}`,
-      places: a.rings[0] ?? [],
-    });
-  const line =
-    (what: string) =>
-    (l: { id: string; name: string; line: readonly Position[] }, i: number): Item => ({
-      ...plain,
-      id: l.id,
-      name: l.name || `${what} ${i + 1}`,
-      places: l.line,
-    });
-  const groups: Group[] = [
-    {
-      title: 'Runways',
-      items: contents.runways.map((runway, i) => ({
-        ...plain,
-        id: runway.id,
-        name: names(runway.id),
-        detail: format.length(figures.runways[i]?.length ?? null),
-        places: runway.line,
-      })),
-    },
-    {
-      title: 'Standing spots',
-      items: contents.spots.map((spot, i) => ({
-        id: spot.id,
-        name: spot.name || `Standing spot ${i + 1}`,
-        detail: nearestCentreline(figures.spots[i], names, format),
-        badge: accessBadge[spot.access.status ?? 'unknown'],
-        forbidden: spot.access.status === 'forbidden',
-        places: [spot.position],
-      })),
-    },
-    { title: 'Taxi routes', items: contents.taxiRoutes.map(line('Taxi route')) },
-    { title: 'Aprons', items: contents.aprons.map(area('Apron')) },
-    {
-      title: 'No-go areas',
-      items: contents.noGoAreas.map((a, i) => ({ ...area('No-go area')(a, i), detail: a.reason })),
-    },
-    {
-      title: 'Obstacles',
-      items: contents.obstacles.map(
-        remembered(format, (o, i) => ({
-          ...(o.line.length > 0 ? line('Obstacle')(o, i) : area('Obstacle')(o, i)),
-          detail: `${format.length(o.height)} high`,
-        })),
-      ),
-    },
-    { title: 'Flight paths', items: contents.flightPaths.map(line('Flight path')) },
-    {
-      title: 'Roads, paths and greens',
-      items: contents.groundUses.map(
-        remembered(format, (way, i) => ({
-          ...(way.line.length > 0
-            ? line(useWords[way.use ?? 'road'])(way, i)
-            : area(useWords[way.use ?? 'road'])(way, i)),
-          detail: way.access === 'unknown' || way.access === null ? '' : accessBadge[way.access],
-        })),
-      ),
-    },
-  ];
-  return groups.filter((group) => group.items.length > 0);
+  return readableKinds
+    .map((kind) => ({ title: kinds[kind].many, items: items[kind](contents, figures, format) }))
+    .filter((group) => group.items.length > 0);
 }
 
-const made = new WeakMap<object, { readonly i: number; readonly format: Formats; readonly item: Item }>();
+interface Drawn {
+  readonly id: string;
+  readonly name: string;
+  readonly rings?: readonly (readonly Position[])[];
+  readonly line?: readonly Position[];
+}
+
+/** The line of something drawn with corners: its name, or what it is and which. */
+const named = (what: string, { id, name, rings, line }: Drawn, i: number): Item => ({
+  ...plain,
+  id,
+  name: name || `${what} ${i + 1}`,
+  places: rings?.[0] ?? line ?? [],
+});
+
+/** The lines of each kind. */
+const items: {
+  readonly [K in ReadableKind]: (contents: Contents, figures: Figures, format: Formats) => readonly Item[];
+} = {
+  runway: (contents, figures, format) =>
+    contents.runways.map((runway, i) => ({
+      ...plain,
+      id: runway.id,
+      name: runwayName(contents, runway.id),
+      detail: format.length(figures.runways[i]?.length ?? null),
+      places: runway.line,
+    })),
+  'standing-spot': (contents, figures, format) =>
+    contents.spots.map((spot, i) => ({
+      id: spot.id,
+      name: spot.name || `Standing spot ${i + 1}`,
+      detail: nearestCentreline(figures.spots[i], (id) => runwayName(contents, id), format),
+      badge: accessBadge[spot.access.status ?? 'unknown'],
+      forbidden: spot.access.status === 'forbidden',
+      places: [spot.position],
+    })),
+  'taxi-route': ({ taxiRoutes }) => taxiRoutes.map((route, i) => named('Taxi route', route, i)),
+  apron: ({ aprons }) => aprons.map((apron, i) => named('Apron', apron, i)),
+  'no-go': ({ noGoAreas }) =>
+    noGoAreas.map((area, i) => ({ ...named('No-go area', area, i), detail: area.reason })),
+  obstacle: ({ obstacles }, _, format) =>
+    obstacles.map(
+      remembered(format, (o, i) => ({
+        ...named('Obstacle', o, i),
+        detail: `${format.length(o.height)} high`,
+      })),
+    ),
+  'flight-path': ({ flightPaths }) => flightPaths.map((path, i) => named('Flight path', path, i)),
+  'ground-use': ({ groundUses }, _, format) =>
+    groundUses.map(
+      remembered(format, (way, i) => ({
+        ...named(useWords[way.use ?? 'road'], way, i),
+        detail: way.access === 'unknown' || way.access === null ? '' : accessBadge[way.access],
+      })),
+    ),
+};
+
+const kept = new Memo<Item>();
 
 /** A line is made anew only when its feature, its place or the way of writing changes: a map has thousands, and a drag asks each time. */
 function remembered<T extends object>(
   format: Formats,
   make: (value: T, i: number) => Item,
 ): (value: T, i: number) => Item {
-  return (value, i) => {
-    const known = made.get(value);
-    if (known?.i === i && known.format === format) return known.item;
-    const item = make(value, i);
-    made.set(value, { i, format, item });
-    return item;
-  };
+  return (value, i) => kept.get([value, i, format], () => make(value, i));
 }
 
 const useWords: Readonly<Record<Use, string>> = {
@@ -127,6 +115,10 @@ const useWords: Readonly<Record<Use, string>> = {
   path: 'Path',
   parking: 'Parking',
   green: 'Green',
+  water: 'Water',
+  rail: 'Railway',
+  motorway: 'Motorway',
+  aerodrome: 'Aerodrome',
 };
 
 /** "180 m from 09/27, south side": the runway whose centreline is nearest. */

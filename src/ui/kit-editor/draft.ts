@@ -1,5 +1,5 @@
 import { freshKey } from '../../survey/entry-key';
-import { readEntry, type ListEntries, type ListName } from '../../survey/kit-lists';
+import { readStatedEntry, type ListEntries, type ListName } from '../../survey/kit-lists';
 import { kitMembers } from '../../survey/kit-members';
 import type { Formats } from '../formats';
 import { fieldText, readField } from './fields';
@@ -49,7 +49,7 @@ export function readDraft<L extends ListName>(
   const key = typedKey === '' ? freshKey(name, taken) : typedKey;
   if (taken.has(key))
     errors['key'] = `Key: another ${listWords[list].one} has "${key}". Type one that is not there yet.`;
-  const entry = readEntry(list, { ...said, key });
+  const entry = readStatedEntry(list, { ...said, key });
   if (!entry.ok)
     for (const { member, expected } of entry.misfits)
       errors[member] ??= misfitWords(list, member, expected, draft[member] ?? '');

@@ -9,6 +9,7 @@ export const fieldHints: Readonly<Record<string, string>> = {
   extenders: 'Factors with spaces between them: 1.4\u00a02',
   span: 'For a helicopter the diameter of the rotor.',
   wing: 'In words: low, high, swept …',
+  tailSpan: 'From tip to tip. Empty: a third of the span.',
   approachAngle: 'Empty: the runway end’s glide angle.',
   crossingHeight: 'Of the wheels over the threshold. Empty: the runway end’s.',
   approachAttitude: 'Nose up is positive. Empty: 3°.',

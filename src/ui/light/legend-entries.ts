@@ -17,17 +17,19 @@ export interface LegendEntries {
   readonly hidden: boolean;
 }
 
-interface OnMap {
+interface Lit {
   readonly litSides: readonly {
     readonly a: { side: string | null } | null;
     readonly b: { side: string | null } | null;
   }[];
+}
+interface Seen {
   readonly spots: readonly { readonly a: SpotFigures; readonly b: SpotFigures }[];
   /** Of the selected spot, in mm, infinite out of reach, NaN where hidden. */
   readonly focalLengths: readonly Float64Array[] | null;
 }
 
-export function legendEntries({ litSides, spots, focalLengths }: OnMap): LegendEntries {
+export function legendEntries({ litSides }: Lit, { spots, focalLengths }: Seen): LegendEntries {
   const seen = spots.flatMap(({ a, b }) => [...a.paths, ...b.paths]).filter((p) => p.sector.runs.length > 0);
   const has = (light: LightClass) => seen.some((p) => p.best.light === light);
   const isDay = ({ best }: PathFromSpot) => best.light !== 'dark' && best.light !== 'civil-twilight';

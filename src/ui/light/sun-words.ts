@@ -3,7 +3,7 @@ import type { SunTimes } from '../../figures/light/sun-times';
 import type { Sun } from '../../figures/types';
 import { compassWords } from '../../units/compass';
 import { degrees } from '../../units/format';
-import type { Clock } from './lit-words';
+import type { Clock } from '../words/lit-words';
 
 /** Where the sun is, "sun in the west-south-west, 24° up". Sunrise and sunset count by the sun's upper edge. */
 export function sunWords({ azimuth, altitude }: Sun, sky: Sky): string {

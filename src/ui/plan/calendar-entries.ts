@@ -2,7 +2,7 @@ import type { CalendarEntry } from '../../exports/calendar';
 import type { TakenAlong } from '../../figures/plan/taken-along';
 import { basicInstant } from '../../time/local-time';
 import type { Formats } from '../formats';
-import { readingWords } from '../over-time/row-words';
+import { readingWords } from '../words/row-words';
 import { spotName } from './plan-words';
 
 /** Stands in every entry: what is taken along must carry it too. */

@@ -5,7 +5,7 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { decimal, factor, focalRange, share } from '../../units/format';
 import { parseNumber } from '../../units/number';
 import type { Formats } from '../formats';
-import { lightWords, verdictWords } from '../spot/words';
+import { lightWords, takeWords } from '../words/sample-words';
 
 export const spotName = ({ name }: Pick<StandingSpot, 'name'>): string => name || 'Standing spot';
 
@@ -20,12 +20,11 @@ const endWords: Readonly<Record<WindowEnd, string>> = {
   other: '',
 };
 
-/** Why a window is worth it, in plain words. `take`: the lens for its best picture; `fill`: the share of the frame that is wanted. */
+/** Why a window is worth it, in plain words. `take`: the lens for its best picture. */
 export function windowReason(
   { lights, focal, best, score, ends }: PlanWindow,
   format: Formats,
   take: Verdict | null,
-  fill: number,
 ): string {
   const light = lights
     .slice(0, 2)
@@ -34,7 +33,7 @@ export function windowReason(
   const parts = [[light, endWords[ends]].filter(Boolean).join(' ')];
   if (focal)
     parts.push(`${focalRange(focal.shortest, focal.longest)}, best at ${format.length(best.slantRange)}`);
-  if (take) parts.push(`${take.lens.name} ${lensWords(take, focal, fill)}`);
+  if (take) parts.push(lensWords(take, focal));
   if (score.sight < 0.995) parts.push(`${share(score.sight)} in sight`);
   if (score.haze < 0.95)
     parts.push(`heat haze takes ${share(1 - score.haze)}: long range over warm ground at high sun`);
@@ -42,8 +41,8 @@ export function windowReason(
 }
 
 /** What a lens makes of the best picture; said to be only that where the window's focal lengths go beyond what it covers. */
-export function lensWords(take: Verdict, focal: PlanWindow['focal'], fill: number): string {
-  const words = verdictWords(take, fill);
+export function lensWords(take: Verdict, focal: PlanWindow['focal']): string {
+  const words = takeWords(take);
   if (take.verdict !== 'fits' || !focal) return words;
   const { shortest, longest } = take.lens;
   const times = take.extender ?? 1;

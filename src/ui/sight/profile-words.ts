@@ -1,7 +1,7 @@
 import type { SightProfile } from '../../figures/sight/profile';
 import type { Sample } from '../../figures/types';
 import type { Formats } from '../formats';
-import { hiderWords } from '../spot/sight-words';
+import { hiderWords } from '../words/sight-words';
 
 type Named = Parameters<typeof hiderWords>[1];
 

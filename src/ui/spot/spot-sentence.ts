@@ -2,7 +2,7 @@ import type { SpotFigures } from '../../figures/types';
 import type { PathSummary } from '../../figures/summary/spot-summary';
 import type { Formats } from '../formats';
 import { focal } from '../../units/format';
-import { lightNotes, lightWords, sideWords } from './words';
+import { lightNotes, lightWords, sideWords } from '../words/sample-words';
 
 /** What is known of a spot, as far as one line has room for it. */
 export interface SpotLine {

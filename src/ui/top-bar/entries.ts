@@ -1,4 +1,5 @@
-import type { App } from '../app-context';
+import type { Files } from '../../ports/files';
+import type { Imports } from '../../ports/imports';
 import type { LazyDialog } from '../dialog/lazy-dialog';
 import type { PageAction } from './shortcuts';
 
@@ -12,7 +13,12 @@ interface Named {
   /** The action of the short-cut table that does the same. */
   readonly action?: PageAction;
 }
-export type Entry = Named & ({ readonly run: (app: App) => void } | { readonly dialog: LazyDialog });
+/** What the entries that open no dialog do something with. */
+export interface EntryNeeds {
+  readonly files: Pick<Files, 'open' | 'save'>;
+  readonly imports: Pick<Imports, 'pick'>;
+}
+export type Entry = Named & ({ readonly run: (on: EntryNeeds) => void } | { readonly dialog: LazyDialog });
 
 /** The search has a place of its own in every bar. */
 export const searchDialog: LazyDialog = () => import('../search/AirfieldSearch.svelte');
@@ -33,20 +39,20 @@ export const entries: readonly Entry[] = [
     title: 'Open a survey file',
     place: 'bar',
     action: 'open',
-    run: (app) => void app.files.open(),
+    run: ({ files }) => void files.open(),
   },
   {
     label: 'Bring in',
     title: 'Bring in maps, runways, waypoints and recorded flights that others have made',
     place: 'bar',
-    run: (app) => void app.imports.pick(),
+    run: ({ imports }) => void imports.pick(),
   },
   {
     label: 'Save',
     title: 'Save the survey to a file',
     place: 'bar',
     action: 'save',
-    run: (app) => void app.files.save(),
+    run: ({ files }) => void files.save(),
   },
   {
     label: 'Kit',

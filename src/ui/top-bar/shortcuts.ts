@@ -1,4 +1,5 @@
 import type { Tool } from '../../state/view.svelte';
+import { drawings, type DrawTool } from '../../survey/drawings';
 
 /** What a key may do anywhere on the page, besides taking a tool in hand. */
 export type PageAction = 'undo' | 'redo' | 'search' | 'open' | 'save' | 'shortcuts';
@@ -27,71 +28,75 @@ export const pageKeys: readonly PageKey[] = [
   { does: 'shortcuts', words: 'Show this list', key: '?', control: false, shift: null },
 ];
 
-/** The tools of the tool bar in their order, with their keys and what the pointer does with each. */
-export const tools: readonly {
-  readonly tool: Tool;
+interface ToolWords {
   readonly name: string;
   readonly key: string;
   readonly hint: string;
   /** The same for a finger, where it differs. */
   readonly touch?: string;
-}[] = [
-  {
-    tool: 'select',
+}
+
+/** What each tool is called, its key and what the pointer does with it. */
+const toolWords: Readonly<Record<Tool, ToolWords>> = {
+  select: {
     name: 'Select',
     key: 'v',
     hint: 'Click something to select it. Drag it or one of its corners to move it.',
   },
-  {
-    tool: 'runway',
+  runway: {
     name: 'Runway',
     key: 'r',
     hint: 'Click the first end of the runway, then the other.',
     touch: 'Tap its two ends, or drag from one to the other.',
   },
-  {
-    tool: 'standing-spot',
+  'standing-spot': {
     name: 'Standing spot',
     key: 's',
     hint: 'Click where you would stand.',
     touch: 'Tap where you would stand.',
   },
-  {
-    tool: 'taxi-route',
+  'taxi-route': {
     name: 'Taxi route',
     key: 't',
     hint: 'Click along the route; a double click or Enter ends it.',
     touch: 'Tap along the route, then Finish.',
   },
-  {
-    tool: 'apron',
+  apron: {
     name: 'Apron',
     key: 'a',
     hint: 'Click the corners of the apron; a double click or Enter closes it.',
     touch: 'Tap its corners, then Finish.',
   },
-  {
-    tool: 'no-go',
+  'no-go': {
     name: 'No-go area',
     key: 'n',
     hint: 'Click the corners of the ground where nobody may stand; a double click or Enter closes it.',
     touch: 'Tap the corners of the ground where nobody may stand, then Finish.',
   },
-  {
-    tool: 'obstacle',
+  obstacle: {
     name: 'Building',
     key: 'b',
     hint: 'Click the corners of a building or block that hides what is behind; a double click or Enter closes it.',
     touch: 'Tap the corners of what hides the view, then Finish.',
   },
-  {
-    tool: 'obstacle-line',
+  'obstacle-line': {
     name: 'Wall or trees',
     key: 'w',
     hint: 'Click along a wall, fence or tree line; a double click or Enter ends it. Then say how high it is.',
     touch: 'Tap along a wall, fence or tree line, then Finish.',
   },
-];
+  hedge: {
+    name: 'Hedge',
+    key: 'h',
+    hint: 'Click along the hedge; a double click or Enter ends it. Then say how high it is, and from where down one sees under it.',
+    touch: 'Tap along the hedge, then Finish.',
+  },
+};
+
+/** The tools of the tool bar in their order. */
+export const tools: readonly (ToolWords & { readonly tool: Tool })[] = (
+  ['select', ...(Object.keys(drawings) as DrawTool[])] as const
+).map((tool) => ({ tool, ...toolWords[tool] }));
 
 type Key = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>;
 

@@ -1,20 +1,5 @@
 import { decimal } from '../../units/format';
 
-export const months = [
-  'Jan',
-  'Feb',
-  'Mar',
-  'Apr',
-  'May',
-  'Jun',
-  'Jul',
-  'Aug',
-  'Sep',
-  'Oct',
-  'Nov',
-  'Dec',
-] as const;
-
 /** Hours of a year from those of its months: "2,181", "1,950 in 11 months" where some have no data. */
 export function yearWords(byMonth: readonly (number | null)[]): string {
   const known = byMonth.filter((hours) => hours !== null);

@@ -1,4 +1,5 @@
 import type { Subject } from '../../survey/schema/subject';
+import { tailSpanOf } from '../../figures/optics/framed-points';
 import { loft, patch, windows, type Section } from './fuselage';
 import { fin, leg, nacelle, pair, part, propeller, type Part } from './parts';
 import { kindOf, wingPlace } from './kinds';
@@ -19,7 +20,6 @@ interface Look {
   readonly sweep: number;
   readonly aspectRatio: number;
   readonly dihedral: number;
-  readonly tailplane: number;
   readonly tTail: boolean;
 }
 
@@ -34,7 +34,6 @@ function lookOf(subject: Subject): Look {
       sweep: 0.3,
       aspectRatio: 8.5,
       dihedral: 3,
-      tailplane: 0.38,
       tTail: true,
     };
   if (kind === 'airliner')
@@ -45,7 +44,6 @@ function lookOf(subject: Subject): Look {
       sweep: 0.38,
       aspectRatio: 9.4,
       dihedral: 5.5,
-      tailplane: 0.36,
       tTail: false,
     };
   // Airliners on propellers.
@@ -56,7 +54,6 @@ function lookOf(subject: Subject): Look {
     sweep: 0.03,
     aspectRatio: 11.5,
     dihedral: place === 'high' ? 1.5 : 5,
-    tailplane: 0.3,
     tTail: true,
   };
 }
@@ -191,8 +188,8 @@ function rearEngines(L: number, axis: number, r: number, H: number): Part[] {
 }
 
 function tail(
-  { length: L, span: b, height: H }: Subject,
-  { tailplane, tTail }: Look,
+  { length: L, span, height: H, tailSpan }: Subject,
+  { tTail }: Look,
   axis: number,
   r: number,
 ): Part[] {
@@ -203,7 +200,7 @@ function tail(
     { at: [-0.45 * L + 0.62 * (top - foot), foot, 0] as const, chord: finChord * 1.5, thickness: 0.1 },
     { at: [-0.45 * L, top, 0] as const, chord: finChord * 0.58, thickness: 0.09 },
   ];
-  const half = (tailplane * b) / 2;
+  const half = tailSpanOf({ span, tailSpan }) / 2;
   const y = tTail ? top - 0.035 * H : axis + 0.55 * r;
   const root = tTail ? -0.445 * L : -0.4 * L;
   const chord = tTail ? finChord * 0.62 : Math.max(finChord * 0.95, 0.07 * L);

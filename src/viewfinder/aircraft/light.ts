@@ -1,5 +1,7 @@
 import { CylinderGeometry, SphereGeometry } from 'three';
 import type { Subject } from '../../survey/schema/subject';
+import { tailSpanOf } from '../../figures/optics/framed-points';
+import { discUp } from '../../figures/practice';
 import type { Stance } from './airliner';
 import { loft, patch, type Section } from './fuselage';
 import { wingPlace } from './kinds';
@@ -127,11 +129,11 @@ function glass(sections: readonly Section[], L: number, high: boolean): Part[] {
   ];
 }
 
-function tail({ length: L, span: b, height: H }: Subject, axis: number, r: number): Part[] {
+function tail({ length: L, span: b, height: H, tailSpan }: Subject, axis: number, r: number): Part[] {
   const foot = axis + 0.2 * r;
   const top = H / 2;
   const chord = 0.62 * (top - foot);
-  const half = 0.155 * b;
+  const half = tailSpanOf({ span: b, tailSpan }) / 2;
   return [
     fin([
       { at: [-0.45 * L + 0.34 * (top - foot), foot, 0], chord: chord * 1.35, thickness: 0.09 },
@@ -212,16 +214,15 @@ export function glider({ length: L, span: b, height: H }: Subject): Part[] {
   ];
 }
 
-/** A helicopter: the disc of its rotor reaches from the nose back, the tail rotor to the end of the boom. */
+/** A helicopter: the disc of its rotor is over its middle, as it is framed, the tail rotor to the end of the boom. */
 export function helicopter(subject: Subject, { arc }: Stance, rotor: (radius: number) => Part[]): Part[] {
   const { length: L, span: b, height: H } = subject;
   const ground = -H / 2;
-  const mast = L / 2 - b / 2;
-  const tailRotor = Math.max(0.35, 0.5 * (L - b) + 0.03 * b);
+  const tailRotor = Math.max(0.35, 0.085 * b);
   const axis = ground + 0.46 * H;
   const r = 0.25 * H;
-  const nose = mast + 0.36 * b;
-  const boom = mast - 0.16 * b;
+  const nose = L / 2;
+  const boom = -0.16 * b;
   const section = (x: number, w: number, h: number, y: number): Section => ({
     x,
     y: axis + y * r,
@@ -244,7 +245,7 @@ export function helicopter(subject: Subject, { arc }: Stance, rotor: (radius: nu
     section(end - 0.2, 0.04, 0.05, 0.8),
   ];
   const skid = 0.42 * r + 0.035 * b;
-  const rotorY = H / 2 - 0.02 * H;
+  const rotorY = discUp * H;
   const finChord = 0.055 * L;
   const parts: Part[] = [
     part('skin', loft(sections)),
@@ -256,14 +257,14 @@ export function helicopter(subject: Subject, { arc }: Stance, rotor: (radius: nu
     part(
       'metal',
       new CylinderGeometry(0.05 * r + 0.05, 0.14 * r + 0.06, rotorY - (axis + r), 10).translate(
-        mast,
+        0,
         (rotorY + axis + r) / 2,
         0,
       ),
     ),
     part(
       'skin',
-      new SphereGeometry(0.5 * r, 18, 12).scale(1.9, 0.72, 1).translate(mast - 0.02 * b, axis + 1.18 * r, 0),
+      new SphereGeometry(0.5 * r, 18, 12).scale(1.9, 0.72, 1).translate(-0.02 * b, axis + 1.18 * r, 0),
     ),
     fin([
       { at: [end + 0.2, axis + 0.5 * r, 0], chord: finChord, thickness: 0.12 },
@@ -278,7 +279,7 @@ export function helicopter(subject: Subject, { arc }: Stance, rotor: (radius: nu
       { at: [end + 0.12 * L, axis + 0.7 * r, 0.1 * b], chord: finChord * 0.8, thickness: 0.1 },
     ]),
     ...rotor(b / 2).map(({ stuff, geometry }) =>
-      part(stuff, geometry.rotateZ(Math.PI / 2).translate(mast, rotorY, 0)),
+      part(stuff, geometry.rotateZ(Math.PI / 2).translate(0, rotorY, 0)),
     ),
     ...tailBlades(tailRotor, arc).map(({ stuff, geometry }) =>
       part(
@@ -294,10 +295,10 @@ export function helicopter(subject: Subject, { arc }: Stance, rotor: (radius: nu
         'metal',
         new CylinderGeometry(bar, bar, 0.34 * b, 8)
           .rotateZ(Math.PI / 2)
-          .translate(mast + 0.06 * b, ground + bar, side * skid),
+          .translate(0.06 * b, ground + bar, side * skid),
       ),
     );
-    for (const x of [mast + 0.14 * b, mast - 0.03 * b])
+    for (const x of [0.14 * b, -0.03 * b])
       parts.push(
         part(
           'metal',

@@ -12,8 +12,8 @@ export type { Stance } from './airliner';
 const tubeFrom = 13;
 
 /**
- * The simple body of a subject in m about its centre: x forward, y up, z to the right. It reaches exactly to the six
- * points by which subjects are framed (design, section 3): nose, tail, wing tips, fin tip and wheels.
+ * The simple body of a subject in m about its centre: x forward, y up, z to the right. It reaches exactly to the
+ * points by which subjects are framed (`framedPoints`): nose, tail, tips of wing and tailplane or rim of the rotor, fin tip, wheels.
  */
 export function shapeOf(subject: Subject, stance: Stance): Part[] {
   const parts = partsOf(subject, stance);

@@ -131,6 +131,8 @@ describe('movements with their figures', () => {
       'any-light-single',
     ]);
     expect(nearestClass('B77L', [])).toBe(null);
+    // Nobody can tell: no light single in silence.
+    expect(nearestClass('ZZZZ', starter)).toBe(null);
   });
 
   test('[I119] the table of movements: read back by a library, times local, formulas disarmed', () => {
@@ -195,7 +197,7 @@ describe('movements with their figures', () => {
     expect(odd.movements.map((m) => m.id)).toEqual(['b']);
     expect(odd.problems.map((p) => [p.used, p.reason.split(':')[0]])).toEqual([
       [false, 'sunside.movements.0.time'],
-      [false, 'sunside.movements.1.id'],
+      [false, 'sunside.movements.1'],
     ]);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { destination } from '../../../src/figures/geometry/earth';
 import { lensCoverage } from '../../../src/figures/optics/lens-coverage';
-import { outlookOf } from '../../../src/figures/spot-figures';
+import { outlookOf } from '../../../src/figures/outlook';
 import { pathsOf } from '../../../src/figures/traffic/paths';
 import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../../support/contents';
 
@@ -31,8 +31,16 @@ const lens = (shortest: number, longest: number, extenders: number[] = []) => ({
 });
 
 describe('which lens to take', () => {
+  test('[F614] a 100-400 and a 500 with 1.4x serve what the card says that they serve: to about 930 mm, no gap between them', () => {
+    const { bins } = coverage([lens(100, 400), lens(500, 500, [1.4])]);
+    const served = bins.filter((bin) => bin.covered);
+    expect(served[0]?.from).toBeLessThan(100);
+    expect(served.length).toBe(bins.filter((bin) => bin.to > (served[0]?.to ?? 0) - 1).length);
+    expect(served.at(-1)?.to).toBeGreaterThan(800);
+  });
+
   test('[F325] shares of good frames: bins, lenses and what is missing add up', () => {
-    const { frames, bins, lenses, missing } = coverage([lens(70, 200), lens(200, 400, [1.4])]);
+    const { frames, bins, lenses, missing } = coverage([lens(70, 200), lens(200, 350, [1.4])]);
     expect(frames).toBeGreaterThan(50);
     expect(bins.reduce((sum, bin) => sum + bin.share, 0)).toBeCloseTo(1, 9);
     const [short, long] = lenses;

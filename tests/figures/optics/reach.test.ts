@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { keptWithin, reachFactor, reachOf } from '../../../src/figures/optics/reach';
+import { reachFactor, reachOf, takenWith } from '../../../src/figures/optics/reach';
 import { verdictFor } from '../../../src/figures/optics/verdict';
 import { contentsOf } from '../../support/contents';
 
@@ -25,20 +25,20 @@ describe('reach of a kit', () => {
     expect(reach).toMatchObject({ shortest: 24, longest: 800, usableTo: 1200 });
   });
 
-  test('[F71] 1 where a lens covers it, else the square of the shortfall of the nearest', () => {
-    for (const needed of [24, 50, 70, 150, 399, 400, 500, 560, 800])
+  test('[F71] 1 where a setting frames it, else the square of the shortfall of the nearest', () => {
+    for (const needed of [24, 50, 70, 93, 120, 150, 399, 400, 500, 560, 800, 1066])
       expect(reachFactor(reach, needed)).toBe(1);
-    expect(reachFactor(reach, 1600)).toBeCloseTo(0.25, 12);
-    expect(reachFactor(reach, 12)).toBeCloseTo(0.25, 12);
-    // In the gap between 70 and 150: cropping from 70 is worse than cutting off from 150 here, better there.
-    expect(reachFactor(reach, 120)).toBeCloseTo((120 / 150) ** 2, 12);
-    expect(reachFactor(reach, 80)).toBeCloseTo((70 / 80) ** 2, 12);
+    expect(reachFactor(reach, 1600)).toBeCloseTo((800 / 0.75 / 1600) ** 2, 12);
+    expect(reachFactor(reach, 12)).toBeCloseTo((12 / (0.8 * 24)) ** 2, 12);
+    // In the gap between 70 / 0.75 and 0.8 x 150: cropping from 70 is worse than cutting off from 150 here, better there.
+    expect(reachFactor(reach, 115)).toBeCloseTo((115 / 120) ** 2, 12);
+    expect(reachFactor(reach, 95)).toBeCloseTo((70 / 0.75 / 95) ** 2, 12);
   });
 
   test('[F72] the picture is taken within the range of the kit', () => {
-    expect(keptWithin(reach, 3)).toBe(24);
-    expect(keptWithin(reach, 123)).toBe(123);
-    expect(keptWithin(reach, 4000)).toBe(800);
+    expect(takenWith(reach, 3)).toBe(24);
+    expect(takenWith(reach, 160)).toBe(160);
+    expect(takenWith(reach, 4000)).toBe(800);
   });
 
   test('[F73] without lenses nothing is in reach', () => {
@@ -55,20 +55,21 @@ describe('verdict for a lens', () => {
   test('[F74] fits, alone before extended', () => {
     expect(verdict('long', 150)).toMatchObject({ verdict: 'fits', extender: null });
     expect(verdict('long', 400)).toMatchObject({ verdict: 'fits', extender: null });
-    expect(verdict('long', 401)).toMatchObject({ verdict: 'fits', extender: 1.4 });
-    expect(verdict('long', 561)).toMatchObject({ verdict: 'fits', extender: 2 });
+    expect(verdict('long', 530)).toMatchObject({ verdict: 'fits', extender: null });
+    expect(verdict('long', 540)).toMatchObject({ verdict: 'fits', extender: 1.4 });
+    expect(verdict('long', 760)).toMatchObject({ verdict: 'fits', extender: 2 });
     expect(verdict('prime', 500)).toMatchObject({ verdict: 'fits', extender: null });
   });
 
   test('[F75] too short: how much is kept, and the pixels left across the subject', () => {
-    // The longest setting with the longest extender, cropped to 800 / 1000 of the frame.
-    expect(verdict('long', 1000)).toMatchObject({ verdict: 'too-short', crop: 0.8, pixelsAcross: 3840 });
+    // The longest setting with the longest extender, cropped to 800 / 1600 of the frame.
+    expect(verdict('long', 1600)).toMatchObject({ verdict: 'too-short', crop: 0.5, pixelsAcross: 2400 });
     expect(verdict('wide', 280)).toMatchObject({ verdict: 'too-short', crop: 0.25, pixelsAcross: 1200 });
   });
 
-  test('[F76] too long: what is cut off, nothing as long as the frame still takes it', () => {
+  test('[F76] too long: what is cut off; tight as long as the frame still takes it', () => {
     // At 24 mm the subject takes 0.8 x 24 / 20 = 0.96 of the frame.
-    expect(verdict('wide', 20)).toMatchObject({ verdict: 'too-long', cutOff: 0 });
+    expect(verdict('wide', 20)).toMatchObject({ verdict: 'tight' });
     // At 500 mm it takes 0.8 x 500 / 200 = twice the frame.
     const cut = verdict('prime', 200);
     expect(cut.verdict).toBe('too-long');

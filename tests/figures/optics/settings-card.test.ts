@@ -10,7 +10,8 @@ import {
   notBelow,
   shutters,
 } from '../../../src/figures/optics/third-stops';
-import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
+import { outlookOf } from '../../../src/figures/outlook';
 import { contentsOf, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { oneSamplePath } from '../../support/one-sample';
 
@@ -72,7 +73,9 @@ describe('settings as a camera can have them', () => {
   test('[F323] says when the light no longer allows it, and what speaks against pinned values', () => {
     expect(kinds(400, 40)).toEqual([]);
     expect(kinds(400, -6)).toContain('too-dark');
-    const dark = card(400, -3, { shutter: 1 / 1000 }).warnings.find((w) => w.kind === 'too-dark');
+    const dark = card(400, -3, { shutter: 1 / 1000, aperture: 7.1 }).warnings.find(
+      (w) => w.kind === 'too-dark',
+    );
     expect(dark).toMatchObject({ wideOpen: 5.6 });
     expect(kinds(400, 20, { aperture: 4 })).toContain('beyond-lens');
     expect(kinds(400, 20, { aperture: 22 })).toContain('soft');

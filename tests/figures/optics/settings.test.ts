@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { circleOfConfusion, depthOfField } from '../../../src/figures/optics/depth-of-field';
-import { lensAt, nothingPinned, settingsFor, type Pinned } from '../../../src/figures/optics/settings';
-import { outlookOf, inspectPath } from '../../../src/figures/spot-figures';
+import {
+  lensAt,
+  reachesTo,
+  nothingPinned,
+  settingsFor,
+  type Pinned,
+} from '../../../src/figures/optics/settings';
+import { outlookOf } from '../../../src/figures/outlook';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
 import { contentsOf, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { destination } from '../../../src/figures/geometry/earth';
 import { oneSamplePath } from '../../support/one-sample';
@@ -56,6 +63,18 @@ describe('settings for a sample', () => {
     expect(lensAt(lens, 400)).toEqual({ extender: null, widestAperture: 5.6 });
     expect(lensAt(lens, 500)).toEqual({ extender: 1.4, widestAperture: 5.6 * 1.4 });
     expect(lensAt(lens, 560)).toMatchObject({ extender: 1.4 });
+    // Beyond what it reaches, and between a prime and its extender, it is never the bare lens.
+    expect(lensAt(lens, 700)).toEqual({ extender: 1.4, widestAperture: 5.6 * 1.4 });
+    const prime = { ...lens, shortest: 500, longest: 500, extenders: [2, 1.4] };
+    expect(lensAt(prime, 600)).toEqual({ extender: 1.4, widestAperture: 5.6 * 1.4 });
+    expect(lensAt(prime, 1200)).toEqual({ extender: 2, widestAperture: 5.6 * 2 });
+    expect([499, 500, 600, 700, 1000].map((mm) => reachesTo(prime, mm))).toEqual([
+      false,
+      true,
+      false,
+      true,
+      true,
+    ]);
     expect(settings(sampleOf(800, 90), { focalLength: 560 })).toMatchObject({
       aperture: 5.6 * 1.4,
       apertureFrom: 'widest',
@@ -86,6 +105,7 @@ describe('settings for a sample', () => {
     for (const pixels of [1, 2, 5]) {
       const from = sampleOf(300, 75);
       const { slowest } = settings(from, { sharpWithin: pixels });
+      if (!slowest) throw new Error('expected an aircraft of known speed');
       expect(settings(from, { shutter: slowest.still }).blurStill).toBeCloseTo(pixels, 9);
       expect(settings(from, { shutter: slowest.panned }).blurPanned).toBeCloseTo(pixels, 9);
       expect(settings(from, { sharpWithin: pixels }).blurPanned).toBeLessThanOrEqual(pixels + 1e-9);

@@ -4,7 +4,8 @@ import { dayPlan, moveTime, planRows, windFor } from '../../../src/figures/plan/
 import { otherFlows, type FlowSpan } from '../../../src/figures/plan/flow-spans';
 import { insteadOf } from '../../../src/figures/plan/instead';
 import { dueOn } from '../../../src/figures/movements/due-on';
-import { spotFigures, outlookOf } from '../../../src/figures/spot-figures';
+import { spotFigures } from '../../../src/figures/spot-figures';
+import { outlookOf } from '../../../src/figures/outlook';
 import { inUse } from '../../../src/figures/traffic/in-use';
 import { readContents, type Contents } from '../../../src/survey/contents';
 import { setMove } from '../../../src/survey/edits/set-plan';

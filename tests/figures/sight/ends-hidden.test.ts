@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { endsHidden } from '../../../src/figures/frame/ends-hidden';
 import { destination } from '../../../src/figures/geometry/earth';
-import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
+import { outlookOf } from '../../../src/figures/outlook';
 import { contentsOf, feature, plainKit, plainSubject, spotFeature } from '../../support/contents';
 import { oneSamplePath } from '../../support/one-sample';
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { destination } from '../../../src/figures/geometry/earth';
 import { sightProfile } from '../../../src/figures/sight/profile';
-import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
+import { outlookOf } from '../../../src/figures/outlook';
 import { pathsOf } from '../../../src/figures/traffic/paths';
 import {
   contentsOf,

@@ -24,6 +24,7 @@ const body = {
 const sample = (total: number, slantRange: number, focalLength: number | null = 300): Sample => ({
   station: 400,
   height: 30,
+  onGround: false,
   groundRange: slantRange,
   slantRange,
   bearing: 170,
@@ -45,6 +46,7 @@ const sample = (total: number, slantRange: number, focalLength: number | null = 
 const path = (name: string, best: Sample, runs: readonly (readonly number[])[]): PathFromSpot => ({
   ref: { path: name, kind: 'arrival', runway: 'r', end: 0 },
   best,
+  pass: best,
   closest: best,
   visibleShare: 1,
   hidden: [],
@@ -65,6 +67,7 @@ const spot = (paths: readonly PathFromSpot[]): SpotFigures => ({
   id: 's',
   name: 'Spot',
   sun: { azimuth: 100, altitude: 20, geometricAltitude: 20 },
+  sky: { direct: 1, visibility: 10_000 },
   ground: 400,
   groundFrom: 'runway',
   sunHiddenBy: null,
@@ -122,17 +125,20 @@ it('refuses moments of different paths', () => {
 describe('the lens to take', () => {
   const [short, long, bare] = [lens('short', 24, 70), lens('long', 100, 400, [1.4]), lens('bare', 200, 600)];
   const taken = (lenses: readonly Lens[], needed: number) =>
-    lensToTake(lenses.map((l) => verdictFor(l, needed, body, 0.8)))?.lens.key;
+    lensToTake(
+      lenses.map((l) => verdictFor(l, needed, body, 0.8)),
+      0.8,
+    )?.lens.key;
 
   it('fits, rather without extender', () => {
-    expect(taken([short, long], 480)).toBe('long');
-    expect(taken([short, long, bare], 480)).toBe('bare');
+    expect(taken([short, long], 550)).toBe('long');
+    expect(taken([short, long, bare], 550)).toBe('bare');
   });
   it('loses least when none fits', () => {
     expect(taken([short, long, lens('middle', 70, 200)], 900)).toBe('long');
-    expect(taken([bare, long], 85)).toBe('long');
+    expect(taken([bare, long], 70)).toBe('long');
   });
   it('is none without a lens', () => {
-    expect(lensToTake([])).toBeNull();
+    expect(lensToTake([], 0.8)).toBeNull();
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sunAt } from '../../../src/figures/light/sun';
-import { sunThere } from '../../../src/figures/light-on-view';
+import { sunThere } from '../../../src/figures/light/sun-there';
 import { bestUnder, classUnder, glareUnder, scoreUnder } from '../../../src/figures/when/best-light';
 import { fieldAt } from './field';
 

@@ -1,5 +1,7 @@
 import { destination } from '../../../src/figures/geometry/earth';
-import { outlookOf, spotFigures, stillViewsOf } from '../../../src/figures/spot-figures';
+import { outlookOf } from '../../../src/figures/outlook';
+import { spotFigures } from '../../../src/figures/spot-figures';
+import { stillViewsOf } from '../../../src/figures/when/still-views';
 import { pathsOf } from '../../../src/figures/traffic/paths';
 import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../../support/contents';
 

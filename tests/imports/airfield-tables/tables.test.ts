@@ -129,4 +129,25 @@ describe('tables of the open airport data set', () => {
       count: 1,
     });
   });
+
+  it.each([
+    ['1e309', 'infinite'],
+    ['9e18', 'far too long'],
+    ['-400', 'negative'],
+  ])('[I210] a displaced threshold of %s ft (%s) never comes in', async (displaced) => {
+    const row = `15,1,XXTO,6830,148,ASP,1,0,07,50.9295056,18.1678602,${displaced},70,${displaced},25,50.9359,18.1956776,623,250,`;
+    const { candidates, leftOut } = await proposed([['runways.csv', [columns, row].join('\n')]]);
+    const doubts: string[] = [];
+    const runway = readRunwayProperties(candidates[0]?.properties ?? {}, (doubt) => doubts.push(doubt));
+    expect(candidates).toHaveLength(1);
+    expect(doubts).toEqual([]);
+    expect(runway.ends[0].displaced).toBe(0);
+    expect(JSON.stringify(candidates)).not.toContain('"displaced":null');
+    if (displaced !== '1e309')
+      expect(leftOut).toContainEqual({
+        what: 'displaced thresholds',
+        reason: 'they are outside 0 m to 5,000 m',
+        count: 1,
+      });
+  });
 });

@@ -1,11 +1,10 @@
-import { decodeCatalogue } from '../../../src/imports/catalogue/decode';
-import { encodeCatalogue, type AirfieldRow } from '../../../src/imports/catalogue/encode';
-import type {
-  Airfield,
-  Catalogue,
-  CatalogueEnd,
-  CatalogueRunway,
-} from '../../../src/imports/catalogue/types';
+import {
+  encodeCatalogue,
+  type AirfieldRow,
+  type CatalogueFiles,
+} from '../../../src/imports/catalogue/encode';
+import type { CatalogueEnd, CatalogueRunway } from '../../../src/imports/catalogue/types';
+import { wholeCatalogue, type WholeAirfield, type WholeCatalogue } from '../../support/catalogue';
 
 const ft = 0.3048;
 export const source = { package: 'invented', version: '1.2.3', licence: 'none', credit: 'nobody' };
@@ -121,11 +120,16 @@ export const invented: readonly AirfieldRow[] = [
   }),
 ];
 
-export function decoded(airfields: readonly AirfieldRow[]): Catalogue {
-  const text = JSON.stringify(encodeCatalogue(airfields, source, 'tests'));
-  const result = decodeCatalogue(JSON.parse(text));
-  if (!result.ok) throw new Error(result.reason);
-  return result.catalogue;
+export function decoded(airfields: readonly AirfieldRow[]): WholeCatalogue {
+  return wholeCatalogue(
+    JSON.parse(JSON.stringify(encodeCatalogue(airfields, source, 'tests'))) as CatalogueFiles,
+  );
 }
 
-export const asRow = ({ index: _index, country: _country, ...row }: Airfield): AirfieldRow => row;
+export const asRow = ({
+  index: _index,
+  country: _country,
+  runwayCount: _runwayCount,
+  locatedCount: _locatedCount,
+  ...row
+}: WholeAirfield): AirfieldRow => row;

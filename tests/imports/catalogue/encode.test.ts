@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { perDegree, placesPerDegree } from '../../../src/imports/catalogue/columns';
 import type { AirfieldRow } from '../../../src/imports/catalogue/encode';
 import { airfieldKinds, type CatalogueEnd, type CatalogueRunway } from '../../../src/imports/catalogue/types';
+import { everyAirfield } from '../../support/catalogue';
 import { asRow, decoded, invented } from './airfields';
 
 const readBack = (rows: readonly AirfieldRow[]) => {
-  const catalogue = decoded(rows);
-  return Array.from({ length: catalogue.size }, (_, i) => asRow(catalogue.airfieldAt(i)));
+  return everyAirfield(decoded(rows)).map(asRow);
 };
 
 const feet = (min: number, max: number) => fc.integer({ min, max }).map((n) => n * 0.3048);
@@ -88,11 +88,18 @@ describe('the catalogue file', () => {
   });
 
   it('says the region, the country and the place in the list', () => {
-    const third = decoded(invented).airfieldAt(2);
+    const third = decoded(invented).catalogue.airfieldAt(2);
     expect(third).toMatchObject({ index: 2, region: 'FJ-N', country: 'FJ' });
   });
 
+  it('counts runways, and those that can be drawn', () => {
+    const { catalogue } = decoded(invented);
+    const counts = invented.map((_, i) => catalogue.airfieldAt(i));
+    expect(counts.map((a) => a.runwayCount)).toEqual([1, 0, 4, 1, 0]);
+    expect(counts.map((a) => a.locatedCount)).toEqual([1, 0, 2, 0, 0]);
+  });
+
   it('holds no airfields when there are none', () => {
-    expect(decoded([]).size).toBe(0);
+    expect(decoded([]).catalogue.size).toBe(0);
   });
 });

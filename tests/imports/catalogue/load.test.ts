@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { encodeCatalogue } from '../../../src/imports/catalogue/encode';
-import { loadCatalogue } from '../../../src/imports/catalogue/load';
-import { invented, source } from './airfields';
+import { loadCatalogue, loadFrequencies, loadRunways } from '../../../src/imports/catalogue/load';
+import { decoded, invented, source } from './airfields';
 
 const answer =
   (text: string, status = 200) =>
@@ -11,13 +11,13 @@ const answer =
 describe('loading the catalogue', () => {
   it('gives the catalogue of the address asked for', async () => {
     const asked: string[] = [];
-    const good = answer(JSON.stringify(encodeCatalogue(invented, source, 'tests')));
+    const good = answer(JSON.stringify(encodeCatalogue(invented, source, 'tests').catalogue));
     const result = await loadCatalogue('place/catalogue.json', (url) => {
       asked.push(url);
       return good();
     });
     expect(asked).toEqual(['place/catalogue.json']);
-    expect(result.ok && result.catalogue.size).toBe(invented.length);
+    expect(result.ok && result.value.size).toBe(invented.length);
   });
 
   it.each([
@@ -33,5 +33,11 @@ describe('loading the catalogue', () => {
   ])('[C2] %s gives a reason and does not reject', async (_, fetcher, reason) => {
     const result = await loadCatalogue('x', fetcher);
     expect(result.ok ? '' : result.reason).toContain(reason);
+    const { catalogue } = decoded(invented);
+    const others = [
+      await loadRunways('x', catalogue, fetcher),
+      await loadFrequencies('x', catalogue, fetcher),
+    ];
+    for (const other of others) expect(other.ok ? '' : other.reason).toContain(reason);
   });
 });

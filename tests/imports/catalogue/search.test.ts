@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { searchCatalogue } from '../../../src/imports/catalogue/search';
 import { airfield, decoded, invented } from './airfields';
 
-const catalogue = decoded(invented);
+const { catalogue } = decoded(invented);
 const names = (text: string, limit = 10) =>
   searchCatalogue(catalogue, text, limit).map((m) => m.airfield.name);
 const first = (text: string) => searchCatalogue(catalogue, text, 10)[0];
@@ -39,7 +39,7 @@ describe('searching the catalogue', () => {
   });
 
   it('[C3] a large airport whose town fits goes before an airstrip whose name begins so', () => {
-    const two = decoded([
+    const { catalogue: two } = decoded([
       airfield({ name: 'Grand Central Airport', town: 'Sparrow' }),
       airfield({ name: 'Sparrow Strip', town: 'Elm', kind: 'small-airport', icao: null }),
     ]);

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { surveyFromAirfield } from '../../../src/imports/catalogue/survey-from-airfield';
-import type { CatalogueRunway } from '../../../src/imports/catalogue/types';
+import type { AirfieldToStart, CatalogueRunway } from '../../../src/imports/catalogue/types';
 import { readContents } from '../../../src/survey/contents';
 import { openSurvey } from '../../../src/survey/open';
+import { wholeAirfield } from '../../support/catalogue';
 import { airfield, decoded, end, invented, runway } from './airfields';
 
 function start(row = invented[0] ?? airfield()) {
   let n = 0;
-  return surveyFromAirfield(decoded([row]).airfieldAt(0), () => `id${++n}`, 'Europe/London');
+  return surveyFromAirfield(wholeAirfield(decoded([row]), 0), () => `id${++n}`, 'Europe/London');
 }
 const withRunway = (over: Partial<CatalogueRunway>) => start(airfield({ runways: [runway(over)] }));
 const doubtsOf = (over: Partial<CatalogueRunway>) =>
@@ -21,6 +22,7 @@ describe('a survey from the catalogue', () => {
       icao: 'EGXQ',
       elevation: 25.3,
       timeZone: 'Europe/London',
+      timeZoneFrom: 'stated',
       reference: [-0.4736, 51.4649],
       frequencies: [
         { use: 'tower', mhz: 118.505 },
@@ -182,6 +184,23 @@ describe('a survey from the catalogue', () => {
     expect(survey.features).toEqual([]);
     expect(readContents(survey).site.reference).toEqual([14.0213, 51.3391]);
     expect(doubts).toEqual(['The data have no runway here. Draw it by its two ends.']);
+  });
+
+  it('[C11] starts without what could not be loaded, and says so', () => {
+    const whole = wholeAirfield(decoded(invented), 0);
+    const without = (over: Partial<AirfieldToStart>) =>
+      surveyFromAirfield({ ...whole, ...over }, () => 'r', 'Europe/London');
+    const noRunways = without({ runways: null });
+    expect(noRunways.survey.features).toEqual([]);
+    expect(noRunways.doubts).toEqual([
+      'The list of runways could not be loaded. Draw them by their two ends, or start again with a network.',
+    ]);
+    const noFrequencies = without({ frequencies: null });
+    expect(noFrequencies.survey.features).toHaveLength(1);
+    expect(noFrequencies.survey.sunside['site']).not.toHaveProperty('frequencies');
+    expect(noFrequencies.doubts).toEqual([
+      'The list of frequencies could not be loaded: none are filled in.',
+    ]);
   });
 
   it('draws the runways that are located beside those that are not', () => {

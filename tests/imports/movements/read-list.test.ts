@@ -113,6 +113,34 @@ describe('lists of movements', () => {
     expect(read('a,b\nc,d').movements).toEqual([]);
   });
 
+  test('[F710] a list copied from a page: titles above the headings, blank lines and columns of no use are passed over, and it is said', () => {
+    const page = [
+      'Saturday at Tolverby',
+      'all times local',
+      '',
+      'Gate\tTime\tStatus\tType\tFrom\tRemarks',
+      'B4\t10:05\ton time\tA320\tBern\t',
+      '',
+      'A1\t10:40\tlate\tDash 8\tOslo\tcode share',
+    ].join('\n');
+    const reading = read(page);
+    expect(reading.movements.map(({ time, type, place, use }) => [time, type, place, use])).toEqual([
+      ['10:05', 'A320', 'Bern', 'arrival'],
+      ['10:40', 'DASH 8', 'Oslo', 'arrival'],
+    ]);
+    expect(reading.left).toEqual([]);
+    expect(reading.remarks).toContain('2 lines above the headings are passed over.');
+  });
+
+  test('[F711] a title that is no heading does not take the first movement with it', () => {
+    const reading = read('Departures of the day\n14:10,dep,B738,Rome\n15:30,dep,C172,Bern');
+    expect(reading.movements.map(({ time, type }) => [time, type])).toEqual([
+      ['14:10', 'B738'],
+      ['15:30', 'C172'],
+    ]);
+    expect(reading.left.map(({ row }) => row)).toEqual([1]);
+  });
+
   test('[I121] lines as they are typed one by one: star and zone kept, one that does not fit is said', () => {
     const reading = read('1425 a A320 ZZ123 Oskin r25 *\n\n1510Z dep B738\n1600 A320\nnothing at all');
     expect(short(reading)).toEqual([

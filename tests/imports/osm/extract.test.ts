@@ -155,7 +155,7 @@ describe('an extract of OpenStreetMap', () => {
     expect(find(proposal, 'way/30').shape.type).toBe('LineString');
     expect(find(proposal, 'way/31').properties['sight']).toBe('solid');
     expect(find(proposal, 'way/33').properties).toMatchObject({
-      sight: 'leaf',
+      sight: 'hedge',
       leafMonths: [4, 5, 6, 7, 8, 9, 10],
     });
     expect(find(proposal, 'way/36').properties['leafMonths']).toHaveLength(12);
@@ -352,5 +352,35 @@ describe('broken extracts', () => {
     expect(await refusedOf('c.json', '{"elements": [1, 2')).toMatch(/c\.json: the file is not JSON/);
     expect(await refusedOf('d.bin', '\u0000\u0001')).toContain('can be brought in');
     expect(await refusedOf('e.kmz', 'PK\u0003\u0004')).toContain('Unpack it');
+  });
+
+  it('[I213] of a field at the antimeridian is put there, not half the earth away', async () => {
+    const way = (id: number, tags: object, line: readonly (readonly [number, number])[]) => ({
+      type: 'way',
+      id,
+      tags,
+      geometry: line.map(([lon, lat]) => ({ lon, lat })),
+    });
+    const east = [179.985, -16.69] as const;
+    const west = [-179.992, -16.685] as const;
+    const text = JSON.stringify({
+      elements: [
+        way(1, { aeroway: 'runway', ref: '08/26' }, [east, west]),
+        way(2, { aeroway: 'taxiway' }, [
+          [179.99, -16.692],
+          [-179.999, -16.69],
+        ]),
+        way(3, { aeroway: 'taxiway' }, [
+          [-179.995, -16.69],
+          [-179.993, -16.685],
+        ]),
+      ],
+    });
+    const around = { ...field, reference: null, elevation: null };
+    const { candidates, middle, site } = await proposed('a.json', text, around);
+    expect(candidates).toHaveLength(3);
+    // Half of the way from 179.985 E to 179.992 W.
+    expect(middle?.[0]).toBeCloseTo(179.9965, 6);
+    expect((site['reference'] as Position)[0]).toBeCloseTo(179.9965, 6);
   });
 });

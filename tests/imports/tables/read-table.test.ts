@@ -149,6 +149,15 @@ f,Wide open,50,50,0,7`,
     expect(left).toEqual([{ row: 3, reason: 'a quotation mark is not closed' }]);
   });
 
+  test('[I202] with a quotation mark that is never closed cost no other row', () => {
+    const { entries, left } = read('lenses', `${headings}Good,70,200,4\n"Bad,70,200,4\nFine,100,400,5.6`);
+    expect(entries.map(({ row, entry }) => [row, entry.name])).toEqual([
+      [2, 'Good'],
+      [4, 'Fine'],
+    ]);
+    expect(left).toEqual([{ row: 3, reason: 'a quotation mark is not closed' }]);
+  });
+
   test('[L15] are known again by key, or by name where the table has no keys', () => {
     const change = (text: string) => read('lenses', text).entries.map((e) => [e.entry.key, e.change]);
     expect(change(`key,${headings}tele-zoom,70–200 mm f/2.8,70,200,2.8\nlong-zoom,Mine,100,500,5.6`)).toEqual(

@@ -103,4 +103,20 @@ describe('reading the ground from a GeoTIFF', () => {
     const cut = tiff({ ...plan, columns: 300, rows: 300, heights: new Float32Array(90_000) });
     expect(await refusal(cut.slice(0, 4000))).not.toBe('read');
   });
+
+  test('[I211] whatever byte of it is damaged, a file is read or refused in words', async () => {
+    const whole = new Uint8Array(tiff({ ...plan, noData: '-9999' }));
+    for (let at = 0; at < whole.length; at++)
+      for (const byte of [0, 0xff]) {
+        const damaged = whole.slice();
+        damaged[at] = byte;
+        const reading = await readGeotiff(damaged.buffer, about);
+        if (!reading.ok) expect(reading.reason.length).toBeGreaterThan(10);
+        else {
+          const { columns, rows, heights, west, north } = reading.grid;
+          expect(heights.length).toBe(columns * rows);
+          expect([west, north].every(Number.isFinite)).toBe(true);
+        }
+      }
+  });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { frameAt } from '../../../src/figures/geometry/earth';
 import { terrainAt, terrainIn } from '../../../src/figures/sight/terrain';
-import { gridOfTiles, heightOf, tilesAbout } from '../../../src/imports/terrain/terrarium';
+import { gridOfTiles, heightOf, tilesAbout, tilesOf } from '../../../src/imports/terrain/terrarium';
 import { reliefTile } from '../../../src/map/relief';
 
 describe('heights from tiles', () => {
@@ -30,6 +30,24 @@ describe('heights from tiles', () => {
     const block = tilesAbout([8.55, 47.46], 0.072, 12);
     expect(block.across * block.down).toBeLessThanOrEqual(16);
     expect(block.left).toBeLessThanOrEqual(2145);
+  });
+
+  // The Aleutians and Fiji have airfields whose surroundings lie on both sides.
+  test.each([
+    ['just east of the antimeridian', -179.99],
+    ['just west of it', 179.99],
+  ])('[F400] %s, columns begin anew where the world ends', (_, lng) => {
+    const block = tilesAbout([lng, -16.7], 0.072, 12);
+    const tiles = tilesOf(block);
+    expect(tiles).toHaveLength(block.across * block.down);
+    const columns = new Set(tiles.map(({ x }) => x));
+    expect(columns).toContain(0);
+    expect(columns).toContain(4095);
+    for (const x of columns) expect(x >= 0 && x <= 4095).toBe(true);
+    // Side by side as they lie on the ground, from the west.
+    expect(tiles.slice(0, block.across).map(({ x }) => (x > 2048 ? x - 4096 : x))).toEqual(
+      Array.from({ length: block.across }, (_, i) => (tiles[0]?.x ?? NaN) - 4096 + i),
+    );
   });
 
   test.each([52.3, -33.9, 69.7])(

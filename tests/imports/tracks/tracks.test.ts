@@ -249,4 +249,37 @@ describe('broken tracks', () => {
       count: 1,
     });
   });
+
+  it.each([
+    ['no instant at all', 1e308],
+    ['beyond what a calendar holds', 8.65e15],
+    ['long before there were aircraft', -9e15],
+    ['in the year 271821', '+271821-04-20T00:00:00Z'],
+    ['in the year 99999', 253402300800000 * 32],
+  ])('[I212] come in without times that are %s', async (_, time) => {
+    const collection = JSON.parse(geojson()) as { features: { properties: { coordTimes: unknown[] } }[] };
+    const [feature] = collection.features;
+    if (!feature) throw new Error('expected a flight');
+    feature.properties.coordTimes = flown.map(() => time);
+    const [flight] = flights(await proposed('a.geojson', JSON.stringify(collection)));
+    near(flight?.properties['heights'] as number[], elevations);
+    expect(flight?.properties).not.toHaveProperty('times');
+    const table = [
+      'time,latitude,longitude,altitude (m)',
+      ...flown.map((p) => [time, p.lat, p.lng, p.ele].join()),
+    ];
+    const [row] = flights(await proposed('a.csv', table.join('\n')));
+    expect(row?.properties).not.toHaveProperty('times');
+  });
+
+  it('[I216] some points of which have no time come in without times, and it is said', async () => {
+    const collection = JSON.parse(geojson()) as { features: { properties: { coordTimes: unknown[] } }[] };
+    const times = collection.features[0]?.properties.coordTimes ?? [];
+    times[4] = null;
+    const proposal = await proposed('a.geojson', JSON.stringify(collection));
+    const [flight] = flights(proposal);
+    near(flight?.properties['heights'] as number[], elevations);
+    expect(flight?.properties).not.toHaveProperty('times');
+    expect(proposal.remarks.join(' ')).toContain('its speed stays unknown');
+  });
 });

@@ -2,15 +2,17 @@ import { describe, expect, test } from 'vitest';
 import { planRecord, readRecord, type RecordPlan } from '../../../src/imports/wind-record/read-record';
 import { cellOf, variableDirection } from '../../../src/survey/schema/wind-record';
 
-/** Reads to the end, and says into how many steps it was cut. */
+/** Reads to the end, and says into how many steps it was cut and what share the longest had. */
 function read(text: string, change: Partial<RecordPlan> = {}, zone = 'UTC') {
   const plan = { ...planRecord(text), ...change } as RecordPlan;
   if (plan.unit === null) throw new Error('expected a unit');
   const steps = readRecord(text, { ...plan, unit: plan.unit }, zone, 'winds.csv');
-  let count = 0;
+  let [count, longest, before] = [0, 0, 0];
   for (;;) {
     const step = steps.next();
-    if (step.done) return { ...step.value, steps: count };
+    if (step.done) return { ...step.value, steps: count, longest };
+    longest = Math.max(longest, step.value - before);
+    before = step.value;
     count++;
   }
 }
@@ -150,5 +152,34 @@ describe('tables of past winds', () => {
     const all = reading.record.counts.flatMap((list) => list.filter((_, i) => i % 2 === 1));
     expect(all.reduce((a, b) => a + b, 0)).toBe(100_000);
     expect(JSON.stringify(reading.record).length).toBeLessThan(400_000);
+  });
+
+  test.each([
+    ['open', 50_000, '"240'],
+    ['with something behind it', 50_000, '"240"0'],
+    ['in the first of the rows', 0, '"240'],
+    ['in the last', 99_999, '"'],
+  ])('[I200] a stray quote costs its own row and no long step: %s', (_, where, direction) => {
+    const rows = ['valid,drct,sknt'];
+    for (let i = 0; i < 100_000; i++) {
+      const at = new Date(Date.UTC(2014, 0, 1) + i * 3_600_000).toISOString().slice(0, 16);
+      rows.push(`${at}Z,${i === where ? direction : '240'},12`);
+    }
+    const reading = read(rows.join('\n'));
+    expect(reading).toMatchObject({ leftCount: 1, record: { observations: 99_999 } });
+    expect(reading.left).toEqual([{ row: where + 2, reason: 'a quotation mark is not closed' }]);
+    // No step takes more than a small share of the table.
+    expect(reading.longest).toBeLessThan(0.02);
+  });
+
+  test('[I201] a quoted remark of several lines is one row, also where a step would end', () => {
+    const remark = '"first line\nsecond, with a comma\nand ""more"""';
+    const rows = Array.from({ length: 2000 }, (_, i) => {
+      const at = new Date(Date.UTC(2014, 0, 1) + i * 3_600_000).toISOString().slice(0, 16);
+      return `${at}Z,240,12,${remark}`;
+    });
+    const reading = read(['valid,drct,sknt,remark', ...rows].join('\n'));
+    expect(reading).toMatchObject({ leftCount: 0, record: { observations: 2000 } });
+    expect(reading.steps).toBeGreaterThan(5);
   });
 });

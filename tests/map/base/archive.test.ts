@@ -1,5 +1,5 @@
-import { describe, expect, test } from 'vitest';
-import { openArchive } from '../../../src/map/base/archive';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { openArchive, openArchives } from '../../../src/map/base/archive';
 import { neutralLayers } from '../../../styles/neutral-layers';
 import { rasterArchive, vectorArchive } from '../../support/tile-server';
 
@@ -16,6 +16,7 @@ describe('a PMTiles archive', () => {
         { id: 'water', fields: ['name'] },
       ],
       credit: [{ text: 'An invented atlas', href: 'https://example.org/atlas' }],
+      close: expect.any(Function) as () => void,
     });
     expect(await openArchive(blob(rasterArchive()), 'b')).toMatchObject({ tiles: 'raster', layers: [] });
   });
@@ -27,6 +28,38 @@ describe('a PMTiles archive', () => {
     for (const bytes of ['', 'x', 'not an archive at all', cut])
       await expect(openArchive(blob(bytes), 'c')).rejects.toThrow(/no PMTiles archive, or a damaged one/);
     await expect(openArchive(blob(newer), 'd')).rejects.toThrow(/newer version/);
+  });
+});
+
+describe('[M200] archives that answer for the map', () => {
+  let before = 0;
+  beforeAll(() => void (before = openArchives()));
+
+  test('stay as long as they are shown, and no longer', async () => {
+    const [a, b] = [
+      await openArchive(blob(vectorArchive()), 'x'),
+      await openArchive(blob(rasterArchive()), 'y'),
+    ];
+    expect(openArchives()).toBe(before + 2);
+    a.close();
+    expect(openArchives()).toBe(before + 1);
+    b.close();
+    b.close();
+    expect(openArchives()).toBe(before);
+  });
+
+  test('that cannot be read do not stay', async () => {
+    await expect(openArchive(blob('not an archive at all'), 'z')).rejects.toThrow(/no PMTiles archive/);
+    expect(openArchives()).toBe(before);
+  });
+
+  test('opened anew under the same name outlive the old one', async () => {
+    const old = await openArchive(blob(vectorArchive()), 'same');
+    const anew = await openArchive(blob(vectorArchive()), 'same');
+    old.close();
+    expect(openArchives()).toBe(before + 1);
+    anew.close();
+    expect(openArchives()).toBe(before);
   });
 });
 

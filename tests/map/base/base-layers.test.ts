@@ -114,6 +114,24 @@ describe('a base map under the survey', () => {
     expect(host.sources.get(source)).toEqual(parts('b').sources[source]);
   });
 
+  test('[M200] is closed when another one takes its place, when it comes too late, and with the map', async () => {
+    const closed: string[] = [];
+    const closing = (name: string): BaseParts => ({ ...parts(name), close: () => void closed.push(name) });
+    const answers: ((value: BaseParts) => void)[] = [];
+    const { base } = await begun(() => new Promise((resolve) => answers.push(resolve)));
+    base.show(tiles('b'), true);
+    answers[1]?.(closing('b'));
+    answers[0]?.(closing('a'));
+    await settled();
+    expect(closed).toEqual(['a']);
+    base.show(tiles('c'), true);
+    answers[2]?.(closing('c'));
+    await settled();
+    expect(closed).toEqual(['a', 'b']);
+    base.remove();
+    expect(closed).toEqual(['a', 'b', 'c']);
+  });
+
   test('[M11] out of reach: tells once, hides what covers the plain plan, and asks again for what failed', async () => {
     const { host, told, base, last } = await begun();
     base.came(source, tile(0));
@@ -164,9 +182,9 @@ describe('a base map under the survey', () => {
   test('[M12] the survey’s own sources are none of its business', async () => {
     const { base, told } = await begun();
     const before = told.length;
-    expect(base.failed('plan', null)).toBe(false);
+    expect(base.failed('ground-plan', null)).toBe(false);
     expect(base.failed(undefined, null)).toBe(false);
-    base.came('plan', tile(0));
+    base.came('ground-plan', tile(0));
     expect(told).toHaveLength(before);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { groundLine } from '../../../src/figures/geometry/earth';
-import { inspectPath, outlookOf } from '../../../src/figures/spot-figures';
+import { inspectPath } from '../../../src/figures/spot/inspect-path';
+import { outlookOf } from '../../../src/figures/outlook';
 import type { Path } from '../../../src/figures/traffic/paths';
 import type { OverlayFeature } from '../../../src/map/overlays/features';
 import { inspectedMark } from '../../../src/map/overlays/marks';

@@ -14,7 +14,7 @@ const [first, second, third] = corners as [Position, Position, Position];
 
 function drawing(tool: Tool) {
   const shop = workshop(newSurvey({ reference: [7, 50], elevation: 100 }));
-  shop.view.tool = tool;
+  shop.view.hand.tool = tool;
   shop.tools.take(tool);
   const tap = (position: Position, right = 0) => {
     const pointer = shop.surface.at(position, right);
@@ -30,7 +30,7 @@ describe('drawing', () => {
     const { tap, tools, surface, view, document, contents } = drawing('runway');
     tap([6.985, 50.004]);
     tools.hover(surface.at([7.0, 50.0]));
-    expect(view.drawing).toEqual([
+    expect(view.hand.drawing).toEqual([
       [6.985, 50.004],
       [7.0, 50.0],
     ]);
@@ -44,7 +44,7 @@ describe('drawing', () => {
     expect(runway?.ends.map((e) => e.designator)).toEqual(['11', '29']);
     expect(runway?.name).toBe('11/29');
     expect(document.undoLabel).toBe('draw runway');
-    expect([view.tool, view.selected, view.drawing]).toEqual(['select', 'new1', []]);
+    expect([view.hand.tool, view.selection.id, view.hand.drawing]).toEqual(['select', 'new1', []]);
   });
 
   test('a runway by one drag', () => {
@@ -59,14 +59,14 @@ describe('drawing', () => {
     tap([6.985, 50.004]);
     tap([6.985, 50.004]);
     expect(features()).toHaveLength(0);
-    expect(view.tool).toBe('runway');
+    expect(view.hand.tool).toBe('runway');
     expect(view.notice).toMatch(/farther away/);
   });
 
   test('a standing spot by one click, with a name that is free and access unknown', () => {
     const { tap, view, tools, contents } = drawing('standing-spot');
     tap(first);
-    view.tool = 'standing-spot';
+    view.hand.tool = 'standing-spot';
     tools.take('select');
     tools.take('standing-spot');
     tap(second);
@@ -89,6 +89,20 @@ describe('drawing', () => {
     expect(document.undoLabel).toBeNull();
   });
 
+  test('a hedge is a line with leaves that has a width of its own', () => {
+    const { tap, key, contents, document } = drawing('hedge');
+    tap(first);
+    tap(second);
+    key('Enter');
+    expect(contents().obstacles[0]).toMatchObject({
+      name: 'Hedge 1',
+      sight: 'hedge',
+      height: 2,
+      underside: 0,
+    });
+    expect(document.undoLabel).toBe('draw hedge');
+  });
+
   test('Enter closes an area', () => {
     const { tap, key, contents } = drawing('no-go');
     corners.forEach((c) => tap(c));
@@ -104,7 +118,7 @@ describe('drawing', () => {
     surface.middle = third;
     key('Enter');
     expect(features()).toHaveLength(0);
-    expect(view.tool).toBe('apron');
+    expect(view.hand.tool).toBe('apron');
     key('Enter');
     expect(contents().aprons[0]?.rings[0]).toEqual([...corners, first]);
   });
@@ -126,10 +140,10 @@ describe('drawing', () => {
     tap(first);
     tap(second);
     key('Escape');
-    expect([view.drawing, view.tool]).toEqual([[], 'taxi-route']);
+    expect([view.hand.drawing, view.hand.tool]).toEqual([[], 'taxi-route']);
     expect(features()).toHaveLength(0);
     key('Escape');
-    expect(view.tool).toBe('select');
+    expect(view.hand.tool).toBe('select');
   });
 
   test('Backspace takes back the last corner', () => {
@@ -160,7 +174,7 @@ describe('drawing', () => {
     key(' ');
     surface.middle = [6.985, 50.004];
     tools.camera();
-    expect(view.drawing).toEqual([
+    expect(view.hand.drawing).toEqual([
       [7.016, 49.997],
       [6.985, 50.004],
     ]);
@@ -189,7 +203,7 @@ describe('drawing', () => {
     tap(first);
     tap(second);
     tools.take('select');
-    expect(view.drawing).toEqual([]);
+    expect(view.hand.drawing).toEqual([]);
     expect(features()).toHaveLength(0);
     expect(surface.zoomsOnDoubleClick).toBe(true);
   });

@@ -15,7 +15,7 @@ describe('arrow keys', () => {
     ['ArrowLeft', {}, [-1, 0]],
   ] as const)('%s %j moves the selected spot by %j m', (name, with_, metres) => {
     const { view, key, shape } = workshop();
-    view.select('bank');
+    view.selection.select('bank');
     expect(key(name, with_)).toBe(true);
     const [east, north] = moved(bank, shape('bank').coordinates as Position);
     // Coordinates are kept to 7 decimals, about a centimetre.
@@ -25,7 +25,7 @@ describe('arrow keys', () => {
 
   test('a series is one step', () => {
     const { view, document, key } = workshop();
-    view.select('bank');
+    view.selection.select('bank');
     for (let i = 0; i < 5; i++) key('ArrowUp', { at: i * 400 });
     key('ArrowRight', { at: 2100 });
     expect(document.undoLabel).toBe('move standing spot');
@@ -35,10 +35,10 @@ describe('arrow keys', () => {
 
   test('after a pause, an undo or another selection a new step begins', () => {
     const { view, document, key } = workshop();
-    view.select('bank');
+    view.selection.select('bank');
     key('ArrowUp', { at: 0 });
     key('ArrowUp', { at: 5000 });
-    view.select('lane');
+    view.selection.select('lane');
     key('ArrowUp', { at: 5100 });
     document.undo();
     key('ArrowUp', { at: 5200 });
@@ -50,13 +50,13 @@ describe('arrow keys', () => {
 
   test('a selected corner moves alone, a selected area as a whole', () => {
     const { view, key, shape } = workshop();
-    view.select('rw');
-    view.vertex = { ring: 0, index: 1 };
+    view.selection.select('rw');
+    view.selection.vertex = { ring: 0, index: 1 };
     key('ArrowUp', { shift: true });
     const [first, second] = shape('rw').coordinates as Position[];
     expect(first).toEqual([6.985, 50.004]);
     expect(moved([7.016, 49.997], second as Position)).toEqual([0, 10]);
-    view.select('stand');
+    view.selection.select('stand');
     key('ArrowLeft', { shift: true });
     const ring = (shape('stand').coordinates as Position[][])[0] ?? [];
     expect(ring[0]).toEqual(ring[ring.length - 1]);

@@ -11,7 +11,7 @@ describe('selecting and dragging on the map', () => {
     tools.down(surface.at(bank));
     tools.move(surface.at(bank, 2, 1));
     tools.up(surface.at(bank, 2, 1));
-    expect(view.selected).toBe('bank');
+    expect(view.selection.id).toBe('bank');
     expect(document.undoLabel).toBeNull();
     expect(document.survey).toEqual(field);
   });
@@ -21,7 +21,7 @@ describe('selecting and dragging on the map', () => {
     expect(dragTo(bank, 100, -40)).toBe(true);
     expect(shape('bank')).toEqual({ type: 'Point', coordinates: [7.003, 49.9965] });
     expect(document.undoLabel).toBe('move standing spot');
-    expect([view.selected, view.dragging]).toEqual(['bank', null]);
+    expect([view.selection.id, view.hand.dragging]).toEqual(['bank', null]);
     document.undo();
     expect(document.survey).toEqual(field);
     expect(document.undoLabel).toBeNull();
@@ -47,7 +47,7 @@ describe('selecting and dragging on the map', () => {
     const { tools, surface, view, document, key } = workshop();
     tools.down(surface.at(bank));
     tools.move(surface.at(bank, 30, 30));
-    expect(view.dragging).toBe('bank');
+    expect(view.hand.dragging).toBe('bank');
     expect(document.survey).not.toEqual(field);
     expect(key('Escape')).toBe(true);
     expect(document.survey).toEqual(field);
@@ -55,7 +55,7 @@ describe('selecting and dragging on the map', () => {
     tools.move(surface.at(bank, 60, 60));
     tools.up(surface.at(bank, 60, 60));
     expect(document.survey).toEqual(field);
-    expect(view.dragging).toBeNull();
+    expect(view.hand.dragging).toBeNull();
   });
 
   test('a pointer that the system takes away leaves no step', () => {
@@ -84,7 +84,7 @@ describe('selecting and dragging on the map', () => {
     expect(dragTo(corner, 80, 0)).toBe(false);
     expect(document.undoLabel).toBeNull();
     tools.tap(surface.at(corner));
-    expect(view.selected).toBe('marsh');
+    expect(view.selection.id).toBe('marsh');
     const sides = () => {
       const ring = (shape('marsh').coordinates as Position[][])[0] ?? [];
       return ring.slice(1).map((p, i) => groundLine(ring[i] as Position, p).distance);
@@ -98,12 +98,12 @@ describe('selecting and dragging on the map', () => {
 
   test('a vertex moves alone; a click on it selects it', () => {
     const { tools, surface, dragTo, view, document, shape } = workshop();
-    view.select('fence');
+    view.selection.select('fence');
     const vertex: Position = [7.0, 49.9965];
     surface.put('vertex', vertex, { part: 'vertex', id: 'fence', ring: 0, index: 1 });
     tools.down(surface.at(vertex));
     tools.up(surface.at(vertex));
-    expect(view.vertex).toEqual({ ring: 0, index: 1 });
+    expect(view.selection.vertex).toEqual({ ring: 0, index: 1 });
     dragTo(vertex, 50, 80);
     expect(shape('fence').coordinates).toEqual([
       [6.99, 49.9985],
@@ -115,32 +115,32 @@ describe('selecting and dragging on the map', () => {
 
   test('a midpoint that is dragged becomes a corner, in one step; clicked it is nothing', () => {
     const { tools, surface, dragTo, view, document, shape } = workshop();
-    view.select('fence');
+    view.selection.select('fence');
     const middle: Position = [6.995, 49.9975];
     surface.put('midpoint', middle, { part: 'midpoint', id: 'fence', ring: 0, index: 1 });
     tools.down(surface.at(middle));
     tools.up(surface.at(middle));
-    expect([document.undoLabel, view.vertex]).toEqual([null, null]);
+    expect([document.undoLabel, view.selection.vertex]).toEqual([null, null]);
     dragTo(middle, 0, 40);
     expect(shape('fence').coordinates).toHaveLength(4);
     expect((shape('fence').coordinates as Position[])[1]).toEqual([6.995, 49.997]);
-    expect(view.vertex).toEqual({ ring: 0, index: 1 });
+    expect(view.selection.vertex).toEqual({ ring: 0, index: 1 });
     document.undo();
     expect(document.survey).toEqual(field);
   });
 
   test('a click on the bare ground selects nothing', () => {
     const { tools, surface, view } = workshop();
-    view.select('bank');
+    view.selection.select('bank');
     tools.tap(surface.at([7.03, 50.02]));
-    expect(view.selected).toBeNull();
+    expect(view.selection.id).toBeNull();
   });
 
   test('a survey that may only be looked at: spots can be selected, not moved', () => {
     const { tools, surface, dragTo, view, document, key } = workshop(field, true);
     expect(dragTo(bank, 100, -40)).toBe(false);
     tools.tap(surface.at(bank));
-    expect(view.selected).toBe('bank');
+    expect(view.selection.id).toBe('bank');
     expect([key('ArrowUp'), key('Delete')]).toEqual([false, false]);
     expect(document.survey).toEqual(field);
   });
@@ -158,66 +158,66 @@ describe('looking at a point of a path', () => {
 
   test('the mouse inspects what it is over and forgets it when it moves on', () => {
     const { tools, surface, view } = withPath();
-    view.select('bank');
+    view.selection.select('bank');
     tools.hover(surface.at(place));
-    expect(view.inspected?.path).toBe(path);
+    expect(view.selection.inspected?.path).toBe(path);
     // 180 m displaced threshold: the station counts from there, 1.3 km west of the pavement end.
-    expect(view.inspected?.station).toBeGreaterThan(1440);
-    expect(view.inspected?.station).toBeLessThan(1540);
-    expect((view.inspected?.station ?? 1) % 20).toBe(0);
+    expect(view.selection.inspected?.station).toBeGreaterThan(1440);
+    expect(view.selection.inspected?.station).toBeLessThan(1540);
+    expect((view.selection.inspected?.station ?? 1) % 20).toBe(0);
     tools.hover(surface.at([7.05, 50.05]));
-    expect(view.inspected).toBeNull();
+    expect(view.selection.inspected).toBeNull();
   });
 
   test('a click keeps it until another click', () => {
     const { tools, surface, view } = withPath();
-    view.select('bank');
+    view.selection.select('bank');
     tools.tap(surface.at(place));
-    const pinned = view.inspected;
+    const pinned = view.selection.inspected;
     tools.hover(surface.at([6.9513, 50.0116]));
     tools.hover(surface.at([7.05, 50.05]));
-    expect(view.inspected).toBe(pinned);
-    expect(view.selected).toBe('bank');
+    expect(view.selection.inspected).toBe(pinned);
+    expect(view.selection.id).toBe('bank');
     tools.tap(surface.at([7.05, 50.05]));
-    expect(view.inspected).toBeNull();
+    expect(view.selection.inspected).toBeNull();
   });
 
   test('what a panel chose stays when the mouse moves over bare ground', () => {
     const { tools, surface, view } = withPath();
-    view.select('bank');
+    view.selection.select('bank');
     tools.hover(surface.at([7.05, 50.05]));
-    view.inspected = { path, station: 300 };
+    view.selection.inspected = { path, station: 300 };
     tools.hover(surface.at([7.051, 50.05]));
-    expect(view.inspected).toEqual({ path, station: 300 });
+    expect(view.selection.inspected).toEqual({ path, station: 300 });
   });
 
   test('without a selected spot a path is not in the way of the runway under it', () => {
     const { tools, surface, view } = withPath();
     surface.put('runway', place, { id: 'rw' });
     tools.tap(surface.at(place));
-    expect([view.selected, view.inspected]).toEqual(['rw', null]);
+    expect([view.selection.id, view.selection.inspected]).toEqual(['rw', null]);
   });
 });
 
 describe('keys on what is selected', () => {
   test('Delete takes the feature away', () => {
     const { view, document, key } = workshop();
-    view.select('lane');
+    view.selection.select('lane');
     expect(key('Delete')).toBe(true);
     expect(document.survey.features.map((f) => f.id)).not.toContain('lane');
-    expect([document.undoLabel, view.selected]).toEqual(['delete standing spot', null]);
+    expect([document.undoLabel, view.selection.id]).toEqual(['delete standing spot', null]);
   });
 
   test('Delete takes a corner when one is selected', () => {
     const { view, document, key, shape } = workshop();
-    view.select('fence');
-    view.vertex = { ring: 0, index: 1 };
+    view.selection.select('fence');
+    view.selection.vertex = { ring: 0, index: 1 };
     key('Backspace');
     expect(shape('fence').coordinates).toEqual([
       [6.99, 49.9985],
       [7.01, 49.9945],
     ]);
-    expect([document.undoLabel, view.vertex]).toEqual(['delete corner of obstacle', null]);
+    expect([document.undoLabel, view.selection.vertex]).toEqual(['delete corner of obstacle', null]);
   });
 
   test.each([
@@ -225,8 +225,8 @@ describe('keys on what is selected', () => {
     ['alpha', /No corner can be spared/],
   ])('a corner of %s that must stay says why', (id, reason) => {
     const { view, document, key } = workshop();
-    view.select(id);
-    view.vertex = { ring: 0, index: 1 };
+    view.selection.select(id);
+    view.selection.vertex = { ring: 0, index: 1 };
     expect(key('Delete')).toBe(true);
     expect(view.notice).toMatch(reason);
     expect(document.survey).toEqual(field);
@@ -234,26 +234,26 @@ describe('keys on what is selected', () => {
 
   test('Escape lets go of the corner first, then of the feature', () => {
     const { view, key } = workshop();
-    view.select('fence');
-    view.vertex = { ring: 0, index: 2 };
+    view.selection.select('fence');
+    view.selection.vertex = { ring: 0, index: 2 };
     key('Escape');
-    expect([view.selected, view.vertex]).toEqual(['fence', null]);
+    expect([view.selection.id, view.selection.vertex]).toEqual(['fence', null]);
     key('Escape');
-    expect(view.selected).toBeNull();
+    expect(view.selection.id).toBeNull();
     expect(key('Escape')).toBe(false);
   });
 
   test('[U13] ] and [ choose corners in turn, for the arrow keys to move', () => {
     const { view, key, shape } = workshop();
-    view.select('marsh');
+    view.selection.select('marsh');
     expect(key(']')).toBe(true);
-    expect(view.vertex).toEqual({ ring: 0, index: 0 });
+    expect(view.selection.vertex).toEqual({ ring: 0, index: 0 });
     key('[');
-    expect(view.vertex).toEqual({ ring: 0, index: 2 });
+    expect(view.selection.vertex).toEqual({ ring: 0, index: 2 });
     const before = shape('marsh').coordinates;
     key('ArrowUp');
     expect(shape('marsh').coordinates).not.toEqual(before);
-    view.select('lane');
+    view.selection.select('lane');
     expect(key(']')).toBe(false);
   });
 });

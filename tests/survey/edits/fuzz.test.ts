@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Kind, Survey } from '../../../src/survey/document';
+import type { Survey } from '../../../src/survey/document';
 import { addFeature, type NewShape } from '../../../src/survey/edits/add-feature';
 import { deleteFeature } from '../../../src/survey/edits/delete-feature';
 import { duplicateFeature } from '../../../src/survey/edits/duplicate-feature';
@@ -10,6 +10,7 @@ import { setAccess, setProperties, setRunwayEnd } from '../../../src/survey/edit
 import { shiftShape } from '../../../src/survey/edits/shift-shape';
 import { shapeOf, withoutVertex, withVertexAdded, withVertexAt } from '../../../src/survey/edits/vertices';
 import { deepFreeze } from '../../../src/survey/freeze';
+import type { Kind } from '../../../src/survey/kinds';
 import { perform, pop, redo, replace, startHistory, undo } from '../../../src/survey/history';
 import { readContents } from '../../../src/survey/contents';
 import { saveSurvey } from '../../../src/survey/save';

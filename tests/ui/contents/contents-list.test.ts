@@ -5,7 +5,7 @@ import { readContents } from '../../../src/survey/contents';
 import type { Survey, SurveyFeature } from '../../../src/survey/document';
 import type { JsonObject } from '../../../src/survey/json';
 import { contentsGroups, keptAsTheyAre } from '../../../src/ui/contents/contents-list';
-import { featureTitle, kindTitle } from '../../../src/ui/contents/titles';
+import { featureTitle, kindTitle } from '../../../src/ui/words/titles';
 import { formatsFor } from '../../../src/ui/formats';
 
 const feature = (id: string, properties: JsonObject, geometry: JsonObject): SurveyFeature => ({

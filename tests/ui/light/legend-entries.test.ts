@@ -6,6 +6,7 @@ const path = (light: LightClass, runs: number, glareShare: number): PathFromSpot
   const sample = {
     station: 0,
     height: 20,
+    onGround: false,
     groundRange: 500,
     slantRange: 501,
     bearing: 100,
@@ -28,6 +29,7 @@ const path = (light: LightClass, runs: number, glareShare: number): PathFromSpot
     ref: { path: 'p', kind: 'arrival', runway: 'r', end: 0 },
     closest: sample,
     best: sample,
+    pass: sample,
     visibleShare: 1,
     hidden: [],
     through: [],
@@ -39,6 +41,7 @@ const figures = (...paths: PathFromSpot[]): SpotFigures => ({
   id: 's',
   name: '',
   sun: { azimuth: 1, altitude: 2, geometricAltitude: 2 },
+  sky: { direct: 1, visibility: 10_000 },
   ground: 0,
   groundFrom: 'site',
   sunHiddenBy: null,
@@ -46,9 +49,15 @@ const figures = (...paths: PathFromSpot[]): SpotFigures => ({
   paths,
 });
 const nothing = { litSides: [], spots: [], focalLengths: null };
+const entriesOf = (
+  there: Partial<Parameters<typeof legendEntries>[0] & Parameters<typeof legendEntries>[1]>,
+) => {
+  const all = { ...nothing, ...there };
+  return legendEntries(all, all);
+};
 
 it('is empty on an empty map', () => {
-  expect(legendEntries(nothing)).toEqual({
+  expect(entriesOf({})).toEqual({
     litSides: false,
     light: false,
     twilight: false,
@@ -63,7 +72,7 @@ it('is empty on an empty map', () => {
 describe('rings', () => {
   it('name the light of either moment', () => {
     const spots = [{ a: figures(path('side-lit', 1, 0)), b: figures(path('dark', 1, 0)) }];
-    expect(legendEntries({ ...nothing, spots })).toMatchObject({
+    expect(entriesOf({ spots })).toMatchObject({
       light: true,
       dark: true,
       twilight: false,
@@ -72,23 +81,23 @@ describe('rings', () => {
   });
   it('name glare where some of it is drawn', () => {
     const spots = [{ a: figures(path('back-lit', 1, 0.02)), b: figures(path('front-lit', 1, 0)) }];
-    expect(legendEntries({ ...nothing, spots }).glare).toBe(true);
+    expect(entriesOf({ spots }).glare).toBe(true);
   });
   it('name nothing for a path that is out of reach', () => {
     const spots = [{ a: figures(path('front-lit', 0, 0)), b: figures(path('civil-twilight', 0, 0)) }];
-    expect(legendEntries({ ...nothing, spots })).toMatchObject({ light: false, twilight: false });
+    expect(entriesOf({ spots })).toMatchObject({ light: false, twilight: false });
   });
 });
 
 describe('paths', () => {
   it('name the steps that are drawn, and what is out of reach', () => {
     const focalLengths = [Float64Array.of(Infinity, 590, 410), Float64Array.of(95, 180)];
-    const { focal, outOfReach } = legendEntries({ ...nothing, focalLengths });
+    const { focal, outOfReach } = entriesOf({ focalLengths });
     expect(focal?.map((e) => e.label)).toEqual(['to 100 mm', '100–200 mm', 'over 400 mm']);
     expect(outOfReach).toBe(true);
   });
   it('counts what a long lens reaches to the last step', () => {
-    const { focal, outOfReach } = legendEntries({ ...nothing, focalLengths: [Float64Array.of(850)] });
+    const { focal, outOfReach } = entriesOf({ focalLengths: [Float64Array.of(850)] });
     expect(focal?.map((e) => e.label)).toEqual(['over 400 mm']);
     expect(outOfReach).toBe(false);
   });
@@ -96,6 +105,6 @@ describe('paths', () => {
 
 it('names the lit sides while one of them is drawn', () => {
   const side = (a: string | null, b: string | null) => [{ a: { side: a }, b: { side: b } }];
-  expect(legendEntries({ ...nothing, litSides: side(null, 'south') }).litSides).toBe(true);
-  expect(legendEntries({ ...nothing, litSides: side(null, null) }).litSides).toBe(false);
+  expect(entriesOf({ litSides: side(null, 'south') }).litSides).toBe(true);
+  expect(entriesOf({ litSides: side(null, null) }).litSides).toBe(false);
 });

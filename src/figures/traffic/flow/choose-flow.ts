@@ -1,10 +1,12 @@
 import type { EndRef } from '../../../survey/schema/site';
 import type { Configuration } from '../../../survey/schema/site';
-import { calmBelowKt, headwindTieKt } from '../../practice';
+import { calmBelowKt } from '../../practice';
 import { windComponents } from '../wind/components';
 import { strongest, type Wind } from '../wind/wind';
 import { readHours, withinHours } from './hours';
 import type { FlowEnd, Use } from './offered';
+import { lightRunways, runwayInUse } from './runway-in-use';
+import { kt, weak } from './wind-words';
 
 /** What decides besides the wind: the ends, and the survey's configurations in order of preference. */
 export interface FlowRules {
@@ -12,12 +14,18 @@ export interface FlowRules {
   readonly configurations: readonly Configuration[];
   /** Index of the one for calm or variable wind, null for none. */
   readonly calm: number | null;
+  /** Whether the subject is a light aircraft. */
+  readonly light: boolean;
 }
 
 export interface FlowChoice {
   readonly arrivals: readonly EndRef[];
   readonly departures: readonly EndRef[];
-  /** Index of the configuration chosen; null when the headwind alone decided. */
+  /** Whether both ends of the runway in use are as good: no wind to speak of, or straight across. */
+  readonly either: boolean;
+  /** Ids of the runways that are for light aircraft beside the longest. */
+  readonly light: readonly string[];
+  /** Index of the configuration chosen; null when wind and runways alone decided. */
   readonly configuration: number | null;
   /** Why, in plain words. */
   readonly reason: string;
@@ -28,12 +36,11 @@ const uses = ['arrivals', 'departures'] as const;
 
 /** Rounding of a sum of degrees and knots: a limit that is met exactly holds. */
 const rounding = 1e-9;
-const kt = (speed: number): string => `${Number(speed.toFixed(1))} kt`;
 
 /**
  * Which ends serve arrivals and departures in a wind (true) at a minute of the site's day: design, section 3, Flow.
  * Under 5 kt or in variable wind the calm-wind configuration (FAA JO 7110.65 3-5-1); else the first whose tailwind
- * and crosswind limits hold at the gusts' speed (ICAO Doc 4444 7.2.6); else the ends with the most headwind.
+ * and crosswind limits hold at the gusts' speed (ICAO Doc 4444 7.2.6); else as airfields do (design-2, section 9).
  */
 export function chooseFlow(rules: FlowRules, wind: Wind, minuteOfDay: number): FlowChoice {
   const { configurations, ends } = rules;
@@ -42,7 +49,13 @@ export function chooseFlow(rules: FlowRules, wind: Wind, minuteOfDay: number): F
     const configuration = configurations[index] as Configuration;
     const chosen = servedBy(configuration, ends);
     const reasons = [why, ...missing(configuration, ends), ...unreadHours(configuration)];
-    return { ...refs(chosen), configuration: index, reason: reasons.join('; ') };
+    return {
+      ...refs(chosen),
+      either: false,
+      light: lightRunways(ends),
+      configuration: index,
+      reason: reasons.join('; '),
+    };
   };
   const name = (index: number) => `"${configurations[index]?.name || `Configuration ${index + 1}`}"`;
   const calm = wind.speedKt < calmBelowKt;
@@ -69,15 +82,8 @@ export function chooseFlow(rules: FlowRules, wind: Wind, minuteOfDay: number): F
     const why = `${weak(wind)}: no limits can be checked against it, so ${name(preferred)} stands, the first of the survey`;
     return answer(preferred, why);
   }
-  return mostHeadwind(rules, wind, skipped);
+  return byRunways(rules, wind, skipped);
 }
-
-const weak = (wind: Wind): string =>
-  wind.speedKt === 0
-    ? 'The wind is calm'
-    : wind.from === null
-      ? `The wind is variable at ${kt(wind.speedKt)}`
-      : `${kt(wind.speedKt)} of wind count as calm (under ${calmBelowKt} kt)`;
 
 const refs = (ends: Ends) => ({
   arrivals: ends.arrivals.map((e) => e.ref),
@@ -141,55 +147,34 @@ function beyondLimits(
   return null;
 }
 
-/** The ends that face the wind best; all that can be used where the wind has no direction. */
-function mostHeadwind({ ends, configurations }: FlowRules, wind: Wind, skipped: string[]): FlowChoice {
-  const headwind = (e: FlowEnd) => windComponents(wind.from, wind.speedKt, e.bearingDeg)?.headwindKt ?? 0;
-  const best = (use: Use) => {
-    const open = ends.filter((e) => e.against[use] === null);
-    const most = Math.max(...open.map(headwind));
-    return open.filter((e) => headwind(e) >= most - headwindTieKt);
-  };
-  const chosen = { arrivals: best('arrivals'), departures: best('departures') };
+/** What airfields do without configurations, or where none of them holds. */
+function byRunways({ ends, light, configurations }: FlowRules, wind: Wind, skipped: string[]): FlowChoice {
+  const { ends: used, either, reason } = runwayInUse(ends, light, wind);
+  const refs = used.map((e) => e.ref);
   return {
-    ...refs(chosen),
+    arrivals: refs,
+    departures: refs,
+    either,
+    light: lightRunways(ends),
     configuration: null,
-    reason: [
-      ...noneHolds(configurations, chosen, wind),
-      headwindWords(chosen, headwind, wind, ends),
-      ...unnamed(configurations, skipped),
-    ].join('; '),
+    reason: [...noneHolds(configurations, used, wind), reason, ...unnamed(configurations, skipped)].join(
+      '; ',
+    ),
   };
 }
 
 /** Ends that the survey's own limits speak against must not be read as recommended. */
-const noneHolds = (configurations: readonly Configuration[], chosen: Ends, { from }: Wind): string[] => {
+const noneHolds = (
+  configurations: readonly Configuration[],
+  used: readonly FlowEnd[],
+  { from }: Wind,
+): string[] => {
   if (configurations.length === 0) return [];
-  if (from === null || uses.every((use) => chosen[use].length === 0)) return ['No configuration holds'];
-  return ['No configuration is within its limits: the ends named are by headwind alone, to be checked'];
+  if (from === null || used.length === 0) return ['No configuration holds'];
+  return [
+    'No configuration is within its limits: the ends named are by wind and runways alone, to be checked',
+  ];
 };
 
 const unnamed = (configurations: readonly Configuration[], skipped: string[]): string[] =>
   configurations.length === 0 ? ['the survey names no flow configurations'] : skipped;
-
-function headwindWords(
-  { arrivals, departures }: Ends,
-  headwind: (e: FlowEnd) => number,
-  wind: Wind,
-  ends: readonly FlowEnd[],
-): string {
-  if (ends.length === 0) return 'The survey has no runway';
-  const both = [...new Set([...arrivals, ...departures])];
-  const leader = both[0];
-  const closed = [...new Set(ends.flatMap((e) => uses.map((use) => e.against[use])))].filter(
-    (w) => w !== null,
-  );
-  if (!leader) return `No end can be used: ${closed.join(', ')}`;
-  const left = closed.map((why) => `; ${why}`).join('');
-  if (wind.from === null) return `${weak(wind)}: it prefers no end${left}`;
-  const names = (list: readonly FlowEnd[]) =>
-    list.map((e) => `${e.name} (${kt(headwind(e))})`).join(' and ') || 'none';
-  const alike = arrivals.length === departures.length && arrivals.every((e, i) => e === departures[i]);
-  const best = alike ? names(both) : `${names(arrivals)} for arrivals, ${names(departures)} for departures`;
-  const light = wind.speedKt < calmBelowKt ? `; ${weak(wind)}, so any end may be used` : '';
-  return `Most headwind: ${best}${light}${left}`;
-}

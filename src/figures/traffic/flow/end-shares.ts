@@ -22,7 +22,7 @@ export interface EndShares {
   readonly ends: readonly EndShare[];
   /** All observations. */
   readonly observations: Float64Array;
-  /** Those whose wind prefers no end and for which the survey names no flow either: they count for no end. */
+  /** Those whose wind leaves either end, and for which the survey names no flow: they count for no end. */
   readonly undecided: Float64Array;
 }
 
@@ -52,7 +52,7 @@ export function endShares(rules: FlowRules, record: WindRecord): EndShares {
       const [cell = 0, count = 0] = [list[i], list[i + 1]];
       observations[at] = (observations[at] ?? 0) + count;
       const { choice, wind } = choose(cell, at % 24);
-      if (choice.configuration === null && wind.from === null) {
+      if (choice.configuration === null && (choice.either || wind.from === null)) {
         undecided[at] = (undecided[at] ?? 0) + count;
         continue;
       }

@@ -1,9 +1,10 @@
 import type { Contents } from '../../../survey/contents';
-import { isTimeZone, minuteOfDay } from '../../../time/local-time';
+import { minuteOfDay } from '../../../time/local-time';
 import { windComponents, type WindComponents } from '../wind/components';
 import type { Wind } from '../wind/wind';
 import { chooseFlow, type FlowChoice, type FlowRules } from './choose-flow';
 import { flowEnds, type FlowEnd } from './offered';
+import { isLight } from './serves';
 
 /** What a wind makes of one end: components of the mean wind, null for a wind without direction. */
 export interface EndWind extends FlowEnd {
@@ -23,11 +24,12 @@ export const flowRules = (contents: FlowContents): FlowRules => ({
   ends: flowEnds(contents),
   configurations: contents.configurations,
   calm: contents.calm,
+  light: isLight(contents.subject),
 });
 
-/** Minutes since midnight at the site; of UTC where its time zone does not exist. */
+/** Minutes since midnight at the site. */
 export const siteMinute = ({ site }: Pick<Contents, 'site'>, instant: number): number =>
-  minuteOfDay(instant, isTimeZone(site.timeZone) ? site.timeZone : 'UTC');
+  minuteOfDay(instant, site.timeZone);
 
 /** The wind on every end and the ends it puts in use, at an instant (ms since 1970, UTC). */
 export function flowFor(contents: FlowContents, wind: Wind, instant: number): Flow {

@@ -4,6 +4,7 @@ import type { EndRef } from '../../../survey/schema/site';
 import type { Subject } from '../../../survey/schema/subject';
 import { endName, fieldElevation } from '../paths';
 import { endGeometry, type EndGeometry } from '../runway-geometry';
+import { againstEnd, metres } from './serves';
 
 export type Use = 'arrivals' | 'departures';
 
@@ -17,6 +18,10 @@ export interface FlowEnd {
   readonly bearingDeg: number;
   /** Why it serves no arrivals or departures, null where it may. */
   readonly against: Readonly<Record<Use, string | null>>;
+  /** m of pavement. */
+  readonly length: number;
+  /** Why the subject cannot use it at all where no configuration names it; null where it can. */
+  readonly serves: string | null;
 }
 
 /** Every end of the survey's runways, in their order; runways without direction are left out. */
@@ -33,17 +38,17 @@ export function flowEnds(contents: Pick<Contents, 'runways' | 'site' | 'subject'
           name: endName(runway, end),
           bearingDeg: geometry.bearing,
           against: against(runway, end, contents.subject, geometry),
+          length: geometry.length,
+          serves: againstEnd(geometry, contents.subject),
         },
       ];
     }),
   );
 }
 
-const metres = (m: number): string => `${String(Math.round(m)).replace(/\B(?=(\d{3})+$)/g, ',')} m`;
-
 /**
  * m that an end has for the subject's run, and that the run takes: it takes off over its whole length and lands on what
- * lies beyond its landing threshold.
+ * lies beyond its landing threshold. The least that can be said against an end which the survey itself names.
  */
 export const runsAt = (
   { length, displaced }: Pick<EndGeometry, 'length' | 'displaced'>,

@@ -21,6 +21,8 @@ export interface Turning {
 }
 
 const [degreeStep, knotStep, mostKnots] = [1, 0.5, 60];
+/** Steps over which either end may do: 12 degrees at 5 kt. */
+const mostBetween = 13;
 
 /** Tries winds further and further away until other ends are in use: exact to a tenth of a degree or knot. */
 export function turningOf(rules: FlowRules, wind: Wind, minuteOfDay: number): Turning {
@@ -35,9 +37,10 @@ export function turningOf(rules: FlowRules, wind: Wind, minuteOfDay: number): Tu
         if (sameEnds(at(middle), now)) same = middle;
         else other = middle;
       }
-      // Where two ends tie, both are in use for a moment: what counts is what comes after.
-      const beyond = at(other + step);
-      const { arrivals, departures } = sameEnds(beyond, now) ? at(other) : beyond;
+      // On the way round either end will do for some degrees: what counts is what comes after.
+      let beyond = at(other + step);
+      for (let k = 2; beyond.either && k <= mostBetween; k++) beyond = at(other + k * step);
+      const { arrivals, departures } = sameEnds(beyond, now) || beyond.either ? at(other) : beyond;
       return { by: other, arrivals, departures };
     }
     return null;

@@ -1,6 +1,7 @@
 import { latestOnDayOfMonth } from '../../../time/day-of-month';
 import { readVariation, readWindGroup, isWindGroup } from './wind-group';
 import { knotsPer, type Reading, type Wind } from './wind';
+import { readSkyGroups, type ReportedSky } from './sky-groups';
 import { libraryMetar, type LibraryWind } from './weather-report';
 
 export interface Metar {
@@ -9,6 +10,7 @@ export interface Metar {
   /** ms since 1970, UTC: the last such day and time of the month before now. */
   readonly observed: number;
   readonly wind: Wind;
+  readonly sky: ReportedSky;
   /** What a person should know of how it was read, in plain words. */
   readonly remarks: readonly string[];
 }
@@ -25,7 +27,7 @@ const head =
   /^(?:(?:METAR|SPECI)(?: COR)? )?(?:COR )?([A-Z][A-Z0-9]{3}) (\d{2})([01]\d|2[0-3])([0-5]\d)Z(?: (?:COR|AUTO|CC[A-Z]|RTD))*(?: (.*))?$/;
 
 /**
- * Reads the wind of a METAR (ICAO Annex 3, WMO No. 306 FM 15). The wind comes from the group itself by its strict
+ * Reads the wind and the sky of a METAR (ICAO Annex 3, WMO No. 306 FM 15). The wind comes from the group itself by its strict
  * grammar; the library reads the whole report beside it, and where the two differ that is said and the group goes.
  */
 export function readMetar(text: string, now: number): Reading<Metar> {
@@ -43,7 +45,11 @@ export function readMetar(text: string, now: number): Reading<Metar> {
   const observed = latestOnDayOfMonth(Number(day), Number(hour), Number(minute), now);
   if (observed === null) return no(`the report of ${station} is of a day ${day} that no month has`);
   const wind = { ...read.value, varies: readVariation(second) };
-  return { ok: true, value: { station, observed, wind, remarks: doubts(groups.join(' '), first, wind) } };
+  const sky = readSkyGroups(rest.split(' '));
+  return {
+    ok: true,
+    value: { station, observed, wind, sky, remarks: doubts(groups.join(' '), first, wind) },
+  };
 }
 
 function doubts(report: string, group: string, wind: Wind): string[] {

@@ -1,6 +1,7 @@
 import { latestOnDayOfMonth } from '../../../time/day-of-month';
 import { agrees, disagreement, groupsOf } from './metar';
 import { libraryTaf, type LibraryPeriod } from './weather-report';
+import { readSkyGroups, skyAfter, type ReportedSky } from './sky-groups';
 import type { Reading, Wind } from './wind';
 import { isWindGroup, readWindGroup } from './wind-group';
 
@@ -17,6 +18,14 @@ export interface ForecastWind {
   readonly wind: Wind;
 }
 
+/** A sky of a forecast, as its winds. */
+export interface ForecastSky extends ReportedSky {
+  readonly from: number;
+  readonly to: number;
+  readonly likelihood: Likelihood;
+  readonly probability: number | null;
+}
+
 export interface Taf {
   readonly station: string;
   readonly issued: number;
@@ -24,6 +33,7 @@ export interface Taf {
   readonly to: number;
   /** Those that hold throughout cover the forecast without gaps, but where its wind could not be read. */
   readonly winds: readonly ForecastWind[];
+  readonly skies: readonly ForecastSky[];
   readonly remarks: readonly string[];
 }
 
@@ -48,7 +58,7 @@ export function readTaf(text: string, now: number): Reading<Taf> {
   const [from, to] = [Math.min(...periods.map((p) => p.from)), Math.max(...periods.map((p) => p.to))];
   if (!(to > from)) return no(`the forecast of ${station} covers no time`);
   if (read.winds.length === 0) return no(`the forecast of ${station} has no wind that can be used`);
-  return { ok: true, value: { station, issued, from, to, ...read } };
+  return { ok: true, value: { station, issued, from, to, ...read, skies: skiesOf(periods) } };
 }
 
 /** What one period's own text says of the wind: a wind, null for nothing, or why it cannot be used. */
@@ -94,4 +104,35 @@ function windsOf(periods: readonly LibraryPeriod[]) {
     } else if (holds) add(from, to, 'throughout', holds, null);
   }
   return { winds, remarks: [...remarks] };
+}
+
+/** The skies of a forecast: what a change leaves unsaid stays as it was, but a new line that begins "FM" says it all. */
+function skiesOf(periods: readonly LibraryPeriod[]): ForecastSky[] {
+  const skies: ForecastSky[] = [];
+  let holds: ReportedSky = { direct: null, visibility: null };
+  const add = (
+    from: number,
+    to: number,
+    likelihood: Likelihood,
+    sky: ReportedSky,
+    probability: number | null,
+  ) => {
+    const said = sky.direct !== null || sky.visibility !== null;
+    if (to > from && said) skies.push({ from, to, likelihood, probability, ...sky });
+  };
+  for (const { from, to, change, probability, doneBy, raw } of periods) {
+    const own = readSkyGroups(raw.split(' ').filter((group) => !/^(?:BECMG|TEMPO|PROB\d\d)$/.test(group)));
+    if (change !== null && change !== 'FM' && change !== 'BECMG') {
+      const likelihood = change === 'PROB' || probability !== null ? 'chance' : 'at-times';
+      add(from, to, likelihood, skyAfter(holds, own), probability);
+      continue;
+    }
+    const before = holds;
+    holds = change === 'BECMG' ? skyAfter(before, own) : own;
+    // The old sky is still there while the new one comes.
+    const done = Math.min(doneBy ?? from, to);
+    add(from, done, 'throughout', before, null);
+    add(Math.max(from, done), to, 'throughout', holds, null);
+  }
+  return skies;
 }

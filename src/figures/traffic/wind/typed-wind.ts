@@ -33,7 +33,8 @@ const example = 'Type it like 240/15, 240/15G25, SW 8 m/s, variable 3 or calm, o
 /** A wind as a person types it, in kt where no unit stands; a METAR's wind group too. Directions stay as typed. */
 export function readTypedWind(text: string): Reading<Wind> {
   const typed = text.trim();
-  if (isWindGroup(typed.toUpperCase())) return readWindGroup(typed);
+  const group = readWindGroup(typed);
+  if (group.ok || isWindGroup(typed.toUpperCase())) return group;
   const calm: Wind = { from: null, speedKt: 0, gustKt: null, varies: null };
   if (/^calm$/i.test(typed)) return { ok: true, value: calm };
   const no = (why: string) => ({ ok: false, reason: `"${typed}" ${why}` }) as const;

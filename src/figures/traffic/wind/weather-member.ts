@@ -1,4 +1,4 @@
-import type { Weather, WeatherWind } from '../../../survey/schema/weather';
+import type { Weather, WeatherSky, WeatherWind } from '../../../survey/schema/weather';
 import { isoInstant } from '../../../time/local-time';
 import type { WeatherText } from './read-weather';
 import { fromMagnetic, type Wind } from './wind';
@@ -17,16 +17,21 @@ export function weatherMember(
   now: number,
 ): Weather {
   const winds: WeatherWind[] = [];
+  const skies: WeatherSky[] = [];
   if (typed) winds.push(always(magnetic === null ? typed : fromMagnetic(typed, magnetic)));
   if (metar) {
     const { observed, wind } = metar;
     const bounds = { from: observed - metarHolds.before, to: observed + metarHolds.after };
+    // Whatever the wind does later, clouds and mist are told of that hour alone.
+    skies.push({ ...metar.sky, from: isoInstant(bounds.from), to: isoInstant(bounds.to), ...throughout });
     winds.push(
       taf ? { ...always(wind), from: isoInstant(bounds.from), to: isoInstant(bounds.to) } : always(wind),
     );
   }
   for (const { from, to, likelihood, probability, wind } of taf?.winds ?? [])
     winds.push({ ...always(wind), from: isoInstant(from), to: isoInstant(to), likelihood, probability });
+  for (const { from, to, ...sky } of taf?.skies ?? [])
+    skies.push({ ...sky, from: isoInstant(from), to: isoInstant(to) });
   const instant = (at: number | undefined) => (at === undefined ? null : isoInstant(at));
   const said = [...remarks, ...staleness(metar?.observed ?? null, taf?.to ?? null, now)];
   if (!typed && magnetic !== null) said.push('Reports give true directions; nothing was converted.');
@@ -43,8 +48,11 @@ export function weatherMember(
     remarks: said,
     follow: false,
     winds,
+    skies,
   };
 }
+
+const throughout = { likelihood: 'throughout', probability: null } as const;
 
 const hourMs = 3_600_000;
 

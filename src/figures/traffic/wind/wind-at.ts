@@ -19,7 +19,10 @@ export interface WindAt {
 const instantOr = (text: string | null, otherwise: number): number =>
   text === null ? otherwise : (parseInstant(text) ?? otherwise);
 /** Instants (ms since 1970) from and up to which a wind holds. */
-export const spanOf = ({ from, to }: WeatherWind): readonly [from: number, to: number] => [
+export const spanOf = ({
+  from,
+  to,
+}: Pick<WeatherWind, 'from' | 'to'>): readonly [from: number, to: number] => [
   instantOr(from, -Infinity),
   instantOr(to, Infinity),
 ];

@@ -8,7 +8,9 @@ type Silent =
   | 'approachAttitude'
   | 'climbAttitude'
   | 'rpm'
-  | 'blades';
+  | 'blades'
+  | 'tailSpan'
+  | 'seaplane';
 
 type Stated = Omit<Subject, Silent> & Partial<Pick<Subject, Silent>>;
 
@@ -22,6 +24,8 @@ export const entry = (stated: Stated): Subject => ({
   climbAttitude: null,
   rpm: null,
   blades: null,
+  tailSpan: null,
+  seaplane: null,
   ...stated,
 });
 

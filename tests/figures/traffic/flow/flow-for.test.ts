@@ -37,10 +37,13 @@ function flow(
 const both = (...names: readonly string[]) => ({ arrivals: names, departures: names });
 
 describe('flow without configurations', () => {
-  test('[F206] the end with the most headwind, by true bearing', () => {
+  test('[F206] the longest runway’s end of more headwind, by true bearing; the cross runway where its limits fail', () => {
     expect(flow('24015KT', [main, cross])).toMatchObject({ ...both('main1'), configuration: null });
-    expect(flow('13015KT', [main, cross])).toMatchObject(both('cross0'));
-    expect(flow('24015KT', [main, cross]).reason).toMatch(/^Most headwind: 25 \(14\.\d kt\)/);
+    expect(flow('13015KT', [main, cross])).toMatchObject(both('main0'));
+    expect(flow('15025KT', [main, cross])).toMatchObject(both('cross0'));
+    expect(flow('24015KT', [main, cross]).reason).toMatch(
+      /^Most headwind on 07\/25, the longest runway that serves: 25 \(14\.\d kt of headwind/,
+    );
   });
 
   test('[F207] parallel runways and a straight crosswind are ties, given as both', () => {
@@ -49,11 +52,11 @@ describe('flow without configurations', () => {
     expect(flow('16210KT', [main])).toMatchObject(both('main0', 'main1'));
   });
 
-  test('[F208] calm and variable: no end is preferred, a light wind still has a direction', () => {
+  test('[F208] calm and variable: either end, and so under 5 kt whatever the direction', () => {
     expect(flow('00000KT', [main])).toMatchObject(both('main0', 'main1'));
     expect(flow('VRB03KT', [main])).toMatchObject(both('main0', 'main1'));
-    expect(flow('24003KT', [main])).toMatchObject(both('main1'));
-    expect(flow('24003KT', [main]).reason).toMatch(/any end may be used/);
+    expect(flow('24003KT', [main])).toMatchObject(both('main0', 'main1'));
+    expect(flow('24003KT', [main]).reason).toMatch(/3 kt of wind count as calm .*: either end of 07\/25/);
     expect(flow('00000KT', [main]).ends.map((e) => e.components)).toEqual(
       Array(2).fill({ headwindKt: 0, crosswindKt: 0 }),
     );
@@ -66,14 +69,14 @@ describe('flow without configurations', () => {
     expect(flow('24015KT', [closed]).reason).toMatch(/25 is closed/);
     // Ground run 1500 m, landing run 900 m, on 1600 m of which 14 lands on 650 m only.
     const short = strip('cross', 140, 1600, [{ designator: '14', displaced: 950 }, { designator: '32' }]);
-    expect(flow('14015KT', [short])).toMatchObject({ arrivals: ['cross1'], departures: ['cross0'] });
+    expect(flow('14015KT', [short])).toMatchObject(both());
     expect(flow('14015KT', [short]).reason).toMatch(
-      /14 is too short for arrivals of Plain \(650 m of 900 m\)/,
+      /32 has 15 kt of tailwind, 14 is too short for Plain to land \(650 m of 1,191 m\)/,
     );
     const long = { subjects: [{ ...plainSubject, groundRun: 1700 }] };
     const reason = flow('14015KT', [cross], long).reason;
-    expect(reason).toMatch(/14 is too short for departures of Plain \(1,600 m of 1,700 m\)/);
-    expect(reason).not.toMatch(/short for arrivals/);
+    expect(reason).toMatch(/14 is too short for Plain to take off \(1,600 m of 1,700 m\)/);
+    expect(reason).not.toMatch(/to land/);
     const stub = strip('stub', 72, 800, [{ designator: '07' }, { designator: '25' }]);
     expect(flow('24015KT', [stub])).toMatchObject(both());
     expect(flow('24015KT', [])).toMatchObject({
@@ -107,7 +110,7 @@ describe('flow by configurations', () => {
     // Neither holds: what is left is the headwind, and that is a tie.
     expect(gusty).toMatchObject({ ...both('main0', 'main1'), configuration: null });
     expect(gusty.reason).toMatch(
-      /^No configuration is within its limits: the ends named are by headwind alone, to be checked; Most headwind/,
+      /^No configuration is within its limits: the ends named are by wind and runways alone, to be checked; Beyond the limits of every runway: most headwind/,
     );
     expect(gusty.reason).toMatch(/25 has 22 kt of crosswind in the gusts, more than 15 kt/);
   });

@@ -1,0 +1,58 @@
+import type { Contents } from '../../survey/contents';
+import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
+import type { Problem } from '../../survey/problems';
+import { groundLine } from '../geometry/earth';
+import { middleOf } from '../geometry/middle-of';
+import { longestFlown } from '../traffic/runway-geometry';
+
+/** m below which two positions are one place, as paths have it. */
+const onePlace = 1e-3;
+
+/** Whether anything moves along a line; found at its first leg, so a track of a day costs nothing. */
+const hasLength = (line: readonly Position[]): boolean =>
+  line.some((position, i) => i > 0 && groundLine(line[i - 1] as Position, position).distance >= onePlace);
+
+/** Key: the line. Bound: one length a line. Life: the line's. */
+const lengths = new Memo<number>();
+
+const lengthOf = (line: readonly Position[]): number =>
+  lengths.get([line], () =>
+    line.reduce((sum, position, i) => sum + groundLine(line[i - 1] ?? position, position).distance, 0),
+  );
+
+/** What is drawn and has no meaning as a path: it is kept, nothing is computed from it, and that is said. */
+export function placeProblems({
+  flightPaths,
+  taxiRoutes,
+  aprons,
+}: Pick<Contents, 'flightPaths' | 'taxiRoutes' | 'aprons'>): Problem[] {
+  const aside = (id: string, reason: string): Problem => ({ id, reason, used: false });
+  return [
+    ...flightPaths
+      .filter(({ line }) => !hasLength(line))
+      .map(({ id }) =>
+        aside(id, 'All positions of the flight path are in one place. Drag one away, or delete the path.'),
+      ),
+    ...taxiRoutes.flatMap(({ id, line }) => {
+      if (!hasLength(line))
+        return [
+          aside(id, 'All positions of the taxi route are in one place. Drag one away, or delete the route.'),
+        ];
+      const length = lengthOf(line);
+      return length > longestFlown
+        ? [
+            aside(
+              id,
+              `The taxi route is ${Math.round(length / 1000)} km long, which no taxi route is. Check its positions.`,
+            ),
+          ]
+        : [];
+    }),
+    ...aprons
+      .filter(({ rings }) => !middleOf(rings[0] ?? []))
+      .map(({ id }) =>
+        aside(id, 'The corners of the apron enclose no area. Drag one away, or delete the apron.'),
+      ),
+  ];
+}

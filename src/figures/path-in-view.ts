@@ -1,0 +1,237 @@
+import type { Framing } from './optics/framing';
+import type { Eye } from './spot/eye-at';
+import type { PathSamples } from './traffic/samples';
+
+/** How much of the aircraft is in sight at each sample of a path, counted in its three points. */
+export interface InSight {
+  readonly inSight: Uint8Array;
+}
+const points = 3;
+
+/** Sine of the elevation above which the camera is rolled so that the fuselage lies along the long side. */
+const sinRollFrom = Math.sin((75 * Math.PI) / 180);
+
+/**
+ * A path as seen from an eye: what does not depend on the sun. East, north and up are those at the eye.
+ *
+ * Made to be used again for every path and spot: nothing is allocated while a spot is dragged. Where the aircraft
+ * is, is worked out for every sample at once; how it is turned and framed, which costs ten times as much, only for
+ * the samples that somebody asks for. Plain on purpose: thousands of samples pass within one pointer move (design,
+ * section 8).
+ */
+export class PathInView {
+  /** The aircraft's centre from the eye, in m, one entry a sample. */
+  east = new Float64Array(0);
+  north = new Float64Array(0);
+  up = new Float64Array(0);
+  range = new Float64Array(0);
+  count = 0;
+
+  #samples: PathSamples | null = null;
+  #eye: Eye | null = null;
+  #framing: Framing | null = null;
+  #sight: InSight | null = null;
+  #known = new Uint8Array(0);
+  #cosAspect = new Float64Array(0);
+  #focal = new Float64Array(0);
+  #leftEast = new Float64Array(0);
+  #leftNorth = new Float64Array(0);
+  #leftUp = new Float64Array(0);
+
+  /** Looks from an eye along a path; `sight` null on open ground. What is in view holds until the next call. */
+  look(samples: PathSamples, eye: Eye, framing: Framing, sight: InSight | null = null): void {
+    const { count, centre } = samples;
+    if (this.range.length < count) this.#grow(2 * count);
+    this.#samples = samples;
+    this.#eye = eye;
+    this.#framing = framing;
+    this.#sight = sight;
+    this.count = count;
+    this.#known.fill(0, 0, count);
+    const [px, py, pz] = eye.point;
+    const [ex, ey, ez] = eye.frame.east;
+    const [nx, ny, nz] = eye.frame.north;
+    const [ux, uy, uz] = eye.frame.up;
+    const { east, north, up, range } = this;
+    for (let i = 0, k = 0; i < count; i++, k += 3) {
+      const dx = (centre[k] as number) - px;
+      const dy = (centre[k + 1] as number) - py;
+      const dz = (centre[k + 2] as number) - pz;
+      east[i] = dx * ex + dy * ey + dz * ez;
+      north[i] = dx * nx + dy * ny + dz * nz;
+      up[i] = dx * ux + dy * uy + dz * uz;
+      range[i] = Math.sqrt(dx * dx + dy * dy + dz * dz);
+    }
+  }
+
+  /** Share of wheels, centre and fin tip that no obstacle and no terrain hides: 0 to 1. */
+  sightAt(i: number): number {
+    return this.#sight ? (this.#sight.inSight[i] as number) / points : 1;
+  }
+
+  /** Needed focal length in mm; NaN where the eye is inside the aircraft. */
+  focalAt(i: number): number {
+    if (this.#known[i] === 0) this.#frame(i);
+    return this.#focal[i] as number;
+  }
+
+  /**
+   * A focal length in mm that the needed one is certainly not below. The subject fits into a ball about its centre;
+   * from further away than its radius the ball cannot look larger than radius / (range - radius) to each side.
+   */
+  leastFocalAt(i: number): number {
+    const { radius, fill, sensorWidth, sensorHeight } = this.#framing as Framing;
+    return (fill * Math.min(sensorWidth, sensorHeight) * ((this.range[i] as number) - radius)) / (2 * radius);
+  }
+
+  /** Cosine of the aspect; NaN where the heading is not known. */
+  cosAspectAt(i: number): number {
+    if (this.#known[i] === 0) this.#frame(i);
+    return this.#cosAspect[i] as number;
+  }
+
+  /** Dot product of a vector (east, north, up at the eye) with the level direction to the aircraft's left. */
+  leftwardsAt(i: number, east: number, north: number, up: number): number {
+    if (this.#known[i] === 0) this.#frame(i);
+    return (
+      (this.#leftEast[i] as number) * east +
+      (this.#leftNorth[i] as number) * north +
+      (this.#leftUp[i] as number) * up
+    );
+  }
+
+  #grow(capacity: number): void {
+    const array = () => new Float64Array(capacity);
+    this.east = array();
+    this.north = array();
+    this.up = array();
+    this.range = array();
+    this.#cosAspect = array();
+    this.#focal = array();
+    this.#leftEast = array();
+    this.#leftNorth = array();
+    this.#leftUp = array();
+    this.#known = new Uint8Array(capacity);
+  }
+
+  /**
+   * How the aircraft is turned at a sample, and the focal length that frames it: that of a level pinhole camera whose
+   * axis meets the aircraft's centre. The subject's points (`FramedPoints`) are projected, and the shorter of the two focal
+   * lengths counts that let the projected width and the projected height each take `fill` of the sensor.
+   */
+  #frame(i: number): void {
+    const { forward, up: upward, slope, attitude, headingKnown } = this.#samples as PathSamples;
+    const eye = this.#eye as Eye;
+    const framing = this.#framing as Framing;
+    this.#known[i] = 1;
+    const [ex, ey, ez] = eye.frame.east;
+    const [nx, ny, nz] = eye.frame.north;
+    const [ux, uy, uz] = eye.frame.up;
+    const e = this.east[i] as number;
+    const n = this.north[i] as number;
+    const u = this.up[i] as number;
+    const range = this.range[i] as number;
+
+    // Track and local up of the aircraft, seen from the eye.
+    const k = 3 * i;
+    const hx = forward[k] as number;
+    const hy = forward[k + 1] as number;
+    const hz = forward[k + 2] as number;
+    const away = Math.sqrt(e * e + n * n);
+    const he = headingKnown || away === 0 ? hx * ex + hy * ey + hz * ez : n / away;
+    const hn = headingKnown || away === 0 ? hx * nx + hy * ny + hz * nz : -e / away;
+    const hu = headingKnown || away === 0 ? hx * ux + hy * uy + hz * uz : 0;
+    const vx = upward[k] as number;
+    const vy = upward[k + 1] as number;
+    const vz = upward[k + 2] as number;
+    const ve = vx * ex + vy * ey + vz * ez;
+    const vn = vx * nx + vy * ny + vz * nz;
+    const vu = vx * ux + vy * uy + vz * uz;
+    // Left is up x forward.
+    const le = vn * hu - vu * hn;
+    const ln = vu * he - ve * hu;
+    const lu = ve * hn - vn * he;
+    this.#leftEast[i] = le;
+    this.#leftNorth[i] = ln;
+    this.#leftUp[i] = lu;
+
+    const rise = slope[i] as number;
+    const run = Math.sqrt(1 + rise * rise);
+    this.#cosAspect[i] = !headingKnown
+      ? NaN
+      : -((he + ve * rise) * e + (hn + vn * rise) * n + (hu + vu * rise) * u) / (run * range);
+
+    // Nose and body-up, turned by the nose attitude.
+    const pitch = attitude[i] as number;
+    const c = Math.cos(pitch);
+    const s = Math.sin(pitch);
+    const be = c * he + s * ve;
+    const bn = c * hn + s * vn;
+    const bu = c * hu + s * vu;
+    const te = c * ve - s * he;
+    const tn = c * vn - s * hn;
+    const tu = c * vu - s * hu;
+
+    // Camera: forward to the centre, right level, top square to both.
+    const fe = e / range;
+    const fn = n / range;
+    const fu = u / range;
+    const ground = Math.sqrt(fe * fe + fn * fn);
+    // Straight overhead there is no level right; any will do, since the camera is rolled there.
+    let re = ground > 0 ? fn / ground : 1;
+    let rn = ground > 0 ? -fe / ground : 0;
+    let ru = 0;
+    if (Math.abs(fu) > sinRollFrom) {
+      const inLine = be * fe + bn * fn + bu * fu;
+      const we = be - inLine * fe;
+      const wn = bn - inLine * fn;
+      const wu = bu - inLine * fu;
+      const w = Math.sqrt(we * we + wn * wn + wu * wu);
+      if (w > 0) {
+        re = we / w;
+        rn = wn / w;
+        ru = wu / w;
+      }
+    }
+    const qe = rn * fu - ru * fn;
+    const qn = ru * fe - re * fu;
+    const qu = re * fn - rn * fe;
+
+    // Body axes in camera axes: right, top, forward.
+    const br = be * re + bn * rn + bu * ru;
+    const bq = be * qe + bn * qn + bu * qu;
+    const bf = be * fe + bn * fn + bu * fu;
+    const lr = le * re + ln * rn + lu * ru;
+    const lq = le * qe + ln * qn + lu * qu;
+    const lf = le * fe + ln * fn + lu * fu;
+    const tr = te * re + tn * rn + tu * ru;
+    const tq = te * qe + tn * qn + tu * qu;
+    const tf = te * fe + tn * fn + tu * fu;
+
+    // A point behind the lens means that the eye is inside the aircraft. The axis meets the centre, which always counts.
+    const { points, counts } = headingKnown ? framing.facing : framing.anyWay;
+    let left = 0;
+    let right = 0;
+    let low = 0;
+    let high = 0;
+    for (let p = 0, at = 0; p < counts.length; p++, at += 3) {
+      const x = points[at] as number;
+      const y = points[at + 1] as number;
+      const z = points[at + 2] as number;
+      const depth = range + x * bf + y * lf + z * tf;
+      if (!(depth > 0)) {
+        this.#focal[i] = NaN;
+        return;
+      }
+      if (counts[p] === 0) continue;
+      const across = (x * br + y * lr + z * tr) / depth;
+      const above = (x * bq + y * lq + z * tq) / depth;
+      if (across < left) left = across;
+      if (across > right) right = across;
+      if (above < low) low = above;
+      if (above > high) high = above;
+    }
+    const byWidth = framing.sensorWidth / (right - left);
+    this.#focal[i] = framing.fill * Math.min(byWidth, framing.sensorHeight / (high - low));
+  }
+}

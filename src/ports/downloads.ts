@@ -1,0 +1,9 @@
+import type { CalendarEntry } from '../exports/calendar';
+
+/** What is taken along as files: built by services/downloads.ts, which knows exports and files. */
+export interface Downloads {
+  /** As a calendar file: by the browser's file access, or as a download. */
+  save(entries: readonly CalendarEntry[]): Promise<void>;
+  /** As a PNG file, in the same way. Null, or why it could not be saved. */
+  savePicture(picture: Promise<Blob>, name: string): Promise<string | null>;
+}

@@ -1,7 +1,0 @@
-import type { CalendarEntry } from '../exports/calendar';
-
-/** What of the plan is taken along as files: built by plan-files.ts, which knows exports and files. */
-export interface PlanFiles {
-  /** As a calendar file: by the browser's file access, or as a download. */
-  save(entries: readonly CalendarEntry[]): Promise<void>;
-}

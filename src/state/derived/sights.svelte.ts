@@ -1,0 +1,99 @@
+import { sightProfile } from '../../figures/sight/profile';
+import type { ElevationGrid } from '../../figures/sight/terrain';
+import { allSpotFigures } from '../../figures/spot-figures';
+import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
+import { inspectPath } from '../../figures/spot/inspect-path';
+import { outlookOf } from '../../figures/outlook';
+import { Scratch } from '../../figures/scratch';
+import { pathsOf } from '../../figures/traffic/paths';
+import type { Contents } from '../../survey/contents';
+import type { Selection, Shown } from '../view.svelte';
+import type { Day } from './day.svelte';
+import type { Flow } from './flow.svelte';
+
+interface Ground {
+  readonly contents: Contents;
+  readonly terrain: ElevationGrid | null;
+}
+
+/** What is seen of the aircraft: their paths, the spots' figures of them, and the sample that is inspected. */
+export class Sights {
+  readonly #survey: Ground;
+  readonly #day: Day;
+  readonly #flow: Flow;
+  readonly #selection: Selection;
+  readonly #shown: Shown;
+  /** Room to work in for all spots, one after the other. */
+  readonly #scratch = new Scratch();
+
+  constructor(
+    survey: Ground,
+    day: Day,
+    flow: Flow,
+    { selection, shown }: { readonly selection: Selection; readonly shown: Shown },
+  ) {
+    this.#survey = survey;
+    this.#day = day;
+    this.#flow = flow;
+    this.#selection = selection;
+    this.#shown = shown;
+  }
+
+  readonly #wanted = $derived.by(() => {
+    const { arrivals, departures } = this.#flow.inUse;
+    const { circuits, everyEnd, onTheGround } = this.#shown.paths;
+    const has = (list: typeof arrivals, runway: string | null, end: number | null) =>
+      everyEnd || list.some((e) => e.runway === runway && e.end === end);
+    return (kind: string, runway: string | null, end: number | null) => {
+      if (kind === 'arrival') return has(arrivals, runway, end);
+      if (kind === 'departure') return has(departures, runway, end);
+      if (kind === 'circuit') return circuits && (has(arrivals, runway, end) || has(departures, runway, end));
+      if (kind === 'taxi' || kind === 'parked') return onTheGround;
+      return true;
+    };
+  });
+  /** The paths that are drawn and looked at. */
+  readonly paths = $derived.by(() => pathsOf(this.#survey.contents, this.#wanted, this.#survey.terrain));
+  readonly outlook = $derived.by(() => outlookOf(this.#survey.contents, this.#survey.terrain));
+
+  /** Figures of every spot at moment A and B, in the survey's order. */
+  readonly spots = $derived.by(() => {
+    const { contents, terrain } = this.#survey;
+    const { instantA, instantB } = this.#day;
+    const figures = allSpotFigures(contents, this.paths, [instantA, instantB], terrain, this.#scratch);
+    return contents.spots.map((spot, i) => {
+      const [a, b] = figures[i] ?? [];
+      if (!a || !b) throw new Error('expected figures for two moments');
+      return { spot, a, b };
+    });
+  });
+
+  readonly selected = $derived.by(() => this.spots.find((s) => s.spot.id === this.#selection.id) ?? null);
+
+  /** Needed focal length along each drawn path from the selected spot, in mm, infinite where it is out of reach; null without a spot. */
+  readonly focalLengths = $derived.by(() => {
+    const spot = this.selected;
+    return spot ? this.paths.map((path, i) => focalLengthsAlong(path, spot.a.paths[i])) : null;
+  });
+
+  /** The inspected sample at both moments, from the selected spot. */
+  readonly inspected = $derived.by(() => {
+    const { inspected } = this.#selection;
+    const spot = this.selected?.spot;
+    const path = this.paths.find((p) => p.ref.path === inspected?.path);
+    if (!inspected || !spot || !path) return null;
+    const at = (instant: number) =>
+      inspectPath(spot, path, inspected.station, this.outlook, instant, this.#scratch);
+    return { path, a: at(this.#day.instantA), b: at(this.#day.instantB) };
+  });
+
+  /** The side view along the line of sight to the inspected sample; null while nobody looks at it. */
+  readonly sightLine = $derived.by(() => {
+    const spot = this.selected?.spot;
+    if (!this.#selection.sightLine || !this.inspected || !spot) return null;
+    const { path, a } = this.inspected;
+    const index = path.samples.station.indexOf(a.station);
+    const profile = sightProfile(spot, path, index, this.outlook, this.#day.instantA);
+    return { path, index, sample: a, profile };
+  });
+}

@@ -1,0 +1,49 @@
+import type { Position } from './document';
+
+/** The IANA name of the time zone in which a place lies; null while that is not known. */
+export type ZoneAt = (position: Position) => string | null;
+
+/** Whether a clock can be set by it. */
+export function isZone(name: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Where a survey's zone is from: its own word, the place it lies at, or neither. */
+export type ZoneFrom = 'stated' | 'place' | 'nowhere';
+
+export interface SiteZone {
+  /** One that exists. */
+  readonly timeZone: string;
+  readonly timeZoneFrom: ZoneFrom;
+  /** What is to be said of it, or null. */
+  readonly doubt: string | null;
+}
+
+/**
+ * The zone whose clock a survey goes by: its own, else that of the place. Without a place, or without anybody who knows
+ * where zones lie, it is UTC. `stated`: as the survey has it, null for no word; `place`: null where nothing is drawn.
+ */
+export function siteZone(stated: string | null, place: Position | null, zoneAt: ZoneAt | null): SiteZone {
+  if (stated !== null && isZone(stated)) return { timeZone: stated, timeZoneFrom: 'stated', doubt: null };
+  const found = place && zoneAt ? zoneAt(place) : null;
+  const timeZone = found ?? 'UTC';
+  const timeZoneFrom = found === null ? 'nowhere' : 'place';
+  const where = found === null ? '' : ', where the airfield lies,';
+  if (stated !== null)
+    return {
+      timeZone,
+      timeZoneFrom,
+      doubt: `sunside.site.timeZone: there is no time zone "${stated}"; ${timeZone}${where} is used instead`,
+    };
+  // Nothing is drawn yet, or it is being looked up: there is nothing to doubt.
+  const doubt =
+    found === null
+      ? null
+      : `sunside.site.timeZone: expected a time zone, got nothing; ${timeZone}${where} is used`;
+  return { timeZone, timeZoneFrom, doubt };
+}

@@ -1,0 +1,120 @@
+import { createContext } from 'svelte';
+import type { Airfields } from '../ports/airfields';
+import type { BaseMaps } from '../ports/base-maps';
+import type { Files } from '../ports/files';
+import type { GroundHeights } from '../ports/ground-heights';
+import type { GroundPlan } from '../ports/ground-plan';
+import type { Imports } from '../ports/imports';
+import type { MapControl } from '../ports/map-control';
+import type { MovementLists } from '../ports/movement-lists';
+import type { PastWinds } from '../ports/past-winds';
+import type { Downloads } from '../ports/downloads';
+import type { Program } from '../ports/program';
+import type { Tables } from '../ports/tables';
+import type { WeatherReader } from '../ports/weather';
+import type { Answers } from '../state/answers';
+import type { Derived } from '../state/derived.svelte';
+import type { SurveyDocument } from '../state/document.svelte';
+import type { Look } from '../state/look.svelte';
+import type { Preferences } from '../state/preferences.svelte';
+import type { Terrain } from '../state/terrain.svelte';
+import type { View } from '../state/view.svelte';
+import type { Formats } from './formats';
+
+/** The open survey, to be read and edited. */
+export type Editing = Pick<
+  SurveyDocument,
+  'id' | 'survey' | 'readOnly' | 'perform' | 'replace' | 'cancel' | 'choose'
+>;
+/** What was done to it, to be taken back. */
+export type Steps = Pick<SurveyDocument, 'undo' | 'redo' | 'undoLabel' | 'redoLabel'>;
+/** What follows from it, in groups. */
+export type Figures = Pick<
+  Derived,
+  'contents' | 'terrain' | 'day' | 'light' | 'airfield' | 'flow' | 'sights'
+>;
+/** What is chosen and looked at. */
+export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot'>;
+/** The quiet line for the user. */
+export type Notices = Pick<View, 'notice' | 'noticeActions' | 'offer'>;
+
+/** The map, once it is there. */
+export interface MapSeat {
+  control: MapControl | null;
+  /** Grows with every move of the camera: what is placed by screen position is placed anew. */
+  tick: number;
+}
+
+/** Who reads the page: figures printed and read back as they prefer, and the look that they asked for. */
+export interface Reader {
+  readonly format: Formats;
+  readonly look: Look;
+  readonly preferences: Preferences;
+}
+
+/** Where data comes into the survey from. */
+export interface Sources {
+  readonly airfields: Airfields;
+  readonly imports: Imports;
+  readonly movements: MovementLists;
+  readonly pastWinds: PastWinds;
+  readonly tables: Tables;
+  readonly weather: WeatherReader;
+}
+
+/** What lies under the survey and is not in it. */
+export interface Land {
+  readonly bases: BaseMaps;
+  readonly heights: GroundHeights;
+  readonly terrain: Terrain;
+  /** The ground plan of the open survey's neighbourhood, null where there is none. */
+  readonly groundPlan: GroundPlan | null;
+}
+
+/** All that components can ask for. Each takes the contexts that it uses; only the composition root has the list. */
+export interface Contexts {
+  readonly editing: Editing;
+  readonly steps: Steps;
+  readonly figures: Figures;
+  readonly answers: Answers;
+  readonly view: Looking;
+  readonly notices: Notices;
+  readonly map: MapSeat;
+  readonly reader: Reader;
+  readonly files: Files;
+  readonly sources: Sources;
+  readonly land: Land;
+  readonly downloads: Downloads;
+  readonly program: Program;
+}
+
+export const [getEditing, setEditing] = createContext<Editing>();
+export const [getSteps, setSteps] = createContext<Steps>();
+export const [getFigures, setFigures] = createContext<Figures>();
+export const [getAnswers, setAnswers] = createContext<Answers>();
+export const [getView, setView] = createContext<Looking>();
+export const [getNotices, setNotices] = createContext<Notices>();
+export const [getMap, setMap] = createContext<MapSeat>();
+export const [getReader, setReader] = createContext<Reader>();
+export const [getFiles, setFiles] = createContext<Files>();
+export const [getSources, setSources] = createContext<Sources>();
+export const [getLand, setLand] = createContext<Land>();
+export const [getDownloads, setDownloads] = createContext<Downloads>();
+export const [getProgram, setProgram] = createContext<Program>();
+
+/** Called once, above the page. */
+export function provide(handed: Contexts): void {
+  setEditing(handed.editing);
+  setSteps(handed.steps);
+  setFigures(handed.figures);
+  setAnswers(handed.answers);
+  setView(handed.view);
+  setNotices(handed.notices);
+  setMap(handed.map);
+  setReader(handed.reader);
+  setFiles(handed.files);
+  setSources(handed.sources);
+  setLand(handed.land);
+  setDownloads(handed.downloads);
+  setProgram(handed.program);
+}

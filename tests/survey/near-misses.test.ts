@@ -1,0 +1,267 @@
+import { describe, expect, it } from 'vitest';
+import { figuresFor } from '../../src/figures/figures-for';
+import { momentsOf } from '../../src/figures/light/moments';
+import { readContents } from '../../src/survey/contents';
+import { kinds, type Kind } from '../../src/survey/kinds';
+import { saveSurvey } from '../../src/survey/save';
+import { contentsOf, feature, opened, plainKit, plainSubject, surveyText } from '../support/contents';
+
+type Value = unknown;
+type Path = readonly (string | number)[];
+
+/** Values that look right, are nearly right, or are of another sort. */
+const nearMisses: readonly Value[] = [
+  ...['2026-02-30', '2026-02-29', '0000-00-00', '2026-13-01', '99999-01-01', '-000001-01-01', '1582-10-10'],
+  ...['24:00', '23:60', '25:61', '2026-02-30T10:00:00Z', '2026-06-21T25:00:00Z', '+275760-09-13T00:00:01Z'],
+  ...['', ' ', '0', 'null', 'Europe/Tolverby', 'x'.repeat(400), '\u0000', '🛩'],
+  ...[0, -0, -1, 1e-320, 0.1 + 0.2, 13, 361, 1e9, 1e308, -1e308, 2 ** 53],
+  ...[null, true, false, [], {}, [null], [[]], [{}], { key: 1 }, [0, 1, 2], ['a', 'a']],
+];
+
+const [a, b, c] = [
+  [18.17, 50.93],
+  [18.19, 50.94],
+  [18.18, 50.95],
+] as const;
+const coordinates = { Point: a, LineString: [a, b], Polygon: [[a, b, c, a]] } as const;
+
+/** A feature of every kind and shape, with every member that the design names. */
+const properties: Readonly<Record<Kind, object>> = {
+  runway: {
+    name: '07/25',
+    width: 30,
+    surface: 'asphalt',
+    doubts: ['odd'],
+    ends: [
+      {
+        designator: '07',
+        elevation: 100,
+        displaced: 50,
+        glide: 3,
+        crossingHeight: 15,
+        circuit: 'left',
+        closed: false,
+      },
+      { designator: '25' },
+    ],
+  },
+  'standing-spot': {
+    name: 'Spot',
+    eyeHeight: 1.7,
+    ground: 100,
+    notes: 'n',
+    access: {
+      status: 'ask',
+      contact: 'c',
+      hours: 'h',
+      ladder: true,
+      parking: 'p',
+      checkedOn: '2026-06-21',
+      permission: {
+        askedOn: '2026-06-01',
+        answer: 'granted',
+        by: 'x',
+        from: '2026-06-01',
+        until: '2026-07-01',
+        reference: 'r',
+      },
+    },
+  },
+  'taxi-route': { name: 'A', heading: 90 },
+  apron: { name: 'Apron', heading: 90 },
+  'no-go': { name: 'N', reason: 'r' },
+  obstacle: {
+    name: 'O',
+    height: 5,
+    base: 100,
+    sight: 'hedge',
+    leafMonths: [5, 6],
+    heightFrom: 'map',
+    underside: 1,
+    width: 2,
+    standOn: true,
+  },
+  'flight-path': {
+    name: 'F',
+    heights: [300, 200],
+    times: ['2026-06-21T17:00:00Z', '2026-06-21T17:00:20Z'],
+    source: 'recorded',
+  },
+  'ground-use': { name: 'G', use: 'road', access: 'public' },
+  'log-entry': { time: '2026-06-21T17:00:00Z', spot: 's', kept: 3 },
+};
+const features = (Object.keys(kinds) as Kind[]).flatMap((kind) =>
+  kinds[kind].shapes.map((shape) =>
+    feature(`${kind} ${shape}`, kind, shape, coordinates[shape], { ...properties[kind] }),
+  ),
+);
+const sunside = {
+  version: 1,
+  site: {
+    name: 'Tolverby',
+    icao: null,
+    elevation: 100,
+    timeZone: 'Europe/Berlin',
+    reference: [18.17, 50.93],
+    frequencies: [{ use: 'tower', name: 'x', mhz: 118.5 }],
+  },
+  kit: plainKit,
+  subjects: [{ ...plainSubject, tailSpan: 9 }],
+  current: { subject: 'plain', body: 'full', lenses: ['a'] },
+  moments: {
+    date: '2026-06-21',
+    a: '08:00',
+    b: '18:00',
+    aRule: { event: 'sunrise', minutes: 30 },
+    bRule: null,
+  },
+  sky: [{ date: '2026-06-21', direct: 0.5, visibility: 8000 }],
+  rules: { photography: 'ask', radio: 'allowed', checkedOn: '2026-06-21', hours: 'Mo-Fr 09:00-17:00' },
+  flow: {
+    configurations: [
+      {
+        name: 'West',
+        arrivals: [{ runway: 'runway LineString', end: 0 }],
+        departures: [],
+        hours: '06:00-22:00',
+        maxTailwindKt: 5,
+        maxCrosswindKt: 15,
+      },
+    ],
+    calm: 'West',
+  },
+  weather: {
+    text: '24010KT',
+    entered: '2026-06-21T06:00:00Z',
+    source: 'typed',
+    follow: true,
+    observed: '2026-06-21T06:00:00Z',
+    winds: [{ from: '2026-06-21T06:00:00Z', to: '2026-06-21T20:00:00Z', direction: 240, speedKt: 10 }],
+  },
+  movements: [{ id: 'm', date: '2026-06-21', time: '14:25', use: 'arrival', type: 'A', runway: '07' }],
+  plan: {
+    moves: [{ between: ['a', 'b'], minutes: 4 }],
+    chosen: [{ spot: 'a', path: 'p', from: '2026-06-21T17:00:00Z', to: '2026-06-21T18:00:00Z' }],
+  },
+  windRecord: {
+    source: 'x',
+    from: '2021-01-01',
+    to: '2021-12-31',
+    timeZone: 'UTC',
+    observations: 1,
+    unread: 0,
+    classes: [],
+    counts: [],
+  },
+};
+const whole = { type: 'FeatureCollection', sunside, features };
+
+/** Every place in a value, lists and objects included. */
+function placesIn(value: Value, at: Path = []): Path[] {
+  const inside =
+    typeof value === 'object' && value !== null
+      ? Object.entries(value).flatMap(([key, member]) =>
+          placesIn(member, [...at, Array.isArray(value) ? Number(key) : key]),
+        )
+      : [];
+  return at.length === 0 ? inside : [at, ...inside];
+}
+
+/** The value with another one at a place. */
+function withAt(value: Value, [key, ...rest]: Path, put: Value): Value {
+  if (key === undefined) return put;
+  const member = (value as Record<string | number, Value>)[key];
+  const changed = withAt(member, rest, put);
+  return Array.isArray(value)
+    ? (value as readonly Value[]).with(key as number, changed)
+    : { ...(value as object), [key]: changed };
+}
+
+/** The engine's own words and valibot's: none of them is for a photographer. */
+const rawWords = /Invalid|Expected|undefined|NaN|received|\[object/;
+
+function holds(text: string, place: string): void {
+  const survey = opened(text);
+  const contents = readContents(survey);
+  const now = Date.UTC(2026, 5, 21, 12);
+  const { a: instant, day } = momentsOf(contents, now);
+  expect(Number.isFinite(instant) && day.to > day.from, place).toBe(true);
+  const figures = figuresFor(contents, instant);
+  for (const { reason } of [...contents.problems, ...figures.problems])
+    expect(reason, place).not.toMatch(rawWords);
+  const saved = saveSurvey(survey);
+  expect(saveSurvey(opened(saved)), place).toBe(saved);
+}
+
+describe('[S320] near misses: nothing throws, nothing is lost, every message is plain', () => {
+  const small = { ...whole, features: [] };
+  const members = placesIn(sunside).map((place) => ['sunside', ...place] as Path);
+  it.each([...new Set(members.map(([, member]) => String(member)))])('in sunside.%s', (member) => {
+    for (const place of members.filter(([, m]) => m === member))
+      for (const value of nearMisses)
+        holds(JSON.stringify(withAt(small, place, value)), `${place.join('.')} = ${JSON.stringify(value)}`);
+  });
+
+  it.each(features.map(({ id }) => id))('in a %s', (id) => {
+    const one = features.find((f) => f.id === id);
+    for (const place of placesIn({ properties: one?.properties, geometry: one?.geometry }))
+      for (const value of nearMisses) {
+        // Of a kind that is not there nothing is read.
+        if (place.at(-1) === 'kind') continue;
+        holds(
+          surveyText([withAt(one, place, value)], { site: sunside.site, kit: plainKit }),
+          `${id} ${place.join('.')} = ${JSON.stringify(value)}`,
+        );
+      }
+  });
+});
+
+describe('[S321] what is doubtful says where it is, what it is and what is done', () => {
+  const reasons = (members: object) => contentsOf([], members as never).problems.map((p) => p.reason);
+  it.each([
+    [
+      { moments: { date: '2026-02-30' } },
+      'sunside.moments.date: expected a date of the calendar like 2026-06-21, from 1900 to 2199, got "2026-02-30"; null is used instead',
+    ],
+    [
+      { movements: [{ id: 'm', time: '25:00', use: 'arrival' }] },
+      'sunside.movements.0.time: expected a time of day like 18:30, got "25:00"',
+    ],
+    [
+      { movements: [{ id: 'm', use: 'arrival' }] },
+      'sunside.movements.0.time: expected a movement: {id, time, use}, got nothing',
+    ],
+    [
+      { plan: { chosen: [{ spot: 'a', path: 'p', from: '2026-02-30T10:00:00Z', to: 'x' }] } },
+      'sunside.plan.chosen.0.from: expected an instant that exists, like 2026-06-21T17:00:00Z, got "2026-02-30T10:00:00Z"; [] is used instead',
+    ],
+    [
+      { subjects: [{ ...plainSubject, approachSpeed: undefined }] },
+      /^sunside\.subjects\.0\.approachSpeed: expected a number from 1 to 400 m\/s, got nothing; \d+ is used instead, as of the .*, which is nearest in size$/,
+    ],
+    [
+      { subjects: [{ ...plainSubject, span: undefined }] },
+      'sunside.subjects.0.span: expected a number from 0.5 to 150 m, got nothing',
+    ],
+  ])('%j', (members, reason) => {
+    expect(reasons(members)).toContainEqual(
+      typeof reason === 'string' ? reason : expect.stringMatching(reason),
+    );
+  });
+
+  it('a subject without performance is not set aside, and takes that of its propulsion and size', () => {
+    const bare = { key: 'b', length: 9, span: 11, height: 3, propulsion: 'propeller' };
+    const { subject } = contentsOf([], { subjects: [bare] });
+    expect(subject).toMatchObject(bare);
+    expect(subject.approachSpeed).toBeGreaterThan(20);
+    expect(subject.approachSpeed).toBeLessThan(50);
+    const jet = contentsOf([], { subjects: [{ ...bare, propulsion: 'jet', span: 60, length: 70 }] }).subject;
+    expect(jet.approachSpeed).toBeGreaterThan(60);
+  });
+});
+
+it('[S322] a number as id is listed', () => {
+  const survey = { type: 'FeatureCollection', features: [{ ...features[0], id: 7 }] };
+  const contents = opened(JSON.stringify(survey));
+  expect(contents.features[0]?.id).toBe('7');
+});
