@@ -116,3 +116,6 @@ export function minuteOfDay(instant: number, zone: string): number {
 /** ms by which the clock of a zone is ahead of UTC at an instant. */
 export const offsetMs = (instant: number, zone: string): number =>
   zoned(instant, zone).offsetNanoseconds / 1e6;
+
+/** The day of the week of a date, 0 Monday to 6 Sunday. */
+export const weekdayOf = (date: string): number => Temporal.PlainDate.from(date).dayOfWeek - 1;

@@ -4,6 +4,7 @@ import type { Movement } from '../../survey/schema/movement';
 import type { EndRef } from '../../survey/schema/site';
 import type { Subject } from '../../survey/schema/subject';
 import { verdictFor } from '../optics/verdict';
+import { mayStand } from '../access/may-stand';
 import { standingOf } from '../plan/standing';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
@@ -58,7 +59,6 @@ export class MovementLooks {
   readonly #views = new Map<string, StillView | null>();
   readonly #paths = new Map<string, Path | null>();
   readonly #scratch = new Scratch();
-  readonly #standing: ReadonlyMap<string, ReturnType<typeof standingOf>>;
 
   /** `inUse`: the ends chosen, for moments of which the survey tells no wind, or whose wind the ends do not follow. */
   constructor(
@@ -69,7 +69,6 @@ export class MovementLooks {
     this.#contents = contents;
     this.#inUse = inUse;
     this.#terrain = terrain;
-    this.#standing = new Map(contents.spots.map((spot) => [spot.id, standingOf(spot, contents)]));
   }
 
   /** One movement at an instant (ms since 1970, UTC). */
@@ -93,6 +92,13 @@ export class MovementLooks {
     };
   }
 
+  /** Nobody stands where it is shut at that time. */
+  #standing(spot: StandingSpot, instant: number) {
+    return mayStand(spot, this.#contents, instant).open
+      ? standingOf(spot, this.#contents, instant)
+      : 'nobody';
+  }
+
   #best(movement: Movement, subject: Subject, refs: readonly EndRef[], instant: number): BestPlace | null {
     const { spots, kit, body } = this.#contents;
     let best: Omit<BestPlace, 'lens'> | null = null;
@@ -100,7 +106,7 @@ export class MovementLooks {
       const path = this.#path(subject, ref, movement.use);
       if (!path) continue;
       for (const spot of spots) {
-        const standing = this.#standing.get(spot.id);
+        const standing = this.#standing(spot, instant);
         const view = standing === 'nobody' ? null : this.#view(subject, path, spot, instant);
         if (!view?.usable || !view.inSight) continue;
         const reading = readRow(view, spot.position, instant);

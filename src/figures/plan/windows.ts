@@ -10,7 +10,8 @@ import { weightAt } from './due';
 import { isFlown, type FlowSpan } from './flow-spans';
 
 /** What brings a window to its end, as far as it is one thing. */
-export type WindowEnd = 'sun-down' | 'overhead' | 'glare' | 'light' | 'haze' | 'flow' | 'day' | 'other';
+export type WindowEnd =
+  'sun-down' | 'overhead' | 'glare' | 'light' | 'haze' | 'flow' | 'hours' | 'day' | 'other';
 
 /** A stretch of time in which a spot is worth standing at for one path. */
 export interface PlanWindow {
@@ -46,17 +47,17 @@ export const gainOf = (total: number): number =>
   total <= worthwhileFrom + edge ? 0 : (total - worthwhileFrom) / (1 - worthwhileFrom);
 
 /**
- * What each step of a row is worth: nothing in glare, hidden, or while the path is not flown; more while something is
+ * What each step of a row is worth: nothing in glare, hidden, out of hours, or while the path is not flown; more while something is
  * due on it. `due`: what is due on this path.
  */
 export function gains(
-  { light, path }: DayRow,
+  { light, path, shut }: DayRow,
   from: number,
   spans: readonly FlowSpan[],
   due: readonly DueMovement[],
 ): Float64Array {
   return Float64Array.from(light.total, (total, i) => {
-    if (light.glare[i] === 1 || light.blocked[i] === 1) return 0;
+    if (light.glare[i] === 1 || light.blocked[i] === 1 || shut?.[i] === 1) return 0;
     const gain = gainOf(total);
     const instant = from + (i + 0.5) * stepMs;
     return gain > 0 && isFlown(spans, path.ref, instant) ? gain * weightAt(due, instant) : 0;
@@ -135,12 +136,13 @@ export function windowOf(
 
 /** What changes at the step after a window. */
 function endOf(
-  { light, view, spot, path }: DayRow,
+  { light, view, spot, path, shut }: DayRow,
   from: number,
   after: number,
   spans: readonly FlowSpan[],
 ): WindowEnd {
   if (after >= light.total.length) return 'day';
+  if (shut?.[after] === 1) return 'hours';
   if (!isFlown(spans, path.ref, from + (after + 0.5) * stepMs)) return 'flow';
   const name = lightCodes[light.light[after] as number];
   if (name === 'dark' || name === 'civil-twilight') return 'sun-down';

@@ -2,6 +2,7 @@ import type { Contents } from '../../survey/contents';
 import { Memo } from '../../survey/memo';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { evenSteps, type Day } from '../../time/day-share';
+import { shutSteps } from '../access/shut-steps';
 import { standingOf, type Standing } from '../plan/standing';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
@@ -19,6 +20,8 @@ export interface DayRow {
   readonly spot: StandingSpot;
   readonly path: Path;
   readonly standing: Standing;
+  /** 1 at each step outside the hours of the spot; null where none are known. */
+  readonly shut: Uint8Array | null;
   readonly view: StillView;
   readonly light: LightRow;
   readonly runs: readonly LightRun[];
@@ -43,12 +46,13 @@ export function dayRows(
   scratch: Scratch = new Scratch(),
 ): DayRow[] {
   return contents.spots.flatMap((spot) => {
-    const standing = standingOf(spot, contents);
+    const standing = standingOf(spot, contents, day.from);
+    const shut = shutSteps(spot, contents, evenSteps(day, dayStepMinutes));
     return keptViews(spot, paths, contents, day.from, terrain, scratch).flatMap((view, i) => {
       const path = paths[i];
       if (!path) return [];
       const light = kept.get([view, spot, day.from, day.to], () => lightOf(view, spot, day));
-      return [{ key: `${spot.id} ${path.ref.path}`, spot, path, standing, view, ...light }];
+      return [{ key: `${spot.id} ${path.ref.path}`, spot, path, standing, shut, view, ...light }];
     });
   });
 }

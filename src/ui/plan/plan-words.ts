@@ -17,6 +17,7 @@ const endWords: Readonly<Record<WindowEnd, string>> = {
   light: 'until the light falls off',
   haze: 'until heat haze spoils it',
   flow: 'until other ends come into use',
+  hours: 'until it closes',
   day: 'to midnight',
   other: '',
 };
