@@ -2,7 +2,7 @@ import { closeSync, openSync, readdirSync, readSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { findPasses, type Pass } from '../figures/log/find-passes';
 import { frameOf, type Frame } from '../figures/log/frame-time';
-import { unreadPhoto, type PhotoRecord } from '../figures/log/photo-record';
+import { unreadPhoto, type PhotoRecord } from '../survey/photo-record';
 import { predictPass } from '../figures/log/predict';
 import type { EndsByUse } from '../figures/movements/ends-of';
 import type { ElevationGrid } from '../figures/sight/terrain';

@@ -1,4 +1,4 @@
-import type { PhotoRecord } from '../figures/log/photo-record';
+import type { PhotoRecord } from '../survey/photo-record';
 import type { LogEntry } from '../survey/schema/log-entry';
 
 /** Photographs on this device: built by services/photographs.ts, which knows imports and files. */

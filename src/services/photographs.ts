@@ -1,4 +1,4 @@
-import type { PhotoRecord } from '../figures/log/photo-record';
+import type { PhotoRecord } from '../survey/photo-record';
 import type { PhotosAnswer, PhotosRequest } from '../imports/photos/messages';
 import type { Photographs } from '../ports/photographs';
 import { pickFiles, saveFile } from '../storage/files';

@@ -1,3 +1,6 @@
+import { pathsOf } from '../figures/traffic/paths';
+import type { PathKind } from '../figures/types';
+import type { EndIndex } from '../survey/schema/runway';
 import { servedBy, type Served } from '../figures/optics/lens-fit';
 import { verdictFor } from '../figures/optics/verdict';
 import { meshWithin } from '../figures/practice';
@@ -55,6 +58,14 @@ export class Answers {
     const spot = sights.selected?.spot;
     const fences = contents.obstacles.filter(({ id }) => through.includes(id));
     return spot ? fences.map((fence) => meshAhead(spot.position, fence)) : [];
+  }
+
+  /** The survey's own path of an end and kind for the subject: m of the centre above its datum by station. */
+  heightsAlong(kind: PathKind, runway: string, end: EndIndex): { station: number; height: number }[] {
+    const [path] = pathsOf(this.#figures.contents, (k, r, e) => k === kind && r === runway && e === end);
+    if (!path) return [];
+    const { station, height } = path.samples;
+    return Array.from(station, (at, i) => ({ station: at, height: height[i] as number }));
   }
 
   /** What a spot is good for, and the path to wait at. */

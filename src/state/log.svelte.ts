@@ -1,7 +1,7 @@
 import { findPasses, type Ask, type Pass } from '../figures/log/find-passes';
 import { frameOf } from '../figures/log/frame-time';
 import { logEntryOf } from '../figures/log/log-entry-of';
-import type { PhotoRecord } from '../figures/log/photo-record';
+import type { PhotoRecord } from '../survey/photo-record';
 import { predictPass } from '../figures/log/predict';
 import type { Sample } from '../figures/types';
 import type { NewLogEntry } from '../survey/edits/add-log-entries';

@@ -47,6 +47,8 @@ export interface Learned {
   readonly flown: readonly Flown[];
   /** Recorded flights of an end and kind that has too few of them: counted, not learned from. */
   readonly few: readonly {
+    /** How many there must be. */
+    readonly needed: number;
     readonly runway: string;
     readonly end: EndIndex;
     readonly kind: FlownKind;
@@ -114,7 +116,13 @@ export function* learning(contents: Recorded): Generator<number, Learned> {
     flown,
     few: all
       .filter(({ runs }) => runs.length < leastFlights)
-      .map(({ runway, end, kind, runs }) => ({ runway, end, kind, flights: runs.length })),
+      .map(({ runway, end, kind, runs }) => ({
+        runway,
+        end,
+        kind,
+        flights: runs.length,
+        needed: leastFlights,
+      })),
     other,
   };
 }

@@ -53,10 +53,7 @@ export function trackFrom(flight: RecordedFlight, geometry: EndGeometry): Track 
     // Measured on the runway's own map, which is true to a millionth within 100 km of it.
     const leg =
       i > 0
-        ? Math.hypot(
-            t - (track.along[i - 1] as number),
-            (track.offset[i]) - (track.offset[i - 1] as number),
-          )
+        ? Math.hypot(t - (track.along[i - 1] as number), track.offset[i] - (track.offset[i - 1] as number))
         : 0;
     track.flown[i] = (track.flown[i - 1] ?? 0) + leg;
   });

@@ -1,5 +1,5 @@
 import { wallInstant } from '../../time/local-time';
-import type { PhotoRecord } from './photo-record';
+import type { PhotoRecord } from '../../survey/photo-record';
 
 /** A photograph, and when it was taken. */
 export interface Frame {

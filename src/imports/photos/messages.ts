@@ -1,4 +1,4 @@
-import type { PhotoRecord } from '../../figures/log/photo-record';
+import type { PhotoRecord } from '../../survey/photo-record';
 
 /** What the page asks of the worker that reads photographs, once. */
 export interface PhotosRequest {

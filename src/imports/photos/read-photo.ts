@@ -1,5 +1,5 @@
 import exifr from 'exifr';
-import { unreadPhoto, type PhotoRecord } from '../../figures/log/photo-record';
+import { unreadPhoto, type PhotoRecord } from '../../survey/photo-record';
 import { isDate } from '../../survey/schema/when';
 import { readRating, sidecarRating } from './rating';
 

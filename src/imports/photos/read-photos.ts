@@ -1,5 +1,5 @@
-import type { PhotoRecord } from '../../figures/log/photo-record';
-import { unreadPhoto } from '../../figures/log/photo-record';
+import type { PhotoRecord } from '../../survey/photo-record';
+import { unreadPhoto } from '../../survey/photo-record';
 import { pairFiles } from './pair-files';
 import { sidecarRating } from './rating';
 import { headOf, readPhoto } from './read-photo';

@@ -1,11 +1,14 @@
-import { leastFlights, type Flown, type Learned } from '../../figures/flown/learn';
+import type { Flown, Learned } from '../../figures/flown/learn';
 import type { Spread } from '../../figures/flown/percentile';
 import type { WhatToTake } from '../../figures/flown/what-to-take';
-import { endName } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
 import { decimal } from '../../units/format';
 
 type Runways = Pick<Contents, 'runways'>;
+
+/** "25", the runway's name where its end has no designator. */
+const endName = ({ ends, name }: Contents['runways'][number], end: Flown['end']): string =>
+  ends[end].designator || name || 'An end';
 
 const many: Record<Flown['kind'], string> = {
   arrival: 'arrivals',
@@ -38,7 +41,7 @@ export const flightsWords = (count: number): string => (count === 1 ? '1 flight'
 export const fewWords = (runways: Runways, { few }: Learned): readonly string[] =>
   few.map(
     (group) =>
-      `${groupName(runways, group)}: ${leastFlights} flights of one kind are needed; there ${group.flights === 1 ? 'is 1' : `are ${group.flights}`}.`,
+      `${groupName(runways, group)}: ${group.needed} flights of one kind are needed; there ${group.flights === 1 ? 'is 1' : `are ${group.flights}`}.`,
   );
 
 export const otherWords = (other: number): string =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findPasses } from '../../../src/figures/log/find-passes';
 import { frameOf } from '../../../src/figures/log/frame-time';
-import { unreadPhoto, type PhotoRecord } from '../../../src/figures/log/photo-record';
+import { unreadPhoto, type PhotoRecord } from '../../../src/survey/photo-record';
 import { predictPass } from '../../../src/figures/log/predict';
 import { figuresFor } from '../../../src/figures/figures-for';
 import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../../support/contents';

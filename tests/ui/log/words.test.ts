@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { unreadPhoto } from '../../../src/figures/log/photo-record';
+import { unreadPhoto } from '../../../src/survey/photo-record';
 import type { Pass } from '../../../src/figures/log/find-passes';
 import { logEntryOf } from '../../../src/figures/log/log-entry-of';
 import type { Sample } from '../../../src/figures/types';

@@ -1,4 +1,4 @@
-import type { Position } from '../../survey/document';
+import type { Position } from './document';
 
 /**
  * What a photograph says of itself (Exif 2.32, JEITA CP-3451E). Serial numbers and owners' names are never read; where it was
