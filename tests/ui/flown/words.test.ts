@@ -10,8 +10,8 @@ const metres = (m: number) => `${Math.round(m)} m`;
 describe('[L26] what really flies, in words', () => {
   it('says how many are missing', () => {
     const few = [
-      { runway: 'r1', end: 1, kind: 'arrival', flights: 2 },
-      { runway: 'r1', end: 0, kind: 'departure', flights: 1 },
+      { runway: 'r1', end: 1, kind: 'arrival', flights: 2, needed: 5 },
+      { runway: 'r1', end: 0, kind: 'departure', flights: 1, needed: 5 },
     ] as const;
     expect(fewWords(contents, { flown: [], few, other: 0 })).toEqual([
       '24 arrivals: 5 flights of one kind are needed; there are 2.',
