@@ -1,8 +1,7 @@
 import type { Pass } from '../../figures/log/find-passes';
-import { leadFrame } from '../../figures/log/log-entry-of';
+import { endName, endPath, leadFrame } from '../../state/log-figures';
 import type { Taught } from '../../figures/log/what-it-teaches';
 import type { Sample } from '../../figures/types';
-import { endName, endPath } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
 import { focal, share } from '../../units/format';
 import type { Formats } from '../formats';
