@@ -18,7 +18,7 @@ async function visit(
   ).newContext({
     locale: 'en-GB',
     reducedMotion: 'reduce',
-    viewport: { width: 1100, height: 500 },
+    viewport: { width: 1100, height: 800 },
   });
   const page = await context.newPage();
   await page.goto(server.url);
