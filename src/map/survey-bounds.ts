@@ -5,11 +5,15 @@ import type { Bounds } from './map-surface';
 /** The corners of all that is drawn in a survey, without its flight paths' ends; null when nothing is. East may run past 180. */
 export function surveyBounds(contents: Contents): Bounds | null {
   const { runways, spots, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths, site } = contents;
+  const { displayLines, crowdLines, helipads, winchRuns } = contents;
   const positions: readonly Position[] = [
     ...runways.flatMap((r) => r.line),
     ...spots.map((s) => s.position),
     ...[...aprons, ...noGoAreas, ...obstacles].flatMap((area) => area.rings.flat()),
-    ...[...taxiRoutes, ...obstacles, ...flightPaths].flatMap((way) => way.line),
+    ...[...taxiRoutes, ...obstacles, ...flightPaths, ...displayLines, ...crowdLines, ...winchRuns].flatMap(
+      (way) => way.line,
+    ),
+    ...helipads.map((pad) => pad.position),
   ];
   if (positions.length === 0) return null;
   const [middle] = site.reference;
