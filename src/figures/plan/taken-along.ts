@@ -13,7 +13,7 @@ import type { Path } from '../traffic/paths';
 import type { Verdict } from '../types';
 import { outlookOf, type Outlook } from '../outlook';
 import { stillViewsOf } from '../when/still-views';
-import { pathsOf } from '../traffic/paths';
+import { everyPath } from '../traffic/every-path';
 import { readRow, type RowReading } from '../when/light-row';
 
 /** A chosen window with what is at it now: the spot or path may have been changed since. */
@@ -34,7 +34,7 @@ export interface TakenAlong {
 
 /** The windows of the plan in order of time; what is no stretch of time is passed over. */
 export function takenAlong(contents: Contents, terrain: ElevationGrid | null = null): TakenAlong[] {
-  const paths = pathsOf(contents, () => true, terrain);
+  const paths = everyPath(contents, () => true, terrain);
   const outlook = outlookOf(contents, terrain);
   const scratch = new Scratch();
   return contents.plan.chosen

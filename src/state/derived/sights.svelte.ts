@@ -5,7 +5,7 @@ import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
 import { inspectPath } from '../../figures/spot/inspect-path';
 import { outlookOf } from '../../figures/outlook';
 import { Scratch } from '../../figures/scratch';
-import { pathsOf } from '../../figures/traffic/paths';
+import { pathsOf, type OtherPaths } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
 import type { Selection, Shown } from '../view.svelte';
 import type { Day } from './day.svelte';
@@ -14,6 +14,7 @@ import type { Flow } from './flow.svelte';
 interface Ground {
   readonly contents: Contents;
   readonly terrain: ElevationGrid | null;
+  readonly otherPaths: OtherPaths | undefined;
 }
 
 /** What is seen of the aircraft: their paths, the spots' figures of them, and the sample that is inspected. */
@@ -56,7 +57,10 @@ export class Sights {
     };
   });
   /** The paths that are drawn and looked at. */
-  readonly paths = $derived.by(() => pathsOf(this.#survey.contents, this.#wanted, this.#survey.terrain));
+  readonly paths = $derived.by(() => {
+    const { contents, terrain, otherPaths } = this.#survey;
+    return pathsOf(contents, this.#wanted, terrain, otherPaths);
+  });
   readonly outlook = $derived.by(() => outlookOf(this.#survey.contents, this.#survey.terrain));
 
   /** Figures of every spot at moment A and B, in the survey's order. */
