@@ -12,8 +12,11 @@ import {
   lineHalfWidth,
   railClear,
   refusedWithin,
+  rotorDiametersClear,
   runwayClear,
   taxiClear,
+  usualRotor,
+  winchClear,
 } from '../practice';
 import { Bins } from './bins';
 import { isNear, meetsSquare, shapeIn, shapeOf, toChain, type Shape } from './shape';
@@ -29,6 +32,8 @@ export const closedReasons = [
   'rail',
   'motorway',
   'jet-blast',
+  'helipad',
+  'winch-run',
   'access',
   'refused',
 ] as const;
@@ -205,6 +210,10 @@ function closings(contents: Contents, frame: Frame): Closing[] {
     else if (use.use === 'rail' || use.use === 'motorway') add(use.use, use, railClear, use.name);
     else if (use.use !== 'aerodrome' && use.access === 'forbidden') add('access', use, half, use.name);
   }
+  const rotor = contents.subject.propulsion === 'rotor' ? contents.subject.span : usualRotor;
+  for (const pad of contents.helipads)
+    add('helipad', { id: pad.id, line: [pad.position] }, rotorDiametersClear * rotor, pad.name);
+  for (const run of contents.winchRuns) add('winch-run', run, winchClear, run.name);
   if (contents.subject.propulsion === 'jet') out.push(...blasts(contents, frame));
   for (const spot of contents.spots)
     if (spot.access.status === 'forbidden')
