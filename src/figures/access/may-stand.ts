@@ -1,8 +1,8 @@
 import type { Contents } from '../../survey/contents';
 import type { Access, Permission, StandingSpot } from '../../survey/schema/standing-spot';
 import { dateAt } from '../../time/local-time';
+import { hoursAt } from './hours-at';
 import { openAt } from './open-spans';
-import { readOpeningHours } from './read-hours';
 
 /** Whether one may stand at a spot at an instant, and all that speaks against it or makes it doubtful. */
 export interface MayStand {
@@ -28,8 +28,7 @@ export function mayStand(
   const { access, position } = spot;
   const date = dateAt(instant, site.timeZone);
   const doubts: string[] = [];
-  const stated = access.hours ?? rules.hours;
-  const hours = stated === null ? null : readOpeningHours(stated);
+  const { stated, hours } = hoursAt(spot, rules);
   if (stated !== null && hours === null)
     doubts.push(`Check hours: "${stated}" cannot be read, so it counts as open.`);
   if (isOld(access.checkedOn, date))
