@@ -3,6 +3,7 @@ import { dayPlan, moveTime, planRows, windFor, type DayPlan } from '../figures/p
 import { otherFlows, type FlowSpan, type OtherFlow } from '../figures/plan/flow-spans';
 import { insteadOf, type Instead, type TimeAt } from '../figures/plan/instead';
 import type { MoveTime } from '../figures/plan/move-time';
+import { staysOf, type Stay } from '../figures/plan/stays-of';
 import { takenAlong, type TakenAlong } from '../figures/plan/taken-along';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import type { Derived } from './derived.svelte';
@@ -79,6 +80,11 @@ export class Plans {
   /** The windows that were chosen, those of other days included, in order of time. */
   readonly taken = $derived.by((): readonly TakenAlong[] =>
     takenAlong(this.#figures.contents, this.#figures.terrain),
+  );
+
+  /** The same as time spent at spots, with the ways between them. */
+  readonly stays = $derived.by((): readonly Stay[] =>
+    staysOf(this.taken, this.#figures.day.timeZone, (a, b) => this.moveBetween(a, b)),
   );
 
   /** Where to go under another flow while one would stay somewhere; null when nothing is worth it then. */
