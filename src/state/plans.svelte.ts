@@ -1,4 +1,5 @@
 import { dueOn } from '../figures/movements/due-on';
+import { chosenWindows } from '../figures/plan/chosen-windows';
 import { dayPlan, moveTime, planRows, windFor, type DayPlan } from '../figures/plan/day-plan';
 import { otherFlows, type FlowSpan, type OtherFlow } from '../figures/plan/flow-spans';
 import { insteadOf, type Instead, type TimeAt } from '../figures/plan/instead';
@@ -65,6 +66,9 @@ export class Plans {
   readonly today = $derived.by(() =>
     dayPlan(this.#figures.contents, this.#rows, this.spans, this.#figures.day.span, this.#due),
   );
+
+  /** The day's ladder as windows that can be taken along. */
+  readonly ladderWindows = $derived.by(() => chosenWindows(this.today.stays));
 
   /** The flows that may come instead, with what they would make of the day. */
   readonly turned = $derived.by((): readonly TurnedPlan[] => {

@@ -27,13 +27,14 @@ export interface SheetTable {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** A headed part of the sheet: sentences, then a list, a table or both. */
+/** A headed part of the sheet: sentences, a list, a table, and what is to be said behind it. */
 export interface SheetPart {
   readonly title: string;
   readonly lines?: readonly string[];
   /** Things to tick with a pencil. */
   readonly ticks?: readonly string[];
   readonly table?: SheetTable;
+  readonly after?: readonly string[];
   readonly wide?: boolean;
 }
 

@@ -60,15 +60,19 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
     if (use === 'road' || use === 'motorway')
       return [line(way, { stroke: '#777', 'stroke-width': use === 'road' ? 5 : 9 })];
     if (use === 'path') return [line(way, { stroke: '#777', 'stroke-width': 4, 'stroke-dasharray': '10 8' })];
-    if (use === 'rail')
-      return [line(way, { stroke: '#999', 'stroke-width': 6, 'stroke-dasharray': '3 14' })];
-    if (use === 'water' && rings.length > 0) return [area(rings, { fill: '#eee', stroke: '#999', 'stroke-width': 2 })];
+    if (use === 'rail') return [line(way, { stroke: '#999', 'stroke-width': 6, 'stroke-dasharray': '3 14' })];
+    if (use === 'water' && rings.length > 0)
+      return [area(rings, { fill: '#eee', stroke: '#999', 'stroke-width': 2 })];
     return use === 'aerodrome' && rings.length > 0
       ? [area(rings, { fill: 'none', stroke: '#999', 'stroke-width': 3, 'stroke-dasharray': '24 8 4 8' })]
       : [];
   });
   const planned = new Set(looks.map(({ spot }) => spot.id));
-  const spots = contents.spots.map((spot) => ({ spot, at: at(spot.position), planned: planned.has(spot.id) }));
+  const spots = contents.spots.map((spot) => ({
+    spot,
+    at: at(spot.position),
+    planned: planned.has(spot.id),
+  }));
   const names = labelPlaces(
     [
       ...spots
@@ -81,6 +85,7 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
     ],
     [
       ...spots.map(({ at: [x, y] }) => ({ x: x - 16, y: y - 16, width: 32, height: 32 })),
+      ...contents.runways.flatMap(({ line: [a, b] }) => alongBoxes(at(a), at(b))),
       northBox,
       { x: 20, y: height - 80, width: 420, height: 70 },
     ],
@@ -95,23 +100,37 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
       'aria-label': title,
       class: 'sheet-map',
     },
-    tag('rect', { x: 1, y: 1, width: width - 2, height: height - 2, fill: '#fff', stroke: '#000', 'stroke-width': 2 }),
+    tag('rect', {
+      x: 1,
+      y: 1,
+      width: width - 2,
+      height: height - 2,
+      fill: '#fff',
+      stroke: '#000',
+      'stroke-width': 4,
+    }),
     // A drawing within the drawing cuts off what lies beyond the edge.
     tag(
       'svg',
-      { x: 2, y: 2, width: width - 4, height: height - 4, viewBox: `2 2 ${width - 4} ${height - 4}` },
+      { x: 4, y: 4, width: width - 8, height: height - 8, viewBox: `4 4 ${width - 8} ${height - 8}` },
       ...contents.noGoAreas.map(({ rings }) =>
         area(rings, { fill: '#ddd', stroke: '#000', 'stroke-width': 3, 'stroke-dasharray': '12 6' }),
       ),
       ...ways,
-      ...contents.aprons.map(({ rings }) => area(rings, { fill: '#f2f2f2', stroke: '#555', 'stroke-width': 3 })),
+      ...contents.aprons.map(({ rings }) =>
+        area(rings, { fill: '#f2f2f2', stroke: '#555', 'stroke-width': 3 }),
+      ),
       ...contents.taxiRoutes.map((route) => line(route.line, { stroke: '#555', 'stroke-width': 4 })),
       ...contents.runways.map((runway) =>
         line(runway.line, { 'stroke-width': Math.max(14, runway.width * scale), 'stroke-linecap': 'butt' }),
       ),
       ...paths.flatMap((path) => flown(path, at, sheet)),
       ...looks.map(({ spot, at: target }) =>
-        line([spot.position, target], { 'stroke-width': 3, 'stroke-dasharray': '3 9', 'stroke-linecap': 'round' }),
+        line([spot.position, target], {
+          'stroke-width': 3,
+          'stroke-dasharray': '3 9',
+          'stroke-linecap': 'round',
+        }),
       ),
       ...spots.map(({ at: [cx, cy], planned: isPlanned }) =>
         tag('circle', {
@@ -141,7 +160,8 @@ const points = (all: readonly Point[]) => all.map(([x, y]) => `${round(x)},${rou
 
 /** The part of the ground that is drawn: what is given, with a margin, in an even scale. */
 function fitted(corners: readonly Point[]) {
-  const span = (k: 0 | 1) => [Math.min(...corners.map((c) => c[k])), Math.max(...corners.map((c) => c[k]))] as const;
+  const span = (k: 0 | 1) =>
+    [Math.min(...corners.map((c) => c[k])), Math.max(...corners.map((c) => c[k]))] as const;
   const [[west, east], [south, north]] = [span(0), span(1)];
   const room = (a: number, b: number) => Math.max(400, (b - a) * (1 + 2 * margin));
   const [wide, tall] = [room(west, east), room(south, north)];
@@ -153,6 +173,15 @@ function fitted(corners: readonly Point[]) {
     left: (west + east) / 2 - width / scale / 2,
     top: (south + north) / 2 + height / scale / 2,
   };
+}
+
+/** What a runway takes of the sheet, in small boxes. */
+function alongBoxes([x0, y0]: Point, [x1, y1]: Point): Box[] {
+  const pieces = Math.max(1, Math.round(Math.hypot(x1 - x0, y1 - y0) / 30));
+  return Array.from({ length: pieces }, (_, i) => {
+    const t = (i + 0.5) / pieces;
+    return { x: x0 + (x1 - x0) * t - 14, y: y0 + (y1 - y0) * t - 14, width: 28, height: 28 };
+  });
 }
 
 /** Designators, a little beyond the ends of their runway. */
@@ -195,7 +224,10 @@ function flown({ ref, samples }: Path, at: (p: Position) => Point, sheet: Box): 
 function arrow([x0, y0]: Point, [x, y]: Point): Tag {
   const long = Math.hypot(x - x0, y - y0) || 1;
   const [dx, dy] = [(x - x0) / long, (y - y0) / long];
-  const corner = (along: number, across: number): Point => [x + dx * along - dy * across, y + dy * along + dx * across];
+  const corner = (along: number, across: number): Point => [
+    x + dx * along - dy * across,
+    y + dy * along + dx * across,
+  ];
   return tag('polygon', { points: points([corner(26, 0), corner(-14, 15), corner(-14, -15)]), fill: '#000' });
 }
 
@@ -230,7 +262,12 @@ function scaleBar(scale: number, height: number, length: (m: number) => string):
     'g',
     { class: 'scale' },
     tag('rect', { x: 20, y: height - 78, width: long + 24, height: 66, fill: '#fff' }),
-    tag('path', { d: `M${x} ${y - 14}V${y}H${round(x + long)}V${y - 14}`, fill: 'none', stroke: '#000', 'stroke-width': 4 }),
+    tag('path', {
+      d: `M${x} ${y - 14}V${y}H${round(x + long)}V${y - 14}`,
+      fill: 'none',
+      stroke: '#000',
+      'stroke-width': 4,
+    }),
     tag('text', { x: x + 10, y: y - 14, 'font-size': 30 }, length(metres)),
   );
 }

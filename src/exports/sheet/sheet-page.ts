@@ -50,7 +50,7 @@ const stayOf = ({ time, spot, way, windows, instead, place }: SheetStay): Tag =>
     pairs(place, 'place'),
   );
 
-const partOf = ({ title, lines = [], ticks = [], table: rows, wide = false }: SheetPart): Tag =>
+const partOf = ({ title, lines = [], ticks = [], table: rows, after = [], wide = false }: SheetPart): Tag =>
   tag(
     'section',
     { class: wide ? 'part wide' : 'part' },
@@ -58,6 +58,7 @@ const partOf = ({ title, lines = [], ticks = [], table: rows, wide = false }: Sh
     ...lines.map((line) => tag('p', {}, line)),
     ticks.length > 0 ? list(ticks, 'ticks') : null,
     rows ? table(rows) : null,
+    after.length > 0 ? list(after, 'after') : null,
   );
 
 function table({ headings, rows }: SheetTable): Tag {

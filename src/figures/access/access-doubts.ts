@@ -18,7 +18,9 @@ export function spotAccessDoubts(
   if (!permission) return doubts;
   const { answer, askedOn, from, until } = permission;
   if (answer === 'waiting')
-    doubts.push(`Permission was asked for${askedOn === null ? '' : ` on ${askedOn}`}; there is no answer yet.`);
+    doubts.push(
+      `Permission was asked for${askedOn === null ? '' : ` on ${askedOn}`}; there is no answer yet.`,
+    );
   if (answer === 'granted' && until !== null && until < date)
     doubts.push(`The permission ends on ${until}, before this day.`);
   if (answer === 'granted' && from !== null && from > date)

@@ -47,7 +47,9 @@ export function packFor(
     { kind: 'batteries', count: Math.ceil(hours / batteryHours) + 1 },
     { kind: 'identification' },
   );
-  const spots = new Map(stays.flatMap(({ spot, from }) => (spot ? [[spot.id, { spot, from }] as const] : [])));
+  const spots = new Map(
+    stays.flatMap(({ spot, from }) => (spot ? [[spot.id, { spot, from }] as const] : [])),
+  );
   for (const { spot, from } of spots.values()) {
     const { permission } = spot.access;
     const { status } = mayStand(spot, { rules, site }, from);
