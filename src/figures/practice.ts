@@ -147,3 +147,7 @@ export const discUp = 0.4;
 
 /** Total by which another part of a path must be better before one turns to it: less is no reason to move the camera. CP. */
 export const staysWithin = 0.02;
+
+/** Pictures an hour at a fence while something comes, and hours that a camera's battery lasts then. CP. */
+export const framesPerHour = 300;
+export const batteryHours = 2.5;
