@@ -73,9 +73,9 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('Enter');
     await button(page, 'Menu').focus();
     await page.keyboard.press('Enter');
-    await expect.poll(focused).toMatch(/^Kit/);
+    await expect.poll(focused).toMatch(/^Pass on/);
     await page.keyboard.press('ArrowDown');
-    expect(await focused()).toMatch(/^Preferences/);
+    expect(await focused()).toMatch(/^Where to stand/);
     await page.keyboard.press('Escape');
     await expect.poll(focused).toBe('Menu');
     expect(await button(page, /^Car park, top deck/).getAttribute('aria-current')).toBe('true');
