@@ -34,6 +34,10 @@ export const darkFlankFactor = 0.5;
 export const twilightFactor = 0.2;
 /** Bank in degrees at which the corners of a circuit are flown. CP. */
 export const circuitBank = 25;
+/** s in which an aircraft rolls into a turn or out of it. CP. */
+export const rollSeconds = 3;
+/** Degrees of bank from which one sees the top or the underside of an aircraft rather than its flank. CP. */
+export const bankedFrom = 30;
 /** m to each side of a taxi route's line that aircraft need: nobody stands there. CP. */
 export const taxiHalfWidth = 12;
 /** A runway shorter or longer than this, in m, is probably drawn wrongly. CP. */
