@@ -5,6 +5,7 @@ import type { Position, SurveyFeature } from '../../survey/document';
 import type { VertexRef } from '../../survey/edits/vertices';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import type { MapUnits } from '../units';
+import type { RingChoice } from './rings';
 
 /** A spot with its figures at both moments. */
 export interface SpotScene {
@@ -28,6 +29,7 @@ export interface Scene {
   /** One list a path, mm; null while no spot is selected. */
   readonly focalLengths: readonly Float64Array[] | null;
   readonly usableTo: number;
+  readonly rings: RingChoice;
   readonly litSides: readonly RunwayLight[];
   /** Moment A as an instant: its date gives the magnetic declination. */
   readonly instant: number;
