@@ -264,9 +264,10 @@ export class MapView implements MapSurface {
     ];
   }
 
-  fit([southWest, northEast]: Bounds): void {
+  fit([southWest, northEast]: Bounds, left = 0): void {
     const { clientWidth, clientHeight } = this.#map.getContainer();
-    const padding = Math.min(margin, clientWidth / 8, clientHeight / 8);
+    const free = Math.min(margin, clientWidth / 8, clientHeight / 8);
+    const padding = { top: free, right: free, bottom: free, left: free + left };
     this.#map.fitBounds([...southWest, ...northEast], { padding, maxZoom: 16, duration: 400 });
   }
   goTo([lng, lat]: Position, zoom?: number): void {

@@ -67,19 +67,21 @@ export function tenSpotsSixPaths(more: Readonly<Record<string, unknown>> = {}): 
       kit: { ...plainKit, fill: 0.7 },
       subjects: [jet],
       moments: { date: '2026-05-03', a: '08:30', b: '18:30' },
-      configurations: [
-        {
-          name: 'East',
-          arrivals: [
-            { runway: 'main', end: 0 },
-            { runway: 'cross', end: 0 },
-          ],
-          departures: [
-            { runway: 'main', end: 0 },
-            { runway: 'cross', end: 0 },
-          ],
-        },
-      ],
+      flow: {
+        configurations: [
+          {
+            name: 'East',
+            arrivals: [
+              { runway: 'main', end: 0 },
+              { runway: 'cross', end: 0 },
+            ],
+            departures: [
+              { runway: 'main', end: 0 },
+              { runway: 'cross', end: 0 },
+            ],
+          },
+        ],
+      },
       ...more,
     },
   );
