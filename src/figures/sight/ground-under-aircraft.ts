@@ -5,6 +5,7 @@ import { endElevations } from '../traffic/runway-geometry';
 import type { Path } from '../traffic/paths';
 import type { Runway } from '../../survey/schema/runway';
 import { groundAt } from './ground';
+import type { Terrain } from './terrain';
 import type { Position } from '../../survey/document';
 
 /**
@@ -30,11 +31,16 @@ export function groundUnderAircraft(
     centre[3 * i + 1] as number,
     centre[3 * i + 2] as number,
   ]);
-  return (
-    pavementUnder(position, runways, fieldElevation) ??
-    groundAt(position, runways, fieldElevation, around?.terrain ?? null).elevation
-  );
+  return groundUnderFlight(position, runways, fieldElevation, around?.terrain ?? null);
 }
+
+/** m above mean sea level of the ground under what flies: pavement over a runway, else the terrain, else the nearest runway. */
+export const groundUnderFlight = (
+  position: Position,
+  runways: readonly Runway[],
+  field: number,
+  terrain: Terrain | null,
+): number => pavementUnder(position, runways, field) ?? groundAt(position, runways, field, terrain).elevation;
 
 /** The pavement's height at a place on a runway; null beside it. */
 function pavementUnder(position: Position, runways: readonly Runway[], field: number): number | null {

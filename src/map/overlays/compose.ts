@@ -1,4 +1,4 @@
-import { fieldElevation, lookedAt } from '../../figures/traffic/paths';
+import { lookedAt } from '../../figures/traffic/paths';
 import { lastAnswer, Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
 import { draggedRunway, drawingOf } from './drawing';
@@ -74,9 +74,9 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
       ),
       lit: lit(contents.runways.flatMap((runway) => stripsOf(runway, scene))),
       paths: paths(
-        contents.runways,
+        scene.grounded.runways,
         contents.subject,
-        fieldElevation(contents),
+        scene.grounded.fieldElevation,
         scene.paths,
         scene.focalLengths,
         scene.usableTo,

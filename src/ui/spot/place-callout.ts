@@ -25,6 +25,9 @@ const looking = (bearings: readonly number[], direction: number): number =>
 /** Sides and corners of a spot, the sides first: there a callout stands nearest. */
 const directions = [90, 270, 180, 0, 135, 225, 45, 315];
 
+/** The mark of a spot on the map. */
+const markOf = ({ x, y }: Point): Box => ({ x: x - 12, y: y - 12, width: 24, height: 24 });
+
 /** px of two boxes that lie over one another. */
 const shared = (one: Box, other: Box): number =>
   Math.max(0, Math.min(one.x + one.width, other.x + other.width) - Math.max(one.x, other.x)) *
@@ -33,7 +36,7 @@ const shared = (one: Box, other: Box): number =>
 /**
  * Where the upper left corner of a callout goes: beside its spot or off one of its corners, inside the map (north up),
  * over none of what is in the `way` (the legend, the map's buttons) and never over the spot itself; rather where the spot does
- * not look, so that the paths it is about stay in sight, and there the nearest place. Things in the way that leave no
+ * not look, so that the paths it is about stay in sight, there over the fewest `others` (spots), and the nearest place. Things in the way that leave no
  * other place are covered as little as can be. `bearings`: degrees from true north, what the spot looks at. Null when the
  * spot is outside the map, or the callout has no room anywhere.
  */
@@ -43,6 +46,7 @@ export function placeCallout(
   map: Size,
   bearings: readonly number[],
   way: readonly Box[],
+  others: readonly Point[] = [],
 ): Point | null {
   if (spot.x < 0 || spot.y < 0 || spot.x > map.width || spot.y > map.height) return null;
   const most = { x: map.width - callout.width - edge, y: map.height - callout.height - edge };
@@ -56,6 +60,8 @@ export function placeCallout(
       return {
         ...corner,
         looks,
+        isLooking: looks > 0 ? 1 : 0,
+        hides: others.filter((other) => shared(box, markOf(other)) > 0).length,
         covers: way.reduce((sum, other) => sum + shared(box, other), 0),
         away: Math.round(Math.hypot(end.x - spot.x, end.y - spot.y)),
       };
@@ -63,7 +69,14 @@ export function placeCallout(
   });
   const [best] = places
     .filter(({ x, y }) => x >= edge && x <= most.x && y >= edge && y <= most.y)
-    .sort((a, b) => a.covers - b.covers || a.looks - b.looks || a.away - b.away);
+    .sort(
+      (a, b) =>
+        a.covers - b.covers ||
+        a.isLooking - b.isLooking ||
+        a.hides - b.hides ||
+        a.looks - b.looks ||
+        a.away - b.away,
+    );
   return best ? { x: best.x, y: best.y } : null;
 }
 

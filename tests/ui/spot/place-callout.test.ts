@@ -66,6 +66,13 @@ describe('a callout', () => {
     expect(corner).not.toBeNull();
     expect(distance(spot, corner)).toBeGreaterThanOrEqual(56);
   });
+  it('[U964] rather hides nothing of other spots, where it looks at as little there', () => {
+    const others = [{ x: 400, y: 250 }];
+    expect(placeCallout({ x: 300, y: 250 }, callout, map, [], [], others)).toEqual({ x: 24, y: 190 });
+    // Where it looks it does not go for that.
+    const west = [265, 270, 275, 0, 315, 225, 180];
+    expect(placeCallout({ x: 300, y: 250 }, callout, map, west, [], others)).toEqual({ x: 356, y: 190 });
+  });
   it('[U963] a leader goes from the spot to the nearest place of its edge', () => {
     const box = { x: 100, y: 50, width: 80, height: 40 };
     expect(leaderTo({ x: 20, y: 70 }, box)).toEqual({ x: 100, y: 70 });
