@@ -24,6 +24,7 @@ import type { Own } from '../state/own.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { Terrain } from '../state/terrain.svelte';
 import type { View } from '../state/view.svelte';
+import type { Box } from './box-of';
 import type { Formats } from './formats';
 
 /** The open survey, to be read and edited. */
@@ -48,6 +49,9 @@ export interface MapSeat {
   control: MapControl | null;
   /** Grows with every move of the camera: what is placed by screen position is placed anew. */
   tick: number;
+  /** What lies on the map in its corners, where a callout would hide it. */
+  readonly furniture: readonly Box[];
+  furnish(what: 'legend' | 'keys', box: Box | null): void;
 }
 
 /** Who reads the page: figures printed and read back as they prefer, and the look that they asked for. */

@@ -89,14 +89,6 @@ export const labelLayers: readonly LayerPiece[] = [
   }),
   ...numerals('narrow'),
   ...numerals('wide'),
-  layer('ring-letter', 'symbol', 'live', 'ring-letter', {
-    layout: {
-      'text-field': ['get', 'text'],
-      ...label(10.5, true),
-      'text-anchor': ['get', 'anchor'],
-    },
-    paint: inked,
-  }),
   layer('mark-label', 'symbol', 'live', ['best', 'closest'], {
     layout: {
       'text-field': ['get', 'label'],
@@ -111,6 +103,15 @@ export const labelLayers: readonly LayerPiece[] = [
   spots('live', 'selected-spot', '-selected', 34, {
     layout: { ...label(13, true), 'icon-size': 1.15 },
     paint: { 'text-color': paper.signal },
+  }),
+  // Before its spot, whose free room round it would leave none for them.
+  layer('ring-letter', 'symbol', 'live', 'ring-letter', {
+    layout: {
+      'text-field': ['get', 'text'],
+      ...label(10.5, true),
+      'text-anchor': ['get', 'anchor'],
+    },
+    paint: inked,
   }),
   layer('inspected-label', 'symbol', 'live', 'inspected', {
     layout: {
