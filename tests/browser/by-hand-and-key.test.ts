@@ -176,7 +176,7 @@ describe('by touch on a phone', () => {
     await button(page, 'Place at the cross').tap();
     const line = page.locator('.spot-line button');
     await line.waitFor();
-    expect(await line.innerText()).toMatch(/^Spot 1\n/);
+    expect(await line.innerText()).toMatch(/^Spot 1\b/);
     const sizes = await line.evaluate((box) => {
       const main = getComputedStyle(box.querySelector('.main') as Element);
       return [Number.parseFloat(main.fontSize), Number(main.fontWeight), box.clientHeight];

@@ -1,12 +1,16 @@
 import { sightProfile } from '../../figures/sight/profile';
 import type { ElevationGrid } from '../../figures/sight/terrain';
-import { allSpotFigures } from '../../figures/spot-figures';
+import { allSpotFigures, spotFigures } from '../../figures/spot-figures';
+import type { SpotFigures } from '../../figures/types';
 import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
 import { inspectPath } from '../../figures/spot/inspect-path';
 import { outlookOf } from '../../figures/outlook';
 import { Scratch } from '../../figures/scratch';
 import { pathsOf } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
+import type { Position } from '../../survey/document';
+import { drawings } from '../../survey/drawings';
+import { readSpotProperties, type StandingSpot } from '../../survey/schema/standing-spot';
 import type { Selection, Shown } from '../view.svelte';
 import type { Day } from './day.svelte';
 import type { Flow } from './flow.svelte';
@@ -67,6 +71,21 @@ export class Sights {
       return { spot, a, b };
     });
   });
+
+  /** What a spot at a position would have at moment A and B, as the tool would set it: before there is one. */
+  from(position: Position): {
+    readonly spot: StandingSpot;
+    readonly a: SpotFigures;
+    readonly b: SpotFigures;
+  } {
+    const { properties } = drawings['standing-spot'];
+    const spot = { id: '', position, ...readSpotProperties(properties, () => undefined) };
+    const { instantA, instantB } = this.#day;
+    const figures = spotFigures(spot, this.paths, this.outlook, [instantA, instantB], this.#scratch);
+    const [a, b] = figures;
+    if (!a || !b) throw new Error('expected figures for two moments');
+    return { spot, a, b };
+  }
 
   readonly selected = $derived.by(() => this.spots.find((s) => s.spot.id === this.#selection.id) ?? null);
 
