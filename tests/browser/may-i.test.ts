@@ -37,7 +37,9 @@ describe('may I stand there?', () => {
     await right().getByLabel('Asked on').fill('2026-06-01');
     await expect.poll(() => right().locator('.badge').first().innerText()).toBe('ask: check first');
     await problems().click();
-    expect(await page.getByText('asked for on 2026-06-01; there is no answer yet').count()).toBeGreaterThan(0);
+    expect(await page.getByText('asked for on 2026-06-01; there is no answer yet').count()).toBeGreaterThan(
+      0,
+    );
     expect(await complaintsOfAxe('aside.right')).toEqual([]);
   });
 

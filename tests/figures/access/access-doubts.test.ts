@@ -5,7 +5,10 @@ import { contentsOf, spotFeature } from '../../support/contents';
 const noon = Date.parse('2026-06-21T12:00+02:00');
 const reasons = (access: object, rules: object = {}) =>
   problemsOf(
-    contentsOf([spotFeature('s', [18.17, 50.93], { access })], { site: { timeZone: 'Europe/Warsaw' }, rules }),
+    contentsOf([spotFeature('s', [18.17, 50.93], { access })], {
+      site: { timeZone: 'Europe/Warsaw' },
+      rules,
+    }),
     [],
     noon,
   ).map(({ id, reason }) => [id, reason]);
