@@ -1,10 +1,10 @@
 import type { Contents } from '../../survey/contents';
-import type { Access, Permission, StandingSpot } from '../../survey/schema/standing-spot';
+import type { Access, StandingSpot } from '../../survey/schema/standing-spot';
 import { dateAt } from '../../time/local-time';
 import { ruleDoubts, spotAccessDoubts } from './access-doubts';
-import { holdsOn } from './holds-on';
 import { hoursAt } from './hours-at';
 import { openAt } from './open-spans';
+import { statusOn } from './status-on';
 
 /** Whether one may stand at a spot at an instant, and all that speaks against it or makes it doubtful. */
 export interface MayStand {
@@ -30,18 +30,10 @@ export function mayStand(
   const { access, position } = spot;
   const date = dateAt(instant, site.timeZone);
   const { hours } = hoursAt(spot, rules);
-  const { permission } = access;
   return {
-    status: permission ? answered(permission, date, access.status) : (access.status ?? 'unknown'),
+    status: statusOn(access, date),
     open: hours === null || openAt(hours, instant, { position, timeZone: site.timeZone }),
     fieldForbids: rules.photography === 'forbidden',
     doubts: [...spotAccessDoubts(spot, rules, date), ...ruleDoubts(rules, date)],
   };
-}
-
-/** Where the spot itself is forbidden, waiting or an expired permission does not open it. */
-function answered(permission: Permission, date: string, status: Access['status']) {
-  if (permission.answer === 'refused') return 'forbidden';
-  if (holdsOn(permission, date)) return 'permitted';
-  return status === 'forbidden' ? 'forbidden' : 'ask';
 }

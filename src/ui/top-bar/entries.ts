@@ -25,6 +25,7 @@ export type Entry = Named & ({ readonly run: (on: EntryNeeds) => void } | { read
 export const searchDialog: LazyDialog = () => import('../search/AirfieldSearch.svelte');
 export const kitDialog: LazyDialog = () => import('../kit-editor/KitEditor.svelte');
 export const sheetDialog: LazyDialog = () => import('../sheet/SheetDialog.svelte');
+export const requestDialog: LazyDialog = () => import('../request/RequestDialog.svelte');
 export const preferencesDialog: LazyDialog = () => import('../preferences/PreferencesDialog.svelte');
 export const shortcutsDialog: LazyDialog = () => import('./ShortcutsDialog.svelte');
 
