@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { mapLayers } from '../../src/map/layers';
 import { inLook, palettes, paper, type Look } from '../../styles/map-style';
-import { darkColour, focalSteps, lightSteps, twilightColour } from '../../styles/ramps';
+import { darkColour, faded, fading, focalSteps, lightSteps, twilightColour } from '../../styles/ramps';
 
 const looks: readonly Look[] = ['day', 'night', 'contrast'];
 
@@ -95,6 +95,12 @@ describe('the looks', () => {
       const way = Math.sign((steps.at(-1) ?? 0) - (steps[0] ?? 0));
       for (const [i, step] of steps.entries())
         if (i > 0) expect(Math.sign(step - (steps[i - 1] ?? 0))).toBe(way);
+    }
+    // A colour that fades goes the same way through its four words, so that poor is told from good in grey as well.
+    for (const { colour } of lightSteps) {
+      const worths = (Object.keys(fading) as (keyof typeof fading)[]).map((w) => luminance(faded(colour, w)));
+      for (const [i, worth] of worths.entries())
+        if (i > 0) expect(worth, colour).toBeGreaterThan(worths[i - 1] ?? 0);
     }
     // The words on the brightest data colour, and the hatching on the darkest ones.
     expect(contrast(tokens(look)['--on-data'] ?? '', lightSteps[0].colour)).toBeGreaterThanOrEqual(4.5);
