@@ -109,7 +109,7 @@ describe('the map with ten spots and six paths', () => {
   });
 
   it('[B983] rings of every path are a switch in the legend, kept for the next visit', async () => {
-    const every = () => page.getByLabel(/Rings of every path/);
+    const every = () => page.getByRole('main').getByLabel(/Rings of every path/);
     const headline = await still();
     await every().check();
     expect(await still()).not.toBe(headline);

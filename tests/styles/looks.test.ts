@@ -96,11 +96,24 @@ describe('the looks', () => {
       for (const [i, step] of steps.entries())
         if (i > 0) expect(Math.sign(step - (steps[i - 1] ?? 0))).toBe(way);
     }
-    // A colour that fades goes the same way through its four words, so that poor is told from good in grey as well.
-    for (const { colour } of lightSteps) {
-      const worths = (Object.keys(fading) as (keyof typeof fading)[]).map((w) => luminance(faded(colour, w)));
-      for (const [i, worth] of worths.entries())
-        if (i > 0) expect(worth, colour).toBeGreaterThan(worths[i - 1] ?? 0);
+    // Good light stands out the more from the ground the better the picture is: in no look does the poorest shine.
+    const over = (colour: string) => {
+      const opaque = colour.length > 7 ? parseInt(colour.slice(7), 16) / 255 : 1;
+      const mix = [1, 3, 5].map((at) => {
+        const [c, ground] = [colour, p.page].map((hex) => parseInt(hex.slice(at, at + 2), 16)) as [
+          number,
+          number,
+        ];
+        return Math.round(c * opaque + ground * (1 - opaque));
+      });
+      return `#${mix.map((c) => c.toString(16).padStart(2, '0')).join('')}`;
+    };
+    for (const { to, colour } of lightSteps) {
+      const worths = (Object.keys(fading) as (keyof typeof fading)[]).map((w) =>
+        contrast(over(faded(colour, w)), p.page),
+      );
+      const [first, last] = [worths[0] ?? 0, worths.at(-1) ?? 0];
+      if (to <= 85) expect(first, colour).toBeGreaterThan(look === 'night' ? 2 * last : last);
     }
     // The words on the brightest data colour, and the hatching on the darkest ones.
     expect(contrast(tokens(look)['--on-data'] ?? '', lightSteps[0].colour)).toBeGreaterThanOrEqual(4.5);
