@@ -38,9 +38,14 @@ export interface MapHit {
   readonly properties: Readonly<Record<string, unknown>>;
 }
 
+/** Whether a pointer is taken; 'if-held': once it has rested in its place for a while, and the map has it until then. */
+export type Taken = boolean | 'if-held';
+
 export interface PointerListener {
   /** True takes the pointer: the map does not pan, and `move`, then `up` or `cancel` follow, at most one move a frame. */
-  down(pointer: MapPointer): boolean;
+  down(pointer: MapPointer): Taken;
+  /** A pointer that was to be taken if held is taken now. */
+  held(pointer: MapPointer): void;
   move(pointer: MapPointer): void;
   up(pointer: MapPointer): void;
   cancel(): void;

@@ -13,13 +13,15 @@ const about = 1000;
  */
 export function surveyBounds(contents: Contents): Bounds | null {
   const { runways, spots, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths, site } = contents;
+  const { displayLines, crowdLines, helipads, winchRuns } = contents;
   const [middle] = site.reference;
   const field = cornersOf(
     [
       ...runways.flatMap((r) => r.line),
       ...spots.map((s) => s.position),
       ...aprons.flatMap((area) => area.rings.flat()),
-      ...taxiRoutes.flatMap((way) => way.line),
+      ...[...taxiRoutes, ...displayLines, ...crowdLines, ...winchRuns].flatMap((way) => way.line),
+      ...helipads.map((pad) => pad.position),
     ],
     middle,
   );

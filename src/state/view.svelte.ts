@@ -119,6 +119,8 @@ export class Foot {
   open = $state.raw('moments');
   /** The share of the page's height in per cent that a tall one takes. */
   share = $state.raw(40);
+  /** Whether that share was set by hand; else the map keeps the larger part of the page. */
+  pulled = $state.raw(false);
   /** The spot (id) and path (PathRef.path) that the year is of; null for the one worth most. */
   yearOf = $state.raw<{ readonly spot: string; readonly path: string } | null>(null);
 }

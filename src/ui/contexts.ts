@@ -20,6 +20,7 @@ import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
 import type { Mine } from '../state/mine.svelte';
+import type { Own } from '../state/own.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { Terrain } from '../state/terrain.svelte';
 import type { View } from '../state/view.svelte';
@@ -98,6 +99,7 @@ export interface Contexts {
   readonly passing: Passing;
   readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
+  readonly own: Own;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -116,6 +118,7 @@ export const [getProgram, setProgram] = createContext<Program>();
 export const [getPassing, setPassing] = createContext<Passing>();
 export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
+export const [getOwn, setOwn] = createContext<Own>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -135,4 +138,5 @@ export function provide(handed: Contexts): void {
   setPassing(handed.passing);
   setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
+  setOwn(handed.own);
 }

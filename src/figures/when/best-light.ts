@@ -44,7 +44,7 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
       // What is cheap to know first: most samples need no angle.
       const cap =
         (most[i] as number) * bound * (1 - (hazeRange[i] as number) * haze * (hazeElevation[i] as number));
-      if (cap < total || (cap * dark < total && flankAt(view, i, sun) === false)) continue;
+      if (cap < total || (cap * dark < total && flankUnder(view, i, sun) === false)) continue;
       const here = totalAt(view, i, sun);
       if (!isBetter(here, range[i] as number, total, range[best] as number)) continue;
       total = here;
@@ -72,7 +72,8 @@ const cosPhase = (view: StillView, i: number, sun: SunThere): number =>
     (view.up[i] as number) * sun.up
   ) / (view.range[i] as number);
 
-function flankAt(view: StillView, i: number, sun: SunThere): boolean | null {
+/** Whether the sun reaches the flank that one sees of sample `i`; null where none is seen. */
+export function flankUnder(view: StillView, i: number, sun: SunThere): boolean | null {
   if (view.hasFlank[i] === 0) return null;
   const toSun =
     (view.flankEast[i] as number) * sun.east +
@@ -90,7 +91,7 @@ export function totalAt(view: StillView, i: number, sun: SunThere): number {
   const reach = view.reach[i] as number;
   if (reach === 0) return 0;
   const altitude = sun.sun.geometricAltitude;
-  const light = lightFactor(altitude, angleAt(view, i, sun), flankAt(view, i, sun), sun.sky);
+  const light = lightFactor(altitude, angleAt(view, i, sun), flankUnder(view, i, sun), sun.sky);
   return (
     light *
     reach *
@@ -101,7 +102,7 @@ export function totalAt(view: StillView, i: number, sun: SunThere): number {
 }
 
 export const classUnder = (view: StillView, i: number, sun: SunThere): LightClass =>
-  lightClass(sun.sun.geometricAltitude, angleAt(view, i, sun), flankAt(view, i, sun));
+  lightClass(sun.sun.geometricAltitude, angleAt(view, i, sun), flankUnder(view, i, sun));
 
 export const glareUnder = (view: StillView, i: number, sun: SunThere): boolean =>
   !sun.hidden &&
@@ -114,7 +115,7 @@ export function scoreUnder(view: StillView, i: number, sun: SunThere): Score {
   const altitude = sun.sun.geometricAltitude;
   return {
     total: totalAt(view, i, sun),
-    light: lightFactor(altitude, angleAt(view, i, sun), flankAt(view, i, sun), sun.sky),
+    light: lightFactor(altitude, angleAt(view, i, sun), flankUnder(view, i, sun), sun.sky),
     reach: view.reach[i] as number,
     aspect: view.aspect[i] as number,
     sight: view.sight[i] as number,

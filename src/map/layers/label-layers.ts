@@ -35,12 +35,12 @@ const spots = (
 
 /** Names and figures, the least important first: the map places the last ones first and drops what collides. */
 export const labelLayers: readonly LayerPiece[] = [
-  layer('taxi-name', 'symbol', 'ground', 'taxi-route', {
+  layer('taxi-name', 'symbol', 'ground', ['taxi-route', 'display-line', 'crowd-line', 'winch-run'], {
     minzoom: 14,
     layout: { 'symbol-placement': 'line', 'text-field': ['get', 'label'], ...label(11) },
     paint: { ...inked, 'text-color': paper.softInk },
   }),
-  layer('place-name', 'symbol', 'ground', ['apron', 'no-go', 'obstacle'], {
+  layer('place-name', 'symbol', 'ground', ['apron', 'no-go', 'obstacle', 'helipad'], {
     minzoom: 13.5,
     layout: { 'text-field': ['get', 'label'], 'text-max-width': 9, ...label(11) },
     paint: { ...inked, 'text-color': paper.softInk },

@@ -37,10 +37,17 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
       obstacles: Scene['contents']['obstacles'],
       noGoAreas: Scene['contents']['noGoAreas'],
       flightPaths: Scene['contents']['flightPaths'],
+      displayLines: Scene['contents']['displayLines'],
+      crowdLines: Scene['contents']['crowdLines'],
+      helipads: Scene['contents']['helipads'],
+      winchRuns: Scene['contents']['winchRuns'],
       units: Scene['units'],
     ) =>
       groundOverlay(
-        { runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths: lookedAt(flightPaths) },
+        {
+          ...{ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths: lookedAt(flightPaths) },
+          ...{ displayLines, crowdLines, helipads, winchRuns },
+        },
         units,
       ),
   );
@@ -70,6 +77,10 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
         contents.obstacles,
         contents.noGoAreas,
         contents.flightPaths,
+        contents.displayLines,
+        contents.crowdLines,
+        contents.helipads,
+        contents.winchRuns,
         units,
       ),
       lit: lit(contents.runways.flatMap((runway) => stripsOf(runway, scene))),

@@ -42,7 +42,6 @@ export const keys: Choices<'keys'> = [
 ];
 /** Each language in its own words. */
 export const languages: Choices<'dates'> = [
-  ['system', 'as the device'],
   ['en-GB', 'English'],
   ['en-US', 'English (US)'],
   ['de', 'Deutsch'],
