@@ -90,7 +90,8 @@ export interface MapSurface {
   zoom(): number;
   centre(): Position;
   bounds(): Bounds;
-  fit(bounds: Bounds): void;
+  /** `left`: px on the left that something else takes. */
+  fit(bounds: Bounds, left?: number): void;
   goTo(position: Position, zoom?: number): void;
   zoomBy(steps: number): void;
   /** In pixels, the map's ground to the left and up. */

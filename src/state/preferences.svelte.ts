@@ -15,6 +15,8 @@ const fields = {
   /** A language (BCP 47). The page's own, unless another is asked for: half a date in each would be read wrongly. */
   dates: choice('en-GB', 'en-US', 'de', 'es', 'fr', 'it', 'ja', 'nl', 'pl', 'pt', 'sv'),
   look: choice('system', 'day', 'night', 'contrast'),
+  /** Whose light rings the map draws: of each spot's path to wait at, or of every path. */
+  rings: choice('headline', 'every'),
   /** Whether keys without Control are short cuts on the whole page. */
   keys: choice('on', 'off'),
 };

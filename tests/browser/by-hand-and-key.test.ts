@@ -73,9 +73,9 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('Enter');
     await button(page, 'Menu').focus();
     await page.keyboard.press('Enter');
-    await expect.poll(focused).toMatch(/^Kit/);
+    await expect.poll(focused).toMatch(/^Pass on/);
     await page.keyboard.press('ArrowDown');
-    expect(await focused()).toMatch(/^Preferences/);
+    expect(await focused()).toMatch(/^Where to stand/);
     await page.keyboard.press('Escape');
     await expect.poll(focused).toBe('Menu');
     expect(await button(page, /^Car park, top deck/).getAttribute('aria-current')).toBe('true');
@@ -142,6 +142,18 @@ describe('by touch on a phone', () => {
     session = await opened.context.newCDPSession(page);
   });
   afterAll(() => opened.context.close());
+
+  it('[B24] drags by touch', async () => {
+    const { x, y } = await pixelOf(page, deck);
+    await touch('touchStart', [x, y]);
+    for (let i = 1; i <= 5; i++) await touch('touchMove', [x + 8 * i, y - 6 * i]);
+    await page.locator('.callout').waitFor();
+    await touch('touchEnd');
+    await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
+    // As it was: cheaper than another page.
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
+  });
 
   it('[B127] a second finger turns a drag into a pinch: the map zooms, the spot stays where it was', async () => {
     const { x, y } = await pixelOf(page, deck);

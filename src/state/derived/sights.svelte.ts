@@ -49,9 +49,12 @@ export class Sights {
     const has = (list: typeof arrivals, runway: string | null, end: number | null) =>
       everyEnd || list.some((e) => e.runway === runway && e.end === end);
     return (kind: string, runway: string | null, end: number | null) => {
-      if (kind === 'arrival') return has(arrivals, runway, end);
+      if (kind === 'arrival' || kind === 'pattern') return has(arrivals, runway, end);
       if (kind === 'departure') return has(departures, runway, end);
       if (kind === 'circuit') return circuits && (has(arrivals, runway, end) || has(departures, runway, end));
+      // What belongs to an end comes and goes with it; the rest is always flown.
+      if (kind === 'pass' && runway !== null)
+        return has(arrivals, runway, end) || has(departures, runway, end);
       if (kind === 'taxi' || kind === 'parked') return onTheGround;
       return true;
     };

@@ -14,7 +14,9 @@ export function printedChanges(
 ): number[] {
   const changes = runs.slice(1).flatMap((run, i) => {
     const before = runs[i] as LightRun;
-    if (before.light === run.light && before.blocked === run.blocked) return [];
+    // What it is worth and glare come and go within the same light.
+    const same = before.light === run.light && before.flat === run.flat && before.blocked === run.blocked;
+    if (same) return [];
     return [
       { at: run.from, lit: [before, run].some(({ light, blocked }) => light === 'front-lit' && !blocked) },
     ];

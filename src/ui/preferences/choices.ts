@@ -32,6 +32,10 @@ export const looks: Choices<'look'> = [
   ['night', 'night'],
   ['contrast', 'high contrast'],
 ];
+export const rings: Choices<'rings'> = [
+  ['headline', 'the path to wait at'],
+  ['every', 'every path'],
+];
 export const keys: Choices<'keys'> = [
   ['on', 'on'],
   ['off', 'off: only with Ctrl, and on the map'],

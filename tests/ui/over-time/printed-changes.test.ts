@@ -7,6 +7,8 @@ const run = (from: number, to: number, light: LightRun['light'], more: Partial<L
   to,
   light,
   glare: false,
+  flat: false,
+  worth: 'good',
   blocked: false,
   ...more,
 });

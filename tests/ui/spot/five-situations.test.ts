@@ -95,15 +95,13 @@ describe('[U440] what the card says', () => {
 
   test('330/12 on a club’s triangle: the grass into wind, and by how much', () => {
     const from = [8.5, 47.4] as const;
+    const number = (deg: number) => String(deg / 10).padStart(2, '0');
     const strip = (id: string, bearing: number, length: number) =>
       runwayFeature(
         id,
         from,
         destination(from, bearing, length),
-        [bearing / 10, bearing / 10 + 18].map((n) => ({ designator: String(n).padStart(2, '0') })) as [
-          object,
-          object,
-        ],
+        [{ designator: number(bearing) }, { designator: number(bearing + 180) }],
         { surface: 'grass' },
       );
     const club = contentsOf([strip('a', 30, 800), strip('b', 90, 700), strip('c', 150, 600)], {
