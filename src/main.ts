@@ -15,6 +15,7 @@ import { BaseChoice } from './state/base-maps/base-choice.svelte';
 import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
 import { Mine } from './state/mine.svelte';
+import { Own } from './state/own.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Terrain } from './state/terrain.svelte';
@@ -103,6 +104,7 @@ async function start(target: HTMLElement): Promise<void> {
     passing,
     mine,
     placeSearch: new WorkersPlaceSearch(),
+    own: new Own({ details: keptText('sunside-own'), ticks: keptText('sunside-ticks') }),
     groundPlans: [sampleGroundPlan],
   });
   await keeping.start();

@@ -35,6 +35,35 @@ export const classColours = {
   'civil-twilight': twilightColour,
   dark: darkColour,
 } as const;
+/** By day without direct sun: alike from either side, so on no step of the ramp. */
+export const flatColour = '#a9b8c6';
+
+/** What a picture is worth, by the words of the score: how far its colour goes over into the pale one. */
+export const fading = { good: 0, fair: 0.36, poor: 0.62, 'not worth waiting for': 0.84 } as const;
+/** Paper in every look, as the lines over glare: a colour that faded into the ground would be another one at night. */
+const pale = '#f4f1e6';
+
+const channels = (hex: string): number[] => [1, 3, 5].map((at) => parseInt(hex.slice(at, at + 2), 16));
+
+function mixed(colour: string, share: number): string {
+  const [from, to] = [channels(colour), channels(pale)];
+  const mix = from.map((c, i) => Math.round(c + ((to[i] as number) - c) * share));
+  return `#${mix.map((c) => c.toString(16).padStart(2, '0')).join('')}`;
+}
+
+/** By colour and worth, for good: a dozen data colours, four words each. */
+const known = new Map<string, string>();
+
+/** A data colour as pale as the picture is poor: what is not worth waiting for is all but paper. */
+export function faded(colour: string, worth: keyof typeof fading): string {
+  const key = colour + worth;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const now = mixed(colour, fading[worth]);
+  known.set(key, now);
+  return now;
+}
+
 /** What an obstacle or the terrain hides. */
 export const blockedColour = '#a8a294';
 

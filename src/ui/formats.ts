@@ -1,7 +1,8 @@
 import type { PreferenceValues } from '../state/preferences.svelte';
 import type { Position } from '../survey/document';
 import { clockAt } from '../time/local-time';
-import { clockWords, dateWords } from '../time/words';
+import { readDate } from '../time/typed-date';
+import { clockWords, dateWords, monthNames } from '../time/words';
 import { formatCoordinates } from '../units/coordinates';
 import * as print from '../units/format';
 import { metresToFeet, type LengthUnit } from '../units/length';
@@ -38,6 +39,8 @@ export interface Formats {
   /** A length or a speed as it stands in a field, in the preferred unit, without it. */
   readonly typedLength: (m: number) => string;
   readonly typedSpeed: (metresPerSecond: number) => string;
+  /** A typed date as "2026-06-21", null where it is none; one without a year is of the year of another date. */
+  readonly readDate: (text: string, near: string) => string | null;
   readonly readLength: (text: string) => LengthReading;
   readonly readSpeed: (text: string) => SpeedReading;
 }
@@ -50,7 +53,6 @@ export function formatsFor({
   clock,
   dates,
 }: PreferenceValues): Formats {
-  const language = dates === 'system' ? undefined : dates;
   return {
     lengthUnit: lengths,
     speedUnit: speeds,
@@ -64,11 +66,17 @@ export function formatsFor({
     clock: (text) => clockWords(text, clock),
     hour: (text) => (clock === '24h' ? text.slice(0, 2) : clockWords(text, clock).replace(/:00 /, '')),
     clockAt: (instant, zone) => clockWords(clockAt(instant, zone), clock),
-    day: (date) => dateWords(date, language, 'day'),
-    date: (date) => dateWords(date, language, 'date'),
-    month: (date) => dateWords(date, language, 'month'),
+    day: (date) => dateWords(date, dates, 'day'),
+    date: (date) => dateWords(date, dates, 'date'),
+    month: (date) => dateWords(date, dates, 'month'),
     typedLength: (m) => (lengths === 'm' ? typedNumber(m, 2) : typedNumber(metresToFeet(m), 1)),
     typedSpeed: (ms) => typedNumber(ms / metresPerSecondPer[speeds], 1),
+    readDate: (text, near) => {
+      // English names are read in every language: they are what the page itself speaks.
+      const [own, english] = [monthNames(dates), monthNames('en-GB')];
+      const months = own.map((names, i) => [...names, ...(english[i] ?? [])]);
+      return readDate(text, { months, monthFirst: dates === 'en-US', year: Number(near.slice(0, 4)) });
+    },
     readLength: (text) => parseLength(text, lengths),
     readSpeed: (text) => parseSpeed(text, speeds),
   };

@@ -36,6 +36,8 @@ export function sceneOf(
     spots,
     focalLengths: chosen ? paths.map((path, i) => focalLengthsAlong(path, chosen.a.paths[i])) : null,
     usableTo: outlookOf(contents, terrain).reach.usableTo,
+    grounded: outlookOf(contents, terrain),
+    rings: null,
     litSides: contents.runways.map((runway) => ({
       runway: runway.id,
       a: litSide(runway, instants[0]),

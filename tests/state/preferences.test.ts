@@ -9,6 +9,7 @@ const defaults = {
   clock: '24h',
   dates: 'system',
   look: 'system',
+  rings: 'headline',
   keys: 'on',
 };
 

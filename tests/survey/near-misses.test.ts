@@ -33,6 +33,7 @@ const properties: Readonly<Record<Kind, object>> = {
     width: 30,
     surface: 'asphalt',
     doubts: ['odd'],
+    patterns: [{ pattern: 'break', end: 0, side: 'left', height: 450, speed: 180, aircraft: 2, interval: 5 }],
     ends: [
       {
         designator: '07',
@@ -88,6 +89,16 @@ const properties: Readonly<Record<Kind, object>> = {
     times: ['2026-06-21T17:00:00Z', '2026-06-21T17:00:20Z'],
     source: 'recorded',
   },
+  'display-line': {
+    name: 'Display',
+    passes: ['level', 'topside'],
+    height: 90,
+    speed: 140,
+    programme: [{ time: '13:05', name: 'First', date: '2026-06-21' }],
+  },
+  'crowd-line': { name: 'Crowd' },
+  helipad: { name: 'Pad', courses: [240], elevation: 101 },
+  'winch-run': { name: 'Winch' },
   'ground-use': { name: 'G', use: 'road', access: 'public' },
   'log-entry': { time: '2026-06-21T17:00:00Z', spot: 's', kept: 3 },
 };

@@ -58,7 +58,7 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
       const farther = (range[i] as number) >= (range[best] as number);
       let cap = ceiling * (reach[i] as number) * (aspect[i] as number) * (sight[i] as number) * factors;
       if (cap < total || (farther && cap === total)) continue;
-      const isDark = flankAt(view, i, sun) === false;
+      const isDark = flankUnder(view, i, sun) === false;
       if (isDark) {
         cap = darkest * (reach[i] as number) * (aspect[i] as number) * (sight[i] as number) * factors;
         if (cap < total || (farther && cap === total)) continue;
@@ -99,7 +99,8 @@ const cosPhase = (view: StillView, i: number, sun: SunThere): number =>
     (view.up[i] as number) * sun.up
   ) / (view.range[i] as number);
 
-function flankAt(view: StillView, i: number, sun: SunThere): boolean | null {
+/** Whether the sun reaches the flank that one sees of sample `i`; null where none is seen. */
+export function flankUnder(view: StillView, i: number, sun: SunThere): boolean | null {
   if (view.hasFlank[i] === 0) return null;
   const toSun =
     (view.flankEast[i] as number) * sun.east +
@@ -117,7 +118,7 @@ function lightAt(view: StillView, i: number, sun: SunThere): number {
   const altitude = sun.sun.geometricAltitude;
   return altitude < sunriseAltitude
     ? lightCeiling(altitude, sun.sky)
-    : lightFactor(altitude, angleAt(view, i, sun), flankAt(view, i, sun), sun.sky);
+    : lightFactor(altitude, angleAt(view, i, sun), flankUnder(view, i, sun), sun.sky);
 }
 
 /** Total of the score of sample `i`, 0 to 1. */
@@ -138,7 +139,7 @@ export function classUnder(view: StillView, i: number, sun: SunThere): LightClas
   const altitude = sun.sun.geometricAltitude;
   return altitude < sunriseAltitude
     ? lightClass(altitude, NaN, null)
-    : lightClass(altitude, angleAt(view, i, sun), flankAt(view, i, sun));
+    : lightClass(altitude, angleAt(view, i, sun), flankUnder(view, i, sun));
 }
 
 export const glareUnder = (view: StillView, i: number, sun: SunThere): boolean =>

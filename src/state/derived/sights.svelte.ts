@@ -1,12 +1,16 @@
 import { sightProfile } from '../../figures/sight/profile';
 import type { ElevationGrid } from '../../figures/sight/terrain';
-import { allSpotFigures } from '../../figures/spot-figures';
+import { allSpotFigures, spotFigures } from '../../figures/spot-figures';
+import type { SpotFigures } from '../../figures/types';
 import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
 import { inspectPath } from '../../figures/spot/inspect-path';
 import { outlookOf } from '../../figures/outlook';
 import { Scratch } from '../../figures/scratch';
 import { pathsOf } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
+import type { Position } from '../../survey/document';
+import { drawings } from '../../survey/drawings';
+import { readSpotProperties, type StandingSpot } from '../../survey/schema/standing-spot';
 import type { Selection, Shown } from '../view.svelte';
 import type { Day } from './day.svelte';
 import type { Flow } from './flow.svelte';
@@ -45,9 +49,12 @@ export class Sights {
     const has = (list: typeof arrivals, runway: string | null, end: number | null) =>
       everyEnd || list.some((e) => e.runway === runway && e.end === end);
     return (kind: string, runway: string | null, end: number | null) => {
-      if (kind === 'arrival') return has(arrivals, runway, end);
+      if (kind === 'arrival' || kind === 'pattern') return has(arrivals, runway, end);
       if (kind === 'departure') return has(departures, runway, end);
       if (kind === 'circuit') return circuits && (has(arrivals, runway, end) || has(departures, runway, end));
+      // What belongs to an end comes and goes with it; the rest is always flown.
+      if (kind === 'pass' && runway !== null)
+        return has(arrivals, runway, end) || has(departures, runway, end);
       if (kind === 'taxi' || kind === 'parked') return onTheGround;
       return true;
     };
@@ -67,6 +74,21 @@ export class Sights {
       return { spot, a, b };
     });
   });
+
+  /** What a spot at a position would have at moment A and B, as the tool would set it: before there is one. */
+  from(position: Position): {
+    readonly spot: StandingSpot;
+    readonly a: SpotFigures;
+    readonly b: SpotFigures;
+  } {
+    const { properties } = drawings['standing-spot'];
+    const spot = { id: '', position, ...readSpotProperties(properties, () => undefined) };
+    const { instantA, instantB } = this.#day;
+    const figures = spotFigures(spot, this.paths, this.outlook, [instantA, instantB], this.#scratch);
+    const [a, b] = figures;
+    if (!a || !b) throw new Error('expected figures for two moments');
+    return { spot, a, b };
+  }
 
   readonly selected = $derived.by(() => this.spots.find((s) => s.spot.id === this.#selection.id) ?? null);
 

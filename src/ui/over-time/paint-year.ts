@@ -1,5 +1,5 @@
 import type { YearLight } from '../../figures/when/year-light';
-import { colourOf } from './paint';
+import { colourOf, isFromAbove } from './paint';
 
 const paper = [251, 248, 239] as const;
 
@@ -13,7 +13,7 @@ const rgb = (hex: string): readonly [number, number, number] => [
  * A year as a picture of one pixel a quarter of an hour: dates to the right, the clock downwards. Glare and light from
  * above are lines of paper, slanting and level; a time that the clocks skip is paper.
  */
-export function yearPicture({ grid, light, names }: YearLight): OffscreenCanvas {
+export function yearPicture({ grid, entryAt }: YearLight): OffscreenCanvas {
   const [width, height] = [grid.dates.length, grid.rows];
   const picture = new OffscreenCanvas(width, height);
   const context = picture.getContext('2d');
@@ -23,11 +23,11 @@ export function yearPicture({ grid, light, names }: YearLight): OffscreenCanvas 
   for (let d = 0; d < width; d++) {
     for (let r = 0; r < height; r++) {
       const i = d * height + r;
-      const name = names[light.light[i] as number];
-      const blocked = light.blocked[i] === 1;
+      const entry = entryAt(i);
       const lined =
-        !blocked && ((light.glare[i] === 1 && (d + r) % 5 === 0) || (name === 'top-lit' && r % 4 === 0));
-      const colour = name && !lined ? rgb(colourOf({ light: name, glare: false, blocked })) : paper;
+        entry &&
+        ((entry.glare && !entry.blocked && (d + r) % 5 === 0) || (isFromAbove(entry) && r % 4 === 0));
+      const colour = entry && !lined ? rgb(colourOf(entry)) : paper;
       pixels.set([...colour, 255], 4 * (r * width + d));
     }
   }
