@@ -2,3 +2,5 @@
 export { leadFrame } from '../figures/log/log-entry-of';
 export { whatItTeaches } from '../figures/log/what-it-teaches';
 export { endName, endPath } from '../figures/traffic/paths';
+export { beyondEveryLens } from '../figures/log/beyond-every-lens';
+export { pixelsPerMm } from '../figures/log/pixels-per-mm';

@@ -101,7 +101,7 @@ function frameAt(
 }
 const pass = (spot: string, key = 'plain') => ({ spot, path: 'rwy/27/arrival', subject: key });
 const measured = (spot: string, marks: Marks, key = 'plain') =>
-  measurePass(pass(spot, key), marks, survey, null);
+  measurePass(pass(spot, key), marks, survey, null)?.told ?? null;
 
 describe('[L60] where it was, from a frame of an independent camera', () => {
   it.each([
