@@ -4,3 +4,5 @@ export { whatItTeaches } from '../figures/log/what-it-teaches';
 export { endName, endPath } from '../figures/traffic/paths';
 export { beyondEveryLens } from '../figures/log/beyond-every-lens';
 export { pixelsPerMm } from '../figures/log/pixels-per-mm';
+export { keepersBy, keeperGroups, type KeeperGroup } from '../figures/log/keepers';
+export { measuredPairs, type MeasuredPair } from '../figures/log/measured-pairs';

@@ -4,6 +4,8 @@ import { frameOf, type Frame } from '../figures/log/frame-time';
 import { dueOn, type DueMovement } from '../figures/movements/due-on';
 import { dateAt, datePlus } from '../time/local-time';
 import { logEntryOf, type KeptMeasure } from '../figures/log/log-entry-of';
+import type { SettingsJudged } from '../figures/log/judge-settings';
+import { judgePass } from '../figures/log/judge-pass';
 import type { Marks } from '../figures/log/measure';
 import { measurePass, type MeasuredPass } from '../figures/log/measure-pass';
 import type { PhotoRecord } from '../survey/photo-record';
@@ -27,6 +29,8 @@ export interface KnownPass extends Pass {
   readonly key: string;
   readonly answered: boolean;
   readonly predicted: Sample | null;
+  /** What they say of its settings. */
+  readonly judged: readonly SettingsJudged[];
 }
 
 /** Photographs that were read, as passes of this survey: computed while the log is looked at. */
@@ -56,7 +60,7 @@ export class LogReading {
   }
   answers = $state.raw<Readonly<Record<string, PassAnswer>>>({});
   /** What was measured on frames, by the pass's key. */
-  measures = $state.raw<ReadonlyMap<string, KeptMeasure>>(new Map());
+  measures = $state.raw<Readonly<Record<string, KeptMeasure>>>({});
 
   #lastContents: Derived['contents'] | null = null;
   /** While something is dragged, passes stay as they were: hundreds of them take longer than a frame. */
@@ -84,7 +88,14 @@ export class LogReading {
         this.#contents,
         this.#figures.terrain,
       );
-      return { ...known, key, answered: this.#answerTo(key) !== null, predicted: predicted ?? null };
+      const sample = predicted ?? null;
+      return {
+        ...known,
+        key,
+        answered: this.#answerTo(key) !== null,
+        predicted: sample,
+        judged: judgePass(known, sample, this.#contents),
+      };
     }),
   );
 
@@ -121,15 +132,14 @@ export class LogReading {
       ...Object.fromEntries(all.map((key) => [key, { ...this.#answerTo(key), ...answer }])),
     };
     // What was measured held for the spot, path and aircraft of then.
-    if (all.some((key) => this.measures.has(key)))
-      this.measures = new Map([...this.measures].filter(([key]) => !all.includes(key)));
+    this.measures = Object.fromEntries(Object.entries(this.measures).filter(([key]) => !all.includes(key)));
   }
 
   /** What can be kept: passes whose spot is known. */
   readonly entries = $derived.by((): readonly NewLogEntry[] =>
     this.passes.flatMap((pass) => {
       const spot = this.#contents.spots.find(({ id }) => id === pass.spot);
-      return spot ? [logEntryOf(pass, spot, pass.predicted, this.measures.get(pass.key) ?? null)] : [];
+      return spot ? [logEntryOf(pass, spot, pass.predicted, this.measureFor(pass.key))] : [];
     }),
   );
 
@@ -139,13 +149,17 @@ export class LogReading {
   }
 
   keepMeasure(key: string, measure: KeptMeasure): void {
-    this.measures = new Map([...this.measures, [key, measure]]);
+    this.measures = { ...this.measures, [key]: measure };
+  }
+
+  measureFor(key: string): KeptMeasure | null {
+    return Object.hasOwn(this.measures, key) ? (this.measures[key] ?? null) : null;
   }
 
   forget(): void {
     this.photos = [];
     this.answers = {};
-    this.measures = new Map();
+    this.measures = {};
     this.#corrections = [0];
   }
 }

@@ -34,7 +34,8 @@ export interface Measured {
 }
 
 /** Why a frame cannot be measured. */
-export type NoMeasure = 'no-heading' | 'no-wings' | 'too-close' | 'nowhere' | 'never-abeam' | 'several' | 'edge-on';
+export type NoMeasure =
+  'no-heading' | 'no-wings' | 'too-close' | 'nowhere' | 'never-abeam' | 'several' | 'edge-on';
 
 /**
  * Slant range from an aircraft's size on a picture (design part two, section 12): D sin(t) x focal length x pixels a mm /

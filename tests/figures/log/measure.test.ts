@@ -62,7 +62,13 @@ function ecef(at: { lat: number; lng: number }, height: number): V {
 function frameAt(
   station: number,
   part: Marks['part'],
-  { spot = 'mound' as keyof typeof eyes, roll = 0, focal = 400, pixels = 6000 / 36, higher = 0 } = {},
+  {
+    spot = 'mound',
+    roll = 0,
+    focal = 400,
+    pixels = 6000 / 36,
+    higher = 0,
+  }: { spot?: keyof typeof eyes; roll?: number; focal?: number; pixels?: number; higher?: number } = {},
 ) {
   const line = Geodesic.Geodesic.WGS84.Inverse(47.4, 8.5, threshold.lat, threshold.lng);
   const on = Geodesic.Geodesic.WGS84.Direct(threshold.lat, threshold.lng, line.azi2 ?? NaN, station);
