@@ -25,6 +25,7 @@ import { keptText } from './storage/kept-text';
 import { SurveyMovements } from './services/movements';
 import { newSurvey } from './survey/new-survey';
 import { FileDownloads } from './services/downloads';
+import { SurveyMerging } from './services/merging.svelte';
 import { fragmentTaken, SurveyPassing } from './services/passing.svelte';
 import { KitTables } from './services/tables';
 import { followMine } from './app/follow-mine.svelte';
@@ -67,8 +68,15 @@ async function start(target: HTMLElement): Promise<void> {
   followMine(mine, survey);
   const airfields = new LateAirfields({ files: keeping.files, mine, now });
   const files = new KeptFiles();
+  const merging = new SurveyMerging({
+    document: survey,
+    saving: keeping.saving,
+    view,
+    store: keeping.store,
+  });
   const passing = new SurveyPassing({
     files: keeping.files,
+    merging,
     view,
     device: navigator,
     page: () => `${location.origin}${location.pathname}`,
@@ -101,6 +109,7 @@ async function start(target: HTMLElement): Promise<void> {
     downloads: new FileDownloads(now),
     program,
     passing,
+    merging,
     mine,
     placeSearch: new WorkersPlaceSearch(),
     groundPlans: [sampleGroundPlan],

@@ -17,7 +17,7 @@ const planWithin = 0.2;
 /** What the page is made of: the open survey, what follows from it, and what stands behind the ports. */
 export interface Parts extends Pick<
   Contexts,
-  'files' | 'sources' | 'downloads' | 'program' | 'passing' | 'mine' | 'placeSearch'
+  'files' | 'sources' | 'downloads' | 'program' | 'passing' | 'merging' | 'mine' | 'placeSearch'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -29,7 +29,8 @@ export interface Parts extends Pick<
 
 /** The parts as the components ask for them. */
 export function contextsOf(parts: Parts): Contexts {
-  const { document, view, derived, files, sources, downloads, program, passing, placeSearch } = parts;
+  const { document, view, derived, files, sources, downloads, program, passing, merging, placeSearch } =
+    parts;
   return {
     editing: document,
     steps: document,
@@ -45,6 +46,7 @@ export function contextsOf(parts: Parts): Contexts {
     downloads,
     program,
     passing,
+    merging,
     mine: parts.mine,
     placeSearch,
   };

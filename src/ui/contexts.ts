@@ -7,6 +7,7 @@ import type { GroundPlan } from '../ports/ground-plan';
 import type { Imports } from '../ports/imports';
 import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
+import type { Merging } from '../ports/merging';
 import type { Passing } from '../ports/passing';
 import type { PastWinds } from '../ports/past-winds';
 import type { Photographs } from '../ports/photographs';
@@ -38,7 +39,7 @@ export type Figures = Pick<
   'contents' | 'terrain' | 'day' | 'light' | 'airfield' | 'flow' | 'sights'
 >;
 /** What is chosen and looked at. */
-export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot' | 'places'>;
+export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot' | 'places' | 'merge'>;
 /** The quiet line for the user. */
 export type Notices = Pick<View, 'notice' | 'noticeActions' | 'offer'>;
 
@@ -92,6 +93,7 @@ export interface Contexts {
   readonly downloads: Downloads;
   readonly program: Program;
   readonly passing: Passing;
+  readonly merging: Merging;
   readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
 }
@@ -110,6 +112,7 @@ export const [getLand, setLand] = createContext<Land>();
 export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
 export const [getPassing, setPassing] = createContext<Passing>();
+export const [getMerging, setMerging] = createContext<Merging>();
 export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 
@@ -129,6 +132,7 @@ export function provide(handed: Contexts): void {
   setDownloads(handed.downloads);
   setProgram(handed.program);
   setPassing(handed.passing);
+  setMerging(handed.merging);
   setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
 }

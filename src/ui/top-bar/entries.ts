@@ -1,5 +1,6 @@
 import type { Files } from '../../ports/files';
 import type { Imports } from '../../ports/imports';
+import type { Merging } from '../../ports/merging';
 import type { LazyDialog } from '../dialog/lazy-dialog';
 import type { PageAction } from './shortcuts';
 
@@ -17,6 +18,7 @@ interface Named {
 export interface EntryNeeds {
   readonly files: Pick<Files, 'open' | 'save'>;
   readonly imports: Pick<Imports, 'pick'>;
+  readonly merging: Pick<Merging, 'withFile'>;
   readonly view: { readonly foot: { open: string } };
 }
 export type Entry = Named & ({ readonly run: (on: EntryNeeds) => void } | { readonly dialog: LazyDialog });
@@ -60,6 +62,12 @@ export const entries: readonly Entry[] = [
     title: 'Hand this survey to somebody, or to your other device',
     place: 'menu',
     dialog: () => import('../pass-on/PassOnDialog.svelte'),
+  },
+  {
+    label: 'Merge',
+    title: 'Compare another survey of this field with the open one, and take from it what you want',
+    place: 'menu',
+    run: ({ merging }) => void merging.withFile(),
   },
   {
     label: 'Where to stand',
