@@ -17,6 +17,7 @@ import { SurveyDocument } from './state/document.svelte';
 import { Mine } from './state/mine.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
+import { Ways } from './state/ways.svelte';
 import { Terrain } from './state/terrain.svelte';
 import { SiteZones } from './state/site-zones.svelte';
 import { View } from './state/view.svelte';
@@ -34,6 +35,7 @@ import Root from './ui/Root.svelte';
 import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
+import { BrowserPosition } from './services/device-position';
 import { DevicePhotographs } from './services/photographs';
 
 /** The invented sample site's, and its middle. */
@@ -110,6 +112,8 @@ async function start(target: HTMLElement): Promise<void> {
     program,
     passing,
     merging,
+    position: new BrowserPosition(program.missing.includes('position') ? null : navigator.geolocation),
+    ways: new Ways(keptText('sunside-ways')),
     mine,
     placeSearch: new WorkersPlaceSearch(),
     groundPlans: [sampleGroundPlan],

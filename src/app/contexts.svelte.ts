@@ -17,7 +17,16 @@ const planWithin = 0.2;
 /** What the page is made of: the open survey, what follows from it, and what stands behind the ports. */
 export interface Parts extends Pick<
   Contexts,
-  'files' | 'sources' | 'downloads' | 'program' | 'passing' | 'merging' | 'mine' | 'placeSearch'
+  | 'files'
+  | 'sources'
+  | 'downloads'
+  | 'program'
+  | 'passing'
+  | 'merging'
+  | 'ways'
+  | 'position'
+  | 'mine'
+  | 'placeSearch'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -47,6 +56,8 @@ export function contextsOf(parts: Parts): Contexts {
     program,
     passing,
     merging,
+    ways: parts.ways,
+    position: parts.position,
     mine: parts.mine,
     placeSearch,
   };

@@ -13,6 +13,7 @@ import type { PastWinds } from '../ports/past-winds';
 import type { Photographs } from '../ports/photographs';
 import type { PlaceSearch } from '../ports/place-search';
 import type { Downloads } from '../ports/downloads';
+import type { DevicePosition } from '../ports/position';
 import type { Program } from '../ports/program';
 import type { Tables } from '../ports/tables';
 import type { WeatherReader } from '../ports/weather';
@@ -21,6 +22,7 @@ import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
 import type { Mine } from '../state/mine.svelte';
+import type { Ways } from '../state/ways.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { Terrain } from '../state/terrain.svelte';
 import type { View } from '../state/view.svelte';
@@ -94,6 +96,8 @@ export interface Contexts {
   readonly program: Program;
   readonly passing: Passing;
   readonly merging: Merging;
+  readonly ways: Ways;
+  readonly position: DevicePosition;
   readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
 }
@@ -113,6 +117,8 @@ export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
 export const [getPassing, setPassing] = createContext<Passing>();
 export const [getMerging, setMerging] = createContext<Merging>();
+export const [getPosition, setPosition] = createContext<DevicePosition>();
+export const [getWays, setWays] = createContext<Ways>();
 export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 
@@ -133,6 +139,8 @@ export function provide(handed: Contexts): void {
   setProgram(handed.program);
   setPassing(handed.passing);
   setMerging(handed.merging);
+  setWays(handed.ways);
+  setPosition(handed.position);
   setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
 }

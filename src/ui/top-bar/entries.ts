@@ -76,6 +76,12 @@ export const entries: readonly Entry[] = [
     run: ({ view }) => (view.foot.open = 'places'),
   },
   {
+    label: 'Near me',
+    title: 'Airfields within a distance or a ride, small ones as well',
+    place: 'menu',
+    dialog: () => import('../near/NearDialog.svelte'),
+  },
+  {
     label: 'Kit',
     title: 'Bodies, lenses and subjects',
     place: 'menu',
