@@ -293,7 +293,7 @@ export class Kernel {
     const toNorth = fromBelow ? atNorth : atLevelNorth;
     const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
     const haze = hazeRange * hazeElevation;
-    const perShare = limitSteps / (most * slack);
+    let perShare = limitSteps / (most * slack);
     const hasFlank = hasFlankAt(view, j);
     const sign = hasFlank && view.leftwardsAt(j, e, n, u) < 0 ? 1 : -1;
     const flankE = hasFlank ? sign * view.leftwardsAt(j, 1, 0, 0) : 0;
@@ -305,6 +305,7 @@ export class Kernel {
     const row = rowOf((i / pieceSize) | 0, pieces.side[(i / pieceSize) | 0] as number, this.worth.length);
     const { suns } = this.#suns;
     const first = p * this.worth.length;
+    let sight = -1;
     let told = false;
     for (let k = 0; k < count; k++) {
       const t = this.#passing[k] as number;
@@ -335,8 +336,12 @@ export class Kernel {
       const isGoodAlready = this.good[first + t] === 1;
       const before = this.worth[t] as number;
       if (open < before && (isGoodAlready || open < worthwhileFrom)) continue;
-      const sight = this.#sight ? this.#sight.at(p, i) : 1;
-      if (sight === 0) break;
+      if (sight < 0) {
+        sight = this.#sight ? this.#sight.at(p, i) : 1;
+        if (sight === 0) break;
+        // From here on the half-hidden one must be the better for it.
+        perShare /= sight;
+      }
       // In the order of `scoreAt`, so that not even rounding differs.
       const total = light * reached * aspect * sight * hazed;
       if (total > before || (total === before && total > 0 && range < (this.#range[t] as number))) {
