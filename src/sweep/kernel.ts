@@ -45,8 +45,6 @@ export class Kernel {
   /** Its needed focal length in mm, its factor of light, its path and its place on it. */
   readonly focal: Float64Array;
   readonly light: Float64Array;
-  /** Share of its three points that are in sight. */
-  readonly inSight: Float64Array;
   readonly bestPath: Int16Array;
   readonly bestSample: Int32Array;
   readonly #range: Float64Array;
@@ -81,7 +79,6 @@ export class Kernel {
     this.worth = new Float64Array(count);
     this.focal = new Float64Array(count);
     this.light = new Float64Array(count);
-    this.inSight = new Float64Array(count);
     this.bestPath = new Int16Array(count).fill(-1);
     this.bestSample = new Int32Array(count);
     this.good = new Uint8Array(count * paths.length);
@@ -127,7 +124,6 @@ export class Kernel {
     this.worth.fill(0);
     this.focal.fill(NaN);
     this.light.fill(0);
-    this.inSight.fill(0);
     for (let k = 0; k < this.good.length; k++) if (this.good[k] === 0) this.#goodSample[k] = -1;
     this.good.fill(0);
     this.#range.fill(Infinity);
@@ -348,7 +344,6 @@ export class Kernel {
         this.worth[t] = total;
         this.focal[t] = focal;
         this.light[t] = light;
-        this.inSight[t] = sight;
         this.bestPath[t] = p;
         this.bestSample[t] = i;
         this.#range[t] = range;
