@@ -24,6 +24,11 @@ export interface KernelQuestion {
   readonly instants: readonly number[];
   /** The middle of the neighbourhood. */
   readonly middle: Position;
+  /**
+   * Whether `worth` is wanted at every instant, come what may. Else, where no path is ever good, it is only that of the best
+   * instant, and at the others no more than a bound from below: most places are such.
+   */
+  readonly everyInstant: boolean;
 }
 
 /** What rounding may add to a bound. */
@@ -58,6 +63,8 @@ export class Kernel {
 
   readonly #question: KernelQuestion;
   readonly #pieces: readonly Pieces[];
+  /** Whether at the moment only what is good, or best of all instants, matters. */
+  #thrifty = false;
   readonly #suns: SunOver;
   readonly #sight: LazySight | null;
   readonly #seasons: readonly Season[];
@@ -112,7 +119,7 @@ export class Kernel {
 
   /** An eye at a position, `elevation` m above mean sea level. */
   at(position: Position, elevation: number): void {
-    const { paths, outlook } = this.#question;
+    const { paths, outlook, everyInstant } = this.#question;
     const { around } = outlook;
     const frame = frameAt(position);
     const eye = { frame, point: along(frame.origin, frame.up, elevation) };
@@ -137,6 +144,11 @@ export class Kernel {
         this.#sight.stand(season.does, x, y, elevation);
       }
       this.#neighbours(instants);
+      // Leaves that fall in the midst of the hours are rare enough.
+      this.#thrifty = !everyInstant && this.#seasons.length === 1 && !this.good.includes(1);
+      for (let p = 0; p < paths.length; p++) this.#along(p, instants);
+      if (!this.#thrifty || !this.good.includes(1)) continue;
+      this.#thrifty = false;
       for (let p = 0; p < paths.length; p++) this.#along(p, instants);
     }
     for (let t = 0; t < this.worth.length; t++) if (this.worth[t] === 0) this.bestPath[t] = -1;
@@ -248,10 +260,14 @@ export class Kernel {
   #leastShare(p: number, instants: readonly number[]): number {
     const at = this.#at;
     const first = p * this.worth.length;
+    let most = 0;
+    if (this.#thrifty)
+      for (let k = 0; k < instants.length; k++)
+        most = Math.max(most, this.worth[instants[k] as number] as number);
     let least = Infinity;
     for (let k = 0; k < instants.length; k++) {
       const t = instants[k] as number;
-      const best = this.worth[t] as number;
+      const best = this.#thrifty ? most : (this.worth[t] as number);
       const needed = best < worthwhileFrom || this.good[first + t] === 1 ? best : worthwhileFrom;
       const share = needed / (at[t * atEach + atCeiling] as number);
       at[t * atEach + atShare] = share;

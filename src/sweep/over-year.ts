@@ -79,6 +79,7 @@ export function overYear(
         outlook: { ...outlook, skyAt },
         instants,
         middle: contents.site.reference,
+        everyInstant: false,
       });
       const isGood = (p: number, t: number) => kernel.good[p * instants.length + t] === 1;
       places.forEach(({ position, eye }, i) => {

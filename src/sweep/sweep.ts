@@ -16,7 +16,7 @@ export const groundCodes: readonly GroundClass[] = ['open', 'unknown', 'closed']
 /** What is known of the cells that were asked, in their order: arrays that pass from thread to thread. */
 export interface CellFigures {
   readonly cells: Int32Array;
-  /** Total at the cell's best instant, and the sum over all instants. */
+  /** Total at the cell's best instant, and the sum over all instants where some path is good, else no more than that. */
   readonly worth: Float64Array;
   readonly summedWorth: Float64Array;
   /** Needed focal length in mm of the best sample at the best instant; NaN where there is none. */
@@ -59,7 +59,7 @@ export class Sweep {
     this.hours = new OpenHours(contents, area.frame, instants);
     const middle = cellPosition(area, Math.floor(area.count / 2) * (area.count + 1));
     const { outlook } = this;
-    this.#kernel = new Kernel({ paths, outlook, instants, middle });
+    this.#kernel = new Kernel({ paths, outlook, instants, middle, everyInstant: false });
   }
 
   /** The figures of some cells. */

@@ -30,7 +30,7 @@ const at = Date.UTC(2026, 5, 21, 12);
 const eye = 113.7;
 
 /** A wind that always blows along 26, two years of it so that every hour of every month has its twenty. */
-function record(clouds?: (hour: number) => readonly [clear: number, overcast: number]): WindRecord {
+const winds = (() => {
   const rows = Array.from(
     { length: 730 * 24 },
     (_, h) => `${new Date(Date.UTC(2024, 0, 1, h)).toISOString()},260,12`,
@@ -41,16 +41,19 @@ function record(clouds?: (hour: number) => readonly [clear: number, overcast: nu
   const steps = readRecord(text, { ...plan, unit: plan.unit }, 'Europe/Berlin', 'winds.csv');
   let step = steps.next();
   while (!step.done) step = steps.next();
-  const made = step.value.record;
-  if (!clouds) return made;
+  return step.value.record;
+})();
+
+function record(clouds?: (hour: number) => readonly [clear: number, overcast: number]): WindRecord {
+  if (!clouds) return winds;
   const counts = Array.from({ length: 288 }, (_, k) => {
     const [clear, overcast] = clouds(k % 24);
     return [clear, 0, 0, 0, overcast];
   });
-  return { ...made, clouds: counts };
+  return { ...winds, clouds: counts };
 }
-const year = (winds: WindRecord, spot: StandingSpot | null = null, given = contents) =>
-  overYear(given, winds, [{ position: place, eye, spot }], at, 3600, null);
+const year = (told: WindRecord, spot: StandingSpot | null = null, given = contents) =>
+  overYear(given, told, [{ position: place, eye, spot }], at, 3600, null);
 const june = ({ byHour }: ReturnType<typeof year>) => (byHour[0] ?? []).slice(5 * 24, 6 * 24);
 const total = (hours: readonly number[]) => hours.reduce((a, b) => a + b, 0);
 
