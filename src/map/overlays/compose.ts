@@ -52,6 +52,9 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
   const ofSpot = lastAnswer(selectedSpotFeatures);
   const inspected = lastAnswer(inspectedMark);
   const drawn = lastAnswer(drawingOf);
+  const visited = lastAnswer((place: SpotScene | null, zoom: number) =>
+    place ? selectedRingsOf(place, zoom) : none,
+  );
 
   return (scene) => {
     const { contents, zoom, units } = scene;
@@ -88,6 +91,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
           ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, zoom, units)
           : handles(scene.selected, scene.vertex),
         inspected(scene.paths, scene.inspected, units),
+        visited(scene.visited, zoom),
         drawn(scene.drawing, scene.drawingRunway, contents.runways, contents.site, scene.instant, units),
         scene.dragging ? draggedRunway(scene.selected, scene.vertex, contents, scene.instant, units) : none,
       ),
