@@ -18,15 +18,22 @@ export interface SpotSummary {
   readonly leading: PathSummary | null;
 }
 
-/** What a spot is good for, out of its figures at two moments (the same spot, the same paths). */
-export function spotSummary(a: SpotFigures, b: SpotFigures): SpotSummary {
+/**
+ * What a spot is good for, out of its figures at two moments (the same spot, the same paths). `passedOver`: paths that lead
+ * nowhere now, such as recorded flights to an end that is not in use.
+ */
+export function spotSummary(
+  a: SpotFigures,
+  b: SpotFigures,
+  passedOver: ReadonlySet<string> = new Set(),
+): SpotSummary {
   const paths = a.paths.map((path, i) => {
     const other = b.paths[i];
     if (other?.ref.path !== path.ref.path)
       throw new Error(`expected ${path.ref.path} at both moments, got ${other?.ref.path ?? 'nothing'}`);
     return { ref: path.ref, a: path, b: other, focalRange: focalRangeOf(path) };
   });
-  return { paths, leading: leadingOf(paths) };
+  return { paths, leading: leadingOf(paths.filter(({ ref }) => !passedOver.has(ref.path))) };
 }
 
 function focalRangeOf({ sector }: PathFromSpot): PathSummary['focalRange'] {
