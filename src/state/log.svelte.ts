@@ -1,8 +1,8 @@
 import { findPasses, type Ask, type Pass } from '../figures/log/find-passes';
 import { correctionFromClock } from '../figures/log/clock-correction';
 import { frameOf, type Frame } from '../figures/log/frame-time';
-import { dueOn, type DueMovement } from '../figures/movements/due-on';
-import { dateAt, datePlus } from '../time/local-time';
+import { dueAbout } from '../figures/movements/due-about';
+import type { DueMovement } from '../figures/movements/due-on';
 import { logEntryOf, type KeptMeasure } from '../figures/log/log-entry-of';
 import type { SettingsJudged } from '../figures/log/judge-settings';
 import { judgePass } from '../figures/log/judge-pass';
@@ -119,9 +119,7 @@ export class LogReading {
 
   /** What was due on the day of a pass, and the days beside it: a clock may be on another date. */
   dueAbout({ from }: Pick<Pass, 'from'>): readonly DueMovement[] {
-    const { movements, site } = this.#contents;
-    const day = dateAt(from, site.timeZone);
-    return [-1, 0, 1].flatMap((d) => dueOn(movements, datePlus(day, d), site.timeZone));
+    return dueAbout(from, this.#contents);
   }
 
   /** The same answer for many passes. */
