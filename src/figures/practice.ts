@@ -131,6 +131,8 @@ export const detour = 1.3;
 /** m of way from which one drives, m/s then, and minutes to get to the car, park and walk. CP. */
 export const driveFrom = 1500;
 export const drivingSpeed = 9;
+/** m/s on the way from home, a bicycle with a bag and a car on country roads and through towns. CP. */
+export const ridingSpeed = { foot: 1.25, bicycle: 4.5, car: 16 } as const;
 export const parkingMinutes = 8;
 /** m beyond a runway's end at which one can get round it. CP. */
 export const roundRunwayEnd = 400;
@@ -151,5 +153,10 @@ export const discUp = 0.4;
 
 /** Total by which another part of a path must be better before one turns to it: less is no reason to move the camera. CP. */
 export const staysWithin = 0.02;
+
+/** Pictures an hour at a fence while something comes, and hours that a camera's battery lasts then. CP. */
+export const framesPerHour = 300;
+export const batteryHours = 2.5;
+
 /** m above the ground of the skids in a hover and in hover taxi (FAA AIM 4-3-17: below 25 ft), m/s then (under 20 kt), all CP within that. */
 export const hover = { height: 1.5, taxiHeight: 3, taxiSpeed: 8 } as const;

@@ -139,6 +139,8 @@ export interface SectorRun {
   readonly glare: readonly boolean[];
   /** Needed focal length in mm, one a sample. */
   readonly focalLengths: readonly number[];
+  /** Total of the score, 0 to 1, one a sample. */
+  readonly totals: readonly number[];
 }
 
 export interface RunwayFromSpot {

@@ -89,14 +89,6 @@ export const labelLayers: readonly LayerPiece[] = [
   }),
   ...numerals('narrow'),
   ...numerals('wide'),
-  layer('ring-letter', 'symbol', 'live', 'ring-letter', {
-    layout: {
-      'text-field': ['get', 'text'],
-      ...label(10.5, true),
-      'text-anchor': ['get', 'anchor'],
-    },
-    paint: inked,
-  }),
   layer('mark-label', 'symbol', 'live', ['best', 'closest'], {
     layout: {
       'text-field': ['get', 'label'],
@@ -109,8 +101,17 @@ export const labelLayers: readonly LayerPiece[] = [
   }),
   spots('spots', 'spot', '', 10, { layout: label(12), paint: {} }),
   spots('live', 'selected-spot', '-selected', 34, {
-    layout: { ...label(13, true), 'icon-size': 1.15 },
+    layout: { ...label(13, true), 'icon-size': 1.15, 'text-allow-overlap': true },
     paint: { 'text-color': paper.signal },
+  }),
+  // Before its spot, whose free room round it would leave none for them.
+  layer('ring-letter', 'symbol', 'live', 'ring-letter', {
+    layout: {
+      'text-field': ['get', 'text'],
+      ...label(10.5, true),
+      'text-anchor': ['get', 'anchor'],
+    },
+    paint: inked,
   }),
   layer('inspected-label', 'symbol', 'live', 'inspected', {
     layout: {

@@ -42,6 +42,7 @@ const toolWords: Readonly<Record<Tool, ToolWords>> = {
     name: 'Select',
     key: 'v',
     hint: 'Click something to select it. Drag it or one of its corners to move it.',
+    touch: 'Tap something to select it. Hold it, or take its handle, to move it.',
   },
   runway: {
     name: 'Runway',
