@@ -28,6 +28,8 @@ export interface CameraChoice {
   readonly iso: number | null;
   /** Null: as the weather of the moment is, as far as the survey tells. */
   readonly sky: 'clear' | 'hazy' | 'overcast' | 'heavy' | null;
+  /** Exposure value at ISO 100 that was typed; null: by the sun. */
+  readonly ev100: number | null;
   /** px of blur that pass for sharp. */
   readonly sharpWithin: number;
   readonly portrait: boolean;
@@ -41,6 +43,7 @@ export const startingCamera: CameraChoice = {
   shutter: null,
   iso: null,
   sky: null,
+  ev100: null,
   sharpWithin: 2,
   portrait: false,
   part: 'whole',

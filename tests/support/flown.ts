@@ -1,12 +1,13 @@
 import { alongRunway } from '../../src/figures/geometry/along-runway';
 import { dot, earthCentred, frameAt, minus, positionOf, type Vec3 } from '../../src/figures/geometry/earth';
-import { pathsOf, type Path } from '../../src/figures/traffic/paths';
+import { everyPath } from '../../src/figures/traffic/every-path';
+import type { Path } from '../../src/figures/traffic/paths';
 import type { Contents } from '../../src/survey/contents';
 import type { Runway } from '../../src/survey/schema/runway';
 
 /** A path of the survey by the name that the figures print. */
 export function pathNamed(contents: Contents, name: string): Path {
-  const paths = pathsOf(contents, () => true);
+  const paths = everyPath(contents, () => true);
   const found = paths.find((p) => p.ref.path === name);
   if (!found) throw new Error(`expected ${name}, got ${paths.map((p) => p.ref.path).join(', ')}`);
   return found;

@@ -47,7 +47,7 @@ export const knownOfFeature = (kind: unknown): Known =>
 export const knownOfSurvey: Known = {
   ...all('version', 'sources', 'kit', 'kits', 'subjects', 'current', 'moments', 'sky', 'weather'),
   ...all('windRecord', 'flow', 'movements', 'plan', 'log'),
-  site: all('name', 'icao', 'elevation', 'timeZone', 'reference', 'frequencies'),
+  site: all('name', 'icao', 'military', 'elevation', 'timeZone', 'reference', 'frequencies'),
   rules: {
     ...all('photography', 'radio', 'ladders', 'tripods', 'office', 'phone', 'email', 'hours', 'notes'),
     ...all('checkedOn', 'source'),

@@ -6,6 +6,7 @@ import { hasMagneticModel } from '../geometry/magnetic';
 import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
 import { heightDoubts } from './height-checks';
+import { militaryDoubts } from './military-check';
 import { momentDoubts } from './moment-doubts';
 import { placeProblems } from './place-checks';
 import { runwayDoubts } from './runway-checks';
@@ -25,7 +26,7 @@ export function problemsOf(
         'The World Magnetic Models at hand cover 2015 to 2029; magnetic bearings are those of the nearest day that they cover.',
       used: true,
     });
-  problems.push(...momentDoubts(contents, instant), ...heightDoubts(contents));
+  problems.push(...momentDoubts(contents, instant), ...heightDoubts(contents), ...militaryDoubts(contents));
   contents.runways.forEach((runway, i) => {
     const figures = runways[i];
     if (figures) problems.push(...runwayDoubts(runway, figures));

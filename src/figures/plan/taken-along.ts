@@ -15,7 +15,7 @@ import type { Path } from '../traffic/paths';
 import type { Verdict } from '../types';
 import { outlookOf, type Outlook } from '../outlook';
 import { stillViewsOf } from '../when/still-views';
-import { pathsOf } from '../traffic/paths';
+import { everyPath } from '../traffic/every-path';
 import { readRow, type RowReading } from '../when/light-row';
 
 /** A chosen window with what is at it now: the spot or path may have been changed since. */
@@ -44,7 +44,7 @@ export function takenAlong(
   terrain: ElevationGrid | null = null,
   windows: readonly ChosenWindow[] = contents.plan.chosen,
 ): TakenAlong[] {
-  const paths = pathsOf(contents, () => true, terrain);
+  const paths = everyPath(contents, () => true, terrain);
   const outlook = outlookOf(contents, terrain);
   const scratch = new Scratch();
   return windows

@@ -1,5 +1,6 @@
 import type { Contents } from '../../survey/contents';
 import type { CrowdLine, DisplayLine, Helipad, Pattern, WinchRun } from '../../survey/schema/flying';
+import type { FlightPath } from '../../survey/schema/places';
 import type { EndIndex, Runway } from '../../survey/schema/runway';
 import type { Subject } from '../../survey/schema/subject';
 import { Memo } from '../../survey/memo';
@@ -9,8 +10,9 @@ import type { Terrain } from '../sight/terrain';
 import { endName, endPath } from './end-name';
 import { displaySamples, passWords } from './pattern/display';
 import { helipadPasses, helipadSamples } from './pattern/helipad';
+import { roundedSamples } from './pattern/published-path';
 import { winchSamples } from './pattern/winch-launch';
-import type { Path, PathFilter } from './paths';
+import { isRounded, type Path, type PathFilter } from './paths';
 import { patterns, streamOf } from './patterns';
 import { endGeometry } from './runway-geometry';
 import type { PathSamples } from './samples';
@@ -141,14 +143,29 @@ const winchPaths = (
     );
   });
 
-type Given = Pick<Contents, 'runways' | 'displayLines' | 'crowdLines' | 'helipads' | 'winchRuns' | 'subject'>;
+/** A drawn path that is flown by its waypoints. */
+const publishedPath = (flight: FlightPath, subject: Subject, elevation: number): readonly Path[] =>
+  kept.get([flight, subject, elevation], () =>
+    named(
+      {
+        ref: { path: flight.id, kind: 'flight-path', runway: null, end: null },
+        name: flight.name || 'flight path',
+      },
+      roundedSamples(flight, subject, elevation),
+    ),
+  );
+
+type Given = Pick<
+  Contents,
+  'flightPaths' | 'runways' | 'displayLines' | 'crowdLines' | 'helipads' | 'winchRuns' | 'subject'
+>;
 
 /**
- * What else is flown, in order: the patterns of every end that is not closed, passes along display lines, helicopters
+ * What else is flown, in order: drawn paths that are rounded, the patterns of every end that is not closed, passes along display lines, helicopters
  * at their pads (for subjects that are some), winch launches (for gliders).
  */
 export function otherPaths(
-  { runways, displayLines, crowdLines, helipads, winchRuns, subject }: Given,
+  { flightPaths, runways, displayLines, crowdLines, helipads, winchRuns, subject }: Given,
   wanted: PathFilter,
   elevation: number,
   terrain: Terrain | null,
@@ -156,6 +173,8 @@ export function otherPaths(
   const paths: Path[] = [];
   const add = (made: readonly Path[]) =>
     paths.push(...made.filter(({ ref }) => wanted(ref.kind, ref.runway, ref.end)));
+  const rounded = flightPaths.filter(isRounded);
+  for (const flight of rounded) add(publishedPath(flight, subject, elevation));
   for (const runway of runways)
     runway.patterns.forEach((pattern, i) => {
       if (runway.ends[pattern.end].closed) return;
@@ -169,6 +188,6 @@ export function otherPaths(
     for (const pad of helipads) add(helipadPaths(pad, runways, subject, elevation, terrain));
   if (subject.propulsion === 'none')
     for (const run of winchRuns) add(winchPaths(run, runways, subject, elevation, terrain));
-  kept.keepOnly([...runways, ...displayLines, ...helipads, ...winchRuns]);
+  kept.keepOnly([...rounded, ...runways, ...displayLines, ...helipads, ...winchRuns]);
   return paths;
 }

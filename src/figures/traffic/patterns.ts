@@ -1,6 +1,6 @@
 import type { Pattern, PatternKind } from '../../survey/schema/flying';
 import type { Subject } from '../../survey/schema/subject';
-import { gliderApproach, gliderCircuit, wideCircuit } from '../practice';
+import { gliderApproach, gliderCircuit, wideCircuit } from './pattern/practice';
 import { aerotowSamples } from './pattern/aerotow';
 import { breakSamples } from './pattern/break';
 import { circlingSamples } from './pattern/circling';

@@ -4,7 +4,7 @@ import type { SpotFigures } from '../../figures/types';
 import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
 import { outlookOf } from '../../figures/outlook';
 import { Scratch } from '../../figures/scratch';
-import { pathsOf } from '../../figures/traffic/paths';
+import { pathsOf, type OtherPaths } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
 import { drawings } from '../../survey/drawings';
@@ -17,6 +17,7 @@ import { Inspection } from './inspection.svelte';
 interface Ground {
   readonly contents: Contents;
   readonly terrain: ElevationGrid | null;
+  readonly otherPaths: OtherPaths | undefined;
 }
 
 /** What is seen of the aircraft: their paths, the spots' figures of them, and what is inspected of one. */
@@ -61,7 +62,10 @@ export class Sights {
     };
   });
   /** The paths that are drawn and looked at. */
-  readonly paths = $derived.by(() => pathsOf(this.#survey.contents, this.#wanted, this.#survey.terrain));
+  readonly paths = $derived.by(() => {
+    const { contents, terrain, otherPaths } = this.#survey;
+    return pathsOf(contents, this.#wanted, terrain, otherPaths);
+  });
   readonly outlook = $derived.by(() => outlookOf(this.#survey.contents, this.#survey.terrain));
 
   /** Figures of every spot at moment A and B, in the survey's order. */

@@ -14,8 +14,11 @@ import {
   footpathClear,
   lineHalfWidth,
   railClear,
+  rotorDiametersClear,
   runwayClear,
   taxiClear,
+  usualRotor,
+  winchClear,
 } from '../practice';
 import { Bins } from './bins';
 import { isNear, meetsSquare, shapeIn, shapeOf, toChain, type Shape } from './shape';
@@ -31,6 +34,8 @@ export const closedReasons = [
   'rail',
   'motorway',
   'jet-blast',
+  'helipad',
+  'winch-run',
   'access',
   'refused',
 ] as const;
@@ -217,6 +222,10 @@ function closings(contents: Contents, frame: Frame, forbidden: Contents['spots']
     else if (use.use === 'rail' || use.use === 'motorway') add(use.use, use, railClear, use.name);
     else if (use.use !== 'aerodrome' && use.access === 'forbidden') add('access', use, half, use.name);
   }
+  const rotor = contents.subject.propulsion === 'rotor' ? contents.subject.span : usualRotor;
+  for (const pad of contents.helipads)
+    add('helipad', { id: pad.id, line: [pad.position] }, rotorDiametersClear * rotor, pad.name);
+  for (const run of contents.winchRuns) add('winch-run', run, winchClear, run.name);
   if (contents.subject.propulsion === 'jet') out.push(...blasts(contents, frame));
   for (const { id, position, name } of forbidden) add('refused', { id, line: [position] }, atSpot, name);
   return out;

@@ -1,5 +1,5 @@
 import type { Subject } from '../../../survey/schema/subject';
-import { aerotow } from '../../practice';
+import { aerotow } from './practice';
 import { departureEnds } from '../departure';
 import { noseAttitudeOf } from '../nose-attitude';
 import { pavementAt, planeFrom, type EndGeometry } from '../runway-geometry';

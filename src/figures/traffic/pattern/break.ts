@@ -1,6 +1,6 @@
 import type { Pattern } from '../../../survey/schema/flying';
 import type { Subject } from '../../../survey/schema/subject';
-import { breakBank, breakRunIn, downwindSpeed, rollOut, streamInterval } from '../../practice';
+import { breakBank, breakRunIn, downwindSpeed, rollOut, streamInterval } from './practice';
 import { arrivalProfile } from '../arrival';
 import type { EndGeometry } from '../runway-geometry';
 import type { PathSamples } from '../samples';

@@ -1,7 +1,7 @@
 import type { Pattern } from '../../../survey/schema/flying';
 import type { Subject } from '../../../survey/schema/subject';
 import { RAD } from '../../geometry/angles';
-import { circlingShape } from '../../practice';
+import { circlingShape } from './practice';
 import { arrivalProfile } from '../arrival';
 import type { EndGeometry } from '../runway-geometry';
 import type { PathSamples } from '../samples';

@@ -3,7 +3,7 @@ import type { CrowdLine, DisplayLine, DisplayPass } from '../../../survey/schema
 import type { Subject } from '../../../survey/schema/subject';
 import { RAD } from '../../geometry/angles';
 import { frameAt, groundLine, mapped } from '../../geometry/earth';
-import { displayBank, displayClimb, displayHeight, displayRun, displayTurn } from '../../practice';
+import { displayBank, displayClimb, displayHeight, displayRun, displayTurn } from './practice';
 import { flightAttitude } from '../nose-attitude';
 import { longestFlown } from '../runway-geometry';
 import type { PathSamples } from '../samples';

@@ -1,7 +1,8 @@
 import type { Pattern } from '../../../survey/schema/flying';
 import type { Subject } from '../../../survey/schema/subject';
 import { RAD } from '../../geometry/angles';
-import { circuitBank, offsetLocalizer } from '../../practice';
+import { circuitBank } from '../../practice';
+import { offsetLocalizer } from './practice';
 import { arrivalBegins, arrivalProfile } from '../arrival';
 import type { EndGeometry } from '../runway-geometry';
 import type { PathSamples } from '../samples';

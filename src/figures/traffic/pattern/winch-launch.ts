@@ -3,7 +3,7 @@ import type { WinchRun } from '../../../survey/schema/flying';
 import type { Subject } from '../../../survey/schema/subject';
 import { DEG, RAD } from '../../geometry/angles';
 import { frameAt, groundLine } from '../../geometry/earth';
-import { winchLaunch } from '../../practice';
+import { winchLaunch } from './practice';
 import { longestFlown } from '../runway-geometry';
 import type { PathSamples } from '../samples';
 import { passSamples } from './passing';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { figuresFor } from '../../../../src/figures/figures-for';
 import { destination } from '../../../../src/figures/geometry/earth';
-import { pathsOf } from '../../../../src/figures/traffic/paths';
+import { everyPath } from '../../../../src/figures/traffic/every-path';
 import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../../../support/contents';
 
 const threshold = [8.5, 47.4] as const;
@@ -26,7 +26,7 @@ describe('where the pass of a break stands', () => {
       kit: { ...plainKit, lenses },
     },
   );
-  const [path] = pathsOf(contents, (kind) => kind === 'pattern');
+  const [path] = everyPath(contents, (kind) => kind === 'pattern');
   const passOf = (id: string) => {
     const spot = figuresFor(contents, Date.UTC(2026, 8, 21, 12), (kind) => kind === 'pattern').spots.find(
       (s) => s.id === id,

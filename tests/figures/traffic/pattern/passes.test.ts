@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { figuresFor } from '../../../../src/figures/figures-for';
 import { destination, frameAt, mapped, positionOf } from '../../../../src/figures/geometry/earth';
-import { pathsOf, type Path } from '../../../../src/figures/traffic/paths';
+import { everyPath } from '../../../../src/figures/traffic/every-path';
+import type { Path } from '../../../../src/figures/traffic/paths';
 import {
   contentsOf,
   feature,
@@ -60,7 +61,7 @@ function along({ samples }: Path): Where[] {
 function paths(features: Parameters<typeof contentsOf>[0], subject: object) {
   const lenses = [{ key: 'long', name: 'Long', shortest: 200, longest: 800, widestAperture: 6.3 }];
   const contents = contentsOf(features, { site, subjects: [subject], kit: { ...plainKit, lenses } });
-  const all = pathsOf(contents, (kind) => kind === 'pass');
+  const all = everyPath(contents, (kind) => kind === 'pass');
   const named = (name: string) => {
     const found = all.find((p) => p.ref.path === name);
     if (!found) throw new Error(`expected ${name}, got ${all.map((p) => p.ref.path).join(', ')}`);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { destination } from '../../../../src/figures/geometry/earth';
-import { pathsOf } from '../../../../src/figures/traffic/paths';
+import { everyPath } from '../../../../src/figures/traffic/every-path';
 import { contentsOf, plainSubject, runwayFeature } from '../../../support/contents';
 import { pathNamed, placeAt, placesOf, type Place } from '../../../support/flown';
 
@@ -154,7 +154,7 @@ describe('other circuits and approaches', () => {
       7,
     ];
     const contents = contentsOf([{ ...runway, properties: { ...runway.properties, patterns } }]);
-    const names = pathsOf(contents, (kind) => kind === 'pattern').map((p) => p.ref.path);
+    const names = everyPath(contents, (kind) => kind === 'pattern').map((p) => p.ref.path);
     expect(names).toEqual(['rwy/25/break']);
     const reasons = contents.problems.map((p) => p.reason);
     expect(reasons.some((r) => r.startsWith('patterns.1.side'))).toBe(true);
