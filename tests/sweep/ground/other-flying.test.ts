@@ -16,7 +16,11 @@ function planFor(subject: object) {
     ],
     { subjects: [{ ...plainSubject, ...subject }], site: { reference: middle } },
   );
-  return new GroundPlan(contents, areaAbout(contents.runways, siteFrame(middle), 20, 4000), Date.UTC(2026, 5, 21, 12));
+  return new GroundPlan(
+    contents,
+    areaAbout(contents.runways, siteFrame(middle), 20, 4000),
+    Date.UTC(2026, 5, 21, 12),
+  );
 }
 
 describe('ground about helicopters and winches', () => {
