@@ -19,6 +19,7 @@ const arrows: Record<string, readonly string[]> = {
   ports: ['state', 'survey', 'figures', 'exports', 'imports', 'units', 'sweep'],
   keeping: ['survey', 'state', 'storage', 'units', 'ports'],
   services: [
+    'merging',
     'ports',
     'survey',
     'figures',

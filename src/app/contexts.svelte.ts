@@ -18,7 +18,17 @@ const planWithin = 0.2;
 /** What the page is made of: the open survey, what follows from it, and what stands behind the ports. */
 export interface Parts extends Pick<
   Contexts,
-  'files' | 'sources' | 'downloads' | 'program' | 'passing' | 'mine' | 'placeSearch' | 'own'
+  | 'files'
+  | 'sources'
+  | 'downloads'
+  | 'program'
+  | 'passing'
+  | 'merging'
+  | 'ways'
+  | 'position'
+  | 'mine'
+  | 'placeSearch'
+  | 'own'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -30,7 +40,8 @@ export interface Parts extends Pick<
 
 /** The parts as the components ask for them. */
 export function contextsOf(parts: Parts): Contexts {
-  const { document, view, derived, files, sources, downloads, program, passing, placeSearch } = parts;
+  const { document, view, derived, files, sources, downloads, program, passing, merging, placeSearch } =
+    parts;
   return {
     editing: document,
     steps: document,
@@ -46,6 +57,9 @@ export function contextsOf(parts: Parts): Contexts {
     downloads,
     program,
     passing,
+    merging,
+    ways: parts.ways,
+    position: parts.position,
     mine: parts.mine,
     placeSearch,
     own: parts.own,

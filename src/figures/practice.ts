@@ -131,6 +131,8 @@ export const detour = 1.3;
 /** m of way from which one drives, m/s then, and minutes to get to the car, park and walk. CP. */
 export const driveFrom = 1500;
 export const drivingSpeed = 9;
+/** m/s on the way from home, a bicycle with a bag and a car on country roads and through towns. CP. */
+export const ridingSpeed = { foot: 1.25, bicycle: 4.5, car: 16 } as const;
 export const parkingMinutes = 8;
 /** m beyond a runway's end at which one can get round it. CP. */
 export const roundRunwayEnd = 400;

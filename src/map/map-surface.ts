@@ -16,6 +16,7 @@ export const sourceNames = [
   'paths',
   'spots',
   'live',
+  'merge',
 ] as const;
 export type SourceName = (typeof sourceNames)[number];
 

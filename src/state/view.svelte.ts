@@ -1,6 +1,7 @@
 import type { Position, Survey } from '../survey/document';
 import type { DrawTool } from '../survey/drawings';
 import type { VertexRef } from '../survey/edits/vertices';
+import { DrawnMerge } from './drawn-merge.svelte';
 import { DrawnPlaces } from './drawn-places.svelte';
 
 /** What the pointer does on the map: select and drag, or draw one of these. */
@@ -133,6 +134,7 @@ export class View {
   readonly viewfinder = new Viewfinder();
   readonly foot = new Foot();
   readonly places = new DrawnPlaces();
+  readonly merge = new DrawnMerge();
 
   #notice = $state.raw<{
     readonly text: string;
@@ -172,6 +174,7 @@ export class View {
     this.notice = null;
     this.viewfinder.target = null;
     this.places.clear();
+    this.merge.clear();
     // A lens of another kit means nothing here.
     this.viewfinder.camera = startingCamera;
   }

@@ -25,12 +25,3 @@ export function dateWords(date: string, language: string, style: keyof typeof st
   if (Number.isNaN(noon.getTime())) return date;
   return new Intl.DateTimeFormat(language, { ...styles[style], timeZone: 'UTC' }).format(noon);
 }
-
-/** The names of the months in a language (BCP 47), in full and in short, January first. */
-export const monthNames = (language: string): readonly (readonly string[])[] =>
-  Array.from({ length: 12 }, (_, month) => {
-    const middle = new Date(Date.UTC(2026, month, 15));
-    return (['long', 'short'] as const).map((style) =>
-      new Intl.DateTimeFormat(language, { month: style, timeZone: 'UTC' }).format(middle),
-    );
-  });

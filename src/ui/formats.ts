@@ -1,8 +1,7 @@
 import type { PreferenceValues } from '../state/preferences.svelte';
 import type { Position } from '../survey/document';
 import { clockAt } from '../time/local-time';
-import { readDate } from '../time/typed-date';
-import { clockWords, dateWords, monthNames } from '../time/words';
+import { clockWords, dateWords } from '../time/words';
 import { formatCoordinates } from '../units/coordinates';
 import * as print from '../units/format';
 import { metresToFeet, type LengthUnit } from '../units/length';
@@ -39,8 +38,6 @@ export interface Formats {
   /** A length or a speed as it stands in a field, in the preferred unit, without it. */
   readonly typedLength: (m: number) => string;
   readonly typedSpeed: (metresPerSecond: number) => string;
-  /** A typed date as "2026-06-21", null where it is none; one without a year is of the year of another date. */
-  readonly readDate: (text: string, near: string) => string | null;
   readonly readLength: (text: string) => LengthReading;
   readonly readSpeed: (text: string) => SpeedReading;
 }
@@ -71,12 +68,6 @@ export function formatsFor({
     month: (date) => dateWords(date, dates, 'month'),
     typedLength: (m) => (lengths === 'm' ? typedNumber(m, 2) : typedNumber(metresToFeet(m), 1)),
     typedSpeed: (ms) => typedNumber(ms / metresPerSecondPer[speeds], 1),
-    readDate: (text, near) => {
-      // English names are read in every language: they are what the page itself speaks.
-      const [own, english] = [monthNames(dates), monthNames('en-GB')];
-      const months = own.map((names, i) => [...names, ...(english[i] ?? [])]);
-      return readDate(text, { months, monthFirst: dates === 'en-US', year: Number(near.slice(0, 4)) });
-    },
     readLength: (text) => parseLength(text, lengths),
     readSpeed: (text) => parseSpeed(text, speeds),
   };

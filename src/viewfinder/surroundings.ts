@@ -160,7 +160,7 @@ const tile = 60;
 
 /**
  * Grass stands up: from the side one sees its blades, and low sun from behind lights those, not the ground between them.
- * So its surface faces half up and half towards the eye, at the origin; below the eye it is seen from above.
+ * So its surface faces up and, almost as much, towards the eye, at the origin; below the eye it is seen from above.
  */
 function blades(geometry: BufferGeometry): BufferGeometry {
   const place = geometry.getAttribute('position');
@@ -168,7 +168,7 @@ function blades(geometry: BufferGeometry): BufferGeometry {
   for (let i = 0; i < place.count; i++) {
     const [x, z] = [-place.getX(i), -place.getZ(i)];
     const away = Math.hypot(x, z);
-    const lean = away > 0 ? Math.min(1, away / 10) / away : 0;
+    const lean = away > 0 ? (0.8 * Math.min(1, away / 10)) / away : 0;
     const length = Math.hypot(1, lean * away);
     normal.setXYZ(i, (x * lean) / length, 1 / length, (z * lean) / length);
   }

@@ -173,10 +173,28 @@ describe('by touch on a phone', () => {
   it('[B128] a spot is placed at the cross, and read in one large line under the map', async () => {
     await button(page, 'Draw').tap();
     await button(page, 'Standing spot').tap();
+    // Before it is set, the cross says what one would have there.
+    const there = page.locator('.at-cross');
+    await expect.poll(() => there.innerText()).toMatch(/\d m, [a-z-]+ side of \d\d\/\d\d/);
+    expect(await there.innerText()).toMatch(/\d+ mm\s+at \d+ m\s.* mm f\/.*(fits|tight|too)[^]*A [a-z-]+/);
+    const said = await there.innerText();
+    const at = await pixelOf(page, deck);
+    for (const [type, by] of [
+      ['touchStart', 0],
+      ['touchMove', 30],
+      ['touchMove', 60],
+      ['touchEnd', 0],
+    ] as const)
+      await (type === 'touchEnd' ? touch(type) : touch(type, [at.x, at.y - by]));
+    await expect.poll(() => there.innerText()).not.toBe(said);
     await button(page, 'Place at the cross').tap();
     const line = page.locator('.spot-line button');
     await line.waitFor();
     expect(await line.innerText()).toMatch(/^Spot 1\b/);
+    // What to wait for, with which lens, in which light and until when: without opening anything.
+    await expect.poll(() => line.innerText()).toMatch(/\d\d (arrival|departure)/);
+    expect(await line.innerText()).toMatch(/ mm f\/[\d.]+.*: \d+ mm, f\//);
+    await expect.poll(() => line.innerText()).toMatch(/A [a-z-]+.* until \d\d:\d\d/);
     const sizes = await line.evaluate((box) => {
       const main = getComputedStyle(box.querySelector('.main') as Element);
       return [Number.parseFloat(main.fontSize), Number(main.fontWeight), box.clientHeight];

@@ -42,7 +42,7 @@ describe('the map keeps its share of a low page', () => {
       }
       const content = page.locator('footer .tall');
       const [shown, whole] = await content.evaluate((box) => [box.clientHeight, box.scrollHeight]);
-      if ((whole as number) > (shown as number)) {
+      if ((whole) > (shown)) {
         await content.evaluate((box) => box.scrollTo(0, box.scrollHeight));
         expect(await content.evaluate((box) => box.scrollTop)).toBeGreaterThan(0);
       }

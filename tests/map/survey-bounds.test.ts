@@ -52,7 +52,7 @@ describe('the whole of a survey', () => {
       [179.985, 0],
       [-179.995, 0],
     ]);
-    const bounds = boundsOf({ ...field, sunside, features: [across] } as unknown as Survey);
+    const bounds = boundsOf({ ...field, sunside, features: [across] });
     expect(bounds?.[0][0]).toBeCloseTo(179.985, 6);
     expect(bounds?.[1][0]).toBeCloseTo(180.005, 6);
   });

@@ -5,6 +5,21 @@ import { plainKit, runwayFeature, spotFeature, surveyText } from './contents';
 const west: Position = [7, 50];
 const at = (east: number, north: number): Position => destination(destination(west, 90, east), 0, north);
 
+const spots: readonly (readonly [string, number, number])[] = [
+  ['South bank', 500, -260],
+  ['Gravel corner', 620, -330],
+  ['Willow gate', 1150, -240],
+  ['Long fence', 1700, -300],
+  ['East steps', 2750, -180],
+  ['East meadow', 2900, 60],
+  ['North lane', 1500, 380],
+  ['Farm bridge', 900, 420],
+  ['Old tower', 350, 330],
+  ['Far ridge', -700, 120],
+];
+/** The spots of the field. */
+export const tenSpots = spots.map(([name, east, north]) => ({ name, position: at(east, north) }));
+
 /** A subject that the kit reaches from across the field. */
 const jet = {
   key: 'jet',
@@ -25,18 +40,6 @@ const jet = {
  * two crossing runways' ends in use and two drawn flight paths, one of them far longer than the field.
  */
 export function tenSpotsSixPaths(more: Readonly<Record<string, unknown>> = {}): string {
-  const spots: readonly (readonly [string, number, number])[] = [
-    ['South bank', 500, -260],
-    ['Gravel corner', 620, -330],
-    ['Willow gate', 1150, -240],
-    ['Long fence', 1700, -300],
-    ['East steps', 2750, -180],
-    ['East meadow', 2900, 60],
-    ['North lane', 1500, 380],
-    ['Farm bridge', 900, 420],
-    ['Old tower', 350, 330],
-    ['Far ridge', -700, 120],
-  ];
   const path = (id: string, name: string, line: readonly Position[], heights: readonly number[]) => ({
     type: 'Feature',
     id,
@@ -45,14 +48,23 @@ export function tenSpotsSixPaths(more: Readonly<Record<string, unknown>> = {}): 
   });
   return surveyText(
     [
-      runwayFeature('main', at(0, 0), at(2500, 0), [{ designator: '09' }, { designator: '27' }], {
-        width: 45,
-      }),
+      runwayFeature(
+        'main',
+        at(0, 0),
+        at(2500, 0),
+        [
+          { designator: '09', elevation: 112 },
+          { designator: '27', elevation: 131 },
+        ],
+        {
+          width: 45,
+        },
+      ),
       runwayFeature('cross', at(1400, -900), at(1000, 900), [{ designator: '34' }, { designator: '16' }], {
         width: 30,
       }),
-      ...spots.map(([name, east, north]) =>
-        spotFeature(name.toLowerCase().replace(' ', '-'), at(east, north), { name }),
+      ...tenSpots.map(({ name, position }) =>
+        spotFeature(name.toLowerCase().replace(' ', '-'), position, { name }),
       ),
       path(
         'run-in',

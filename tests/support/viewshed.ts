@@ -91,7 +91,7 @@ export function ours(heights: Float32Array, isAsked: (cell: number) => boolean =
   const frame = frameAt([3, 47]);
   const highest = heights.reduce((most, height) => Math.max(most, height), -Infinity);
   // Half a cell, as `terrainIn` steps: so no crest between two cells is stepped over.
-  const terrain: Terrain = { frame, heightAt, step: cellM / 2, highest };
+  const terrain: Terrain = { frame, heightAt, ceilingAlong: () => highest, step: cellM / 2, highest };
   const around: Surroundings = {
     frame,
     sink,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readDate, type DateReading } from '../../src/time/typed-date';
-import { monthNames } from '../../src/time/words';
+import { monthNames } from '../../src/time/month-names';
 
 const english: DateReading = { months: monthNames('en-GB'), monthFirst: false, year: 2026 };
 const american = { ...english, monthFirst: true };

@@ -34,7 +34,8 @@ export interface Measured {
 }
 
 /** Why a frame cannot be measured. */
-export type NoMeasure = 'no-heading' | 'no-wings' | 'too-close' | 'nowhere' | 'several' | 'edge-on';
+export type NoMeasure =
+  'no-heading' | 'no-wings' | 'too-close' | 'nowhere' | 'never-abeam' | 'several' | 'edge-on';
 
 /**
  * Slant range from an aircraft's size on a picture (design part two, section 12): D sin(t) x focal length x pixels a mm /
@@ -64,7 +65,7 @@ export function measure(
     return (a < 0 && b >= 0) || (a >= 0 && b < 0) ? [between(look, next, a / (a - b))] : [];
   });
   const [there, second] = found;
-  if (!there) return 'nowhere';
+  if (!there) return marks.way === 'side-on' ? 'never-abeam' : 'nowhere';
   if (second) return 'several';
   return there.sin < Math.sin(leastAngle * RAD) ? 'edge-on' : told(marks, there, scale);
 }

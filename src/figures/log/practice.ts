@@ -22,3 +22,6 @@ export const leastElevation = 30;
 export const sideOnWithin = 10;
 /** Pixels a mm that sensors have: pitches of 1 to 20 µm. CP. */
 export const usualPixels = { least: 50, most: 1000 } as const;
+
+/** Rating from which a pass counts as a keeper. CP. */
+export const keeper = 3;

@@ -101,7 +101,7 @@ export const labelLayers: readonly LayerPiece[] = [
   }),
   spots('spots', 'spot', '', 10, { layout: label(12), paint: {} }),
   spots('live', 'selected-spot', '-selected', 34, {
-    layout: { ...label(13, true), 'icon-size': 1.15 },
+    layout: { ...label(13, true), 'icon-size': 1.15, 'text-allow-overlap': true },
     paint: { 'text-color': paper.signal },
   }),
   // Before its spot, whose free room round it would leave none for them.

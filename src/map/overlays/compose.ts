@@ -9,7 +9,14 @@ import { litStrips } from './lit';
 import { inspectedMark, marksOf } from './marks';
 import { pathsOverlay } from './paths';
 import { quietSizes } from './quiet-sizes';
-import { quietRingsOf, ringsOf, selectedRings, selectedRingsOf, type RingSize } from './rings';
+import {
+  quietRingsOf,
+  ringsOf,
+  selectedRings,
+  selectedRingsOf,
+  type RingChoice,
+  type RingSize,
+} from './rings';
 import type { Scene, SpotScene } from './scene';
 import { spotFeature } from './spots';
 import { ticksOf } from './ticks';
@@ -60,6 +67,9 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
   const ofSpot = lastAnswer(selectedSpotFeatures);
   const inspected = lastAnswer(inspectedMark);
   const drawn = lastAnswer(drawingOf);
+  const visited = lastAnswer((place: SpotScene | null, rings: RingChoice, zoom: number) =>
+    place ? selectedRingsOf(place, rings, zoom) : none,
+  );
 
   return (scene) => {
     const { contents, zoom, units } = scene;
@@ -104,6 +114,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
           ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, rings, zoom, units)
           : handles(scene.selected, scene.vertex),
         inspected(scene.paths, scene.inspected, units),
+        visited(scene.visited, rings, zoom),
         drawn(scene.drawing, scene.drawingRunway, contents.runways, contents.site, scene.instant, units),
         scene.dragging ? draggedRunway(scene.selected, scene.vertex, contents, scene.instant, units) : none,
       ),

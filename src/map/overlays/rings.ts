@@ -22,13 +22,20 @@ export const quietRings: readonly [RingSize, RingSize] = [
   { inner: 10, band: 4, gap: 2 },
 ];
 
-/** Which of the paths' rings are drawn: all of them, those of one path (PathRef.path), or each spot's headline (null). */
-export type RingChoice = 'every' | { readonly path: string } | null;
+/**
+ * Which of the paths' rings are drawn: all of them, those of one path (PathRef.path), or each spot's headline (null), which
+ * some paths may not lead.
+ */
+export type RingChoice =
+  | 'every'
+  | { readonly path: string }
+  | { readonly passedOver: ReadonlySet<string> }
+  | null;
 
 /** Indices of the paths whose rings a spot shows. The headline's is that of the path to wait at (`leadingIndex`). */
 export function ringsOf({ paths }: SpotFigures, choice: RingChoice): readonly number[] {
-  if (choice === null) {
-    const leading = leadingIndex(paths);
+  if (choice === null || (choice !== 'every' && 'passedOver' in choice)) {
+    const leading = leadingIndex(paths, choice?.passedOver);
     return leading < 0 ? [] : [leading];
   }
   return paths.flatMap(({ ref, sector }, i) =>

@@ -27,6 +27,8 @@ export interface Scene {
   readonly contents: Contents;
   readonly paths: readonly Path[];
   readonly spots: readonly SpotScene[];
+  /** A place that is proposed and looked at: its rings as if somebody stood there. */
+  readonly visited: SpotScene | null;
   /** One list a path, mm; null while no spot is selected. */
   readonly focalLengths: readonly Float64Array[] | null;
   readonly usableTo: number;

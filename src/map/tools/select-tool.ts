@@ -21,6 +21,8 @@ export class SelectTool implements MapTool {
   readonly #desk: Desk;
   readonly #nudge: Nudge;
   #drag: Drag | null = null;
+  /** What was selected before a finger took hold of something; undefined while none does. */
+  #before: Selection['id'] | undefined;
   /** The inspected point that follows the mouse; one that was clicked, or chosen in a panel, stays. */
   #hovered: Selection['inspected'] = null;
 
@@ -57,6 +59,7 @@ export class SelectTool implements MapTool {
     this.#drag = Drag.begin(this.#desk, picked, pointer);
     if (!this.#drag) return;
     const { selection, hand } = this.#desk;
+    this.#before = selection.id;
     selection.select(picked.id);
     hand.dragging = picked.id;
   }
@@ -70,6 +73,7 @@ export class SelectTool implements MapTool {
   up(pointer: MapPointer): void {
     const drag = this.#drag;
     this.#drag = null;
+    this.#before = undefined;
     if (!drag) return;
     drag.finish();
     if (!drag.begun) this.#click(drag.grip, pointer);
@@ -78,6 +82,9 @@ export class SelectTool implements MapTool {
   cancel(): void {
     this.#drag?.cancel();
     this.#drag = null;
+    // What a finger took hold of on its way to a pinch was not meant.
+    if (this.#before !== undefined) this.#desk.selection.select(this.#before);
+    this.#before = undefined;
   }
 
   tap(pointer: MapPointer): void {

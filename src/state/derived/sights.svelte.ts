@@ -1,9 +1,7 @@
-import { sightProfile } from '../../figures/sight/profile';
 import type { ElevationGrid } from '../../figures/sight/terrain';
 import { allSpotFigures, spotFigures } from '../../figures/spot-figures';
 import type { SpotFigures } from '../../figures/types';
 import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
-import { inspectPath } from '../../figures/spot/inspect-path';
 import { outlookOf } from '../../figures/outlook';
 import { Scratch } from '../../figures/scratch';
 import { pathsOf } from '../../figures/traffic/paths';
@@ -14,19 +12,21 @@ import { readSpotProperties, type StandingSpot } from '../../survey/schema/stand
 import type { Selection, Shown } from '../view.svelte';
 import type { Day } from './day.svelte';
 import type { Flow } from './flow.svelte';
+import { Inspection } from './inspection.svelte';
 
 interface Ground {
   readonly contents: Contents;
   readonly terrain: ElevationGrid | null;
 }
 
-/** What is seen of the aircraft: their paths, the spots' figures of them, and the sample that is inspected. */
+/** What is seen of the aircraft: their paths, the spots' figures of them, and what is inspected of one. */
 export class Sights {
   readonly #survey: Ground;
   readonly #day: Day;
   readonly #flow: Flow;
   readonly #selection: Selection;
   readonly #shown: Shown;
+  readonly inspection: Inspection;
   /** Room to work in for all spots, one after the other. */
   readonly #scratch = new Scratch();
 
@@ -41,6 +41,7 @@ export class Sights {
     this.#flow = flow;
     this.#selection = selection;
     this.#shown = shown;
+    this.inspection = new Inspection(this, day, selection);
   }
 
   readonly #wanted = $derived.by(() => {
@@ -96,26 +97,5 @@ export class Sights {
   readonly focalLengths = $derived.by(() => {
     const spot = this.selected;
     return spot ? this.paths.map((path, i) => focalLengthsAlong(path, spot.a.paths[i])) : null;
-  });
-
-  /** The inspected sample at both moments, from the selected spot. */
-  readonly inspected = $derived.by(() => {
-    const { inspected } = this.#selection;
-    const spot = this.selected?.spot;
-    const path = this.paths.find((p) => p.ref.path === inspected?.path);
-    if (!inspected || !spot || !path) return null;
-    const at = (instant: number) =>
-      inspectPath(spot, path, inspected.station, this.outlook, instant, this.#scratch);
-    return { path, a: at(this.#day.instantA), b: at(this.#day.instantB) };
-  });
-
-  /** The side view along the line of sight to the inspected sample; null while nobody looks at it. */
-  readonly sightLine = $derived.by(() => {
-    const spot = this.selected?.spot;
-    if (!this.#selection.sightLine || !this.inspected || !spot) return null;
-    const { path, a } = this.inspected;
-    const index = path.samples.station.indexOf(a.station);
-    const profile = sightProfile(spot, path, index, this.outlook, this.#day.instantA);
-    return { path, index, sample: a, profile };
   });
 }

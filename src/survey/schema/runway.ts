@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Position } from '../document';
 import { choiceField, flagField, numberField, readFields, textField, type Read } from '../fields';
 import type { JsonObject } from '../json';
+import { flownField, type FlownBand } from './flown-band';
 import { readPatterns, type Pattern } from './flying';
 
 /**
@@ -17,8 +18,12 @@ const endFields = {
   crossingHeight: numberField(0, 60, 15.24),
   circuit: choiceField(['left', 'right'], 'left'),
   closed: flagField(false),
+  flown: flownField,
 };
-export type RunwayEnd = Read<typeof endFields>;
+export interface RunwayEnd extends Omit<Read<typeof endFields>, 'flown'> {
+  /** What recorded flights have taught, where the user has taken it over. */
+  readonly flown?: readonly FlownBand[] | null;
+}
 
 const runwayFields = {
   name: textField(''),

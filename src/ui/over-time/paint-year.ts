@@ -1,13 +1,11 @@
 import type { YearLight } from '../../figures/when/year-light';
 import { colourOf, isFromAbove } from './paint';
 
-const paper = [251, 248, 239] as const;
+const paper = [251, 248, 239, 255] as const;
 
-const rgb = (hex: string): readonly [number, number, number] => [
-  parseInt(hex.slice(1, 3), 16),
-  parseInt(hex.slice(3, 5), 16),
-  parseInt(hex.slice(5, 7), 16),
-];
+/** Red, green, blue and alpha of "#rrggbb" or "#rrggbbaa". */
+const rgba = (hex: string): readonly number[] =>
+  [1, 3, 5, 7].map((at) => (at < hex.length ? parseInt(hex.slice(at, at + 2), 16) : 255));
 
 /**
  * A year as a picture of one pixel a quarter of an hour: dates to the right, the clock downwards. Glare and light from
@@ -27,8 +25,8 @@ export function yearPicture({ grid, entryAt }: YearLight): OffscreenCanvas {
       const lined =
         entry &&
         ((entry.glare && !entry.blocked && (d + r) % 5 === 0) || (isFromAbove(entry) && r % 4 === 0));
-      const colour = entry && !lined ? rgb(colourOf(entry)) : paper;
-      pixels.set([...colour, 255], 4 * (r * width + d));
+      const colour = entry && !lined ? rgba(colourOf(entry)) : paper;
+      pixels.set(colour, 4 * (r * width + d));
     }
   }
   context.putImageData(image, 0, 0);

@@ -47,6 +47,7 @@ export function placeCallout(
   bearings: readonly number[],
   way: readonly Box[],
   others: readonly Point[] = [],
+  mayCover = true,
 ): Point | null {
   if (spot.x < 0 || spot.y < 0 || spot.x > map.width || spot.y > map.height) return null;
   const most = { x: map.width - callout.width - edge, y: map.height - callout.height - edge };
@@ -77,7 +78,7 @@ export function placeCallout(
         a.looks - b.looks ||
         a.away - b.away,
     );
-  return best ? { x: best.x, y: best.y } : null;
+  return best && (mayCover || best.covers === 0) ? { x: best.x, y: best.y } : null;
 }
 
 /** Places in one direction: level with the spot or slid along that side past what is in the way, or off its corner there. */

@@ -62,7 +62,13 @@ function ecef(at: { lat: number; lng: number }, height: number): V {
 function frameAt(
   station: number,
   part: Marks['part'],
-  { spot = 'mound' as keyof typeof eyes, roll = 0, focal = 400, pixels = 6000 / 36, higher = 0 } = {},
+  {
+    spot = 'mound',
+    roll = 0,
+    focal = 400,
+    pixels = 6000 / 36,
+    higher = 0,
+  }: { spot?: keyof typeof eyes; roll?: number; focal?: number; pixels?: number; higher?: number } = {},
 ) {
   const line = Geodesic.Geodesic.WGS84.Inverse(47.4, 8.5, threshold.lat, threshold.lng);
   const on = Geodesic.Geodesic.WGS84.Direct(threshold.lat, threshold.lng, line.azi2 ?? NaN, station);
@@ -101,7 +107,7 @@ function frameAt(
 }
 const pass = (spot: string, key = 'plain') => ({ spot, path: 'rwy/27/arrival', subject: key });
 const measured = (spot: string, marks: Marks, key = 'plain') =>
-  measurePass(pass(spot, key), marks, survey, null);
+  measurePass(pass(spot, key), marks, survey, null)?.told ?? null;
 
 describe('[L60] where it was, from a frame of an independent camera', () => {
   it.each([

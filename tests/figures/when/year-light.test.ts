@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { scoreWord } from '../../../src/figures/score-words';
 import { frontLitByHour, frontLitByMonth } from '../../../src/figures/when/front-lit-hours';
 import {
   lightCodes,
@@ -110,6 +111,7 @@ describe('a year of light', () => {
       if (k > 0) expect(run.from).toBe(runs[k - 1]?.to);
       for (let i = run.from; i < run.to; i++)
         expect([lightCodes[row.light[i] as number], row.glare[i] === 1]).toEqual([run.light, run.glare]);
+      for (let i = run.from; i < run.to; i++) expect(scoreWord(row.total[i] as number)).toBe(run.worth);
     });
     const reading = readRow(view, field.spot.position, instants[150] as number);
     expect(reading.score.total).toBeCloseTo(row.total[150] as number, 6);

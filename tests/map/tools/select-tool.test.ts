@@ -53,6 +53,17 @@ describe('selecting and dragging on the map', () => {
     expect([view.selection.id, document.undoLabel]).toEqual(['bank', null]);
   });
 
+  test('[U415] a second finger gives up what was held, and what was selected before still is', () => {
+    const { tools, surface, view, document } = workshop();
+    view.selection.select('lane');
+    tools.held(surface.at(bank, 0, 0, 'touch'));
+    tools.move(surface.at(bank, 20, 30, 'touch'));
+    expect(view.selection.id).toBe('bank');
+    tools.cancel();
+    expect([view.selection.id, view.hand.dragging]).toEqual(['lane', null]);
+    expect(document.survey).toEqual(field);
+  });
+
   test('[U413] the handle moves its spot, wherever it was taken hold of; a survey that cannot be changed has none', () => {
     const { tools, surface, shape, document } = workshop();
     tools.grab('bank', surface.at(bank, 4, 60, 'touch'));
