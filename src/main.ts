@@ -34,6 +34,7 @@ import Root from './ui/Root.svelte';
 import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
+import { LateWhereabouts } from './services/late-whereabouts.svelte';
 import { DevicePhotographs } from './services/photographs';
 
 /** The invented sample site's, and its middle. */
@@ -104,6 +105,7 @@ async function start(target: HTMLElement): Promise<void> {
     passing,
     mine,
     placeSearch: new WorkersPlaceSearch(),
+    whereabouts: new LateWhereabouts(),
     own: new Own({ details: keptText('sunside-own'), ticks: keptText('sunside-ticks') }),
     groundPlans: [sampleGroundPlan],
   });

@@ -17,7 +17,7 @@ const planWithin = 0.2;
 /** What the page is made of: the open survey, what follows from it, and what stands behind the ports. */
 export interface Parts extends Pick<
   Contexts,
-  'files' | 'sources' | 'downloads' | 'program' | 'passing' | 'mine' | 'placeSearch' | 'own'
+  'files' | 'sources' | 'downloads' | 'program' | 'passing' | 'mine' | 'placeSearch' | 'own' | 'whereabouts'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -48,6 +48,7 @@ export function contextsOf(parts: Parts): Contexts {
     mine: parts.mine,
     placeSearch,
     own: parts.own,
+    whereabouts: parts.whereabouts,
   };
 }
 

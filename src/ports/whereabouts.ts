@@ -34,3 +34,10 @@ export interface Whereabouts {
   /** Forgets all of it. */
   leave(): void;
 }
+
+/** The way to it: most visits never ask where they are. */
+export interface WhereaboutsSeat {
+  /** Null until somebody has asked for it. */
+  readonly current: Whereabouts | null;
+  open(): Promise<Whereabouts>;
+}

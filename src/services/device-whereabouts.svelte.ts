@@ -32,8 +32,6 @@ export interface Device {
   now(): number;
 }
 
-/** ms between two positions that are looked at. */
-const positionEvery = 950;
 /** Share of its accuracy by which a position must move to be another, and m at least. */
 const movedShare = 1 / 3;
 const movedLeast = 3;
@@ -54,7 +52,6 @@ export class DeviceWhereabouts implements Whereabouts {
   #awake = $state.raw(false);
   readonly #device: Device;
   #watch: number | null = null;
-  #heard = -Infinity;
   #turnedAt = -Infinity;
   #unlisten: (() => void) | null = null;
   #release: (() => void) | null = null;
@@ -111,8 +108,6 @@ export class DeviceWhereabouts implements Whereabouts {
     const before = this.#fix;
     const back = this.#trouble !== null;
     this.#trouble = null;
-    if (before && !back && at - this.#heard < positionEvery) return;
-    this.#heard = at;
     const position = [longitude, latitude] as const;
     if (before && !back) {
       const moved = groundLine(before.position, position).distance;
@@ -148,7 +143,9 @@ export class DeviceWhereabouts implements Whereabouts {
   #turned({ alpha, beta, gamma, compass, screen }: Turned): void {
     const told =
       compass ??
-      (alpha === null || beta === null || gamma === null ? null : compassHeading({ alpha, beta, gamma }, screen));
+      (alpha === null || beta === null || gamma === null
+        ? null
+        : compassHeading({ alpha, beta, gamma }, screen));
     // A device without a compass calls once, with nothing.
     if (told === null) {
       if (this.#compass === null) this.#headingTrouble = 'missing';
@@ -204,7 +201,6 @@ export class DeviceWhereabouts implements Whereabouts {
     this.#trouble = null;
     this.#compass = null;
     this.#headingTrouble = null;
-    this.#heard = -Infinity;
     this.#turnedAt = -Infinity;
   }
 

@@ -47,7 +47,8 @@ export function thisDevice(): Device {
 
 /** Turns against north come as an event of their own where the plain one is told against nothing in particular. */
 function listenToTurns(turned: (turned: Turned) => void): () => void {
-  const name = 'ondeviceorientationabsolute' in globalThis ? 'deviceorientationabsolute' : 'deviceorientation';
+  const name =
+    'ondeviceorientationabsolute' in globalThis ? 'deviceorientationabsolute' : 'deviceorientation';
   const heard = (event: Event) => {
     const { alpha, beta, gamma, absolute, webkitCompassHeading: compass = null } = event as WithCompass;
     const isNorth = absolute || name === 'deviceorientationabsolute';

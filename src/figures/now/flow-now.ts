@@ -16,7 +16,8 @@ export function flowsNow(contents: Contents, configuration: number, instant: num
   const now: OtherFlow =
     byWind && byWind.arrivals.length + byWind.departures.length > 0
       ? {
-          name: byWind.configuration === null ? '' : (contents.configurations[byWind.configuration]?.name ?? ''),
+          name:
+            byWind.configuration === null ? '' : (contents.configurations[byWind.configuration]?.name ?? ''),
           arrivals: byWind.arrivals,
           departures: byWind.departures,
         }

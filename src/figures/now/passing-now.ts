@@ -86,8 +86,16 @@ export function passingNow(
     const hold = { portrait: false, part: 'whole' } as const;
     const settings =
       lens && pinned
-        ? framed(spot, path, sample.station, contents, outlook, instant, { lens: lens.lens, hold, pinned }, scratch)
-            .card
+        ? framed(
+            spot,
+            path,
+            sample.station,
+            contents,
+            outlook,
+            instant,
+            { lens: lens.lens, hold, pinned },
+            scratch,
+          ).card
         : null;
     const view = views[i];
     const at = path.samples.station.indexOf(sample.station);

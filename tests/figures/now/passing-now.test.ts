@@ -63,8 +63,11 @@ describe('what comes past now', () => {
 });
 
 describe('what holds now', () => {
-  const weather = (observed: string | null, forecastTo: string | null = null, entered: string | null = null) =>
-    ({ observed, entered, forecastTo }) as NonNullable<typeof contents.weather>;
+  const weather = (
+    observed: string | null,
+    forecastTo: string | null = null,
+    entered: string | null = null,
+  ) => ({ observed, entered, forecastTo }) as NonNullable<typeof contents.weather>;
 
   it('[F951] arguable: a METAR is old after 90 minutes, a TAF when its time is over, a typed wind as a METAR', () => {
     const at = Date.parse('2026-06-21T12:00:00Z');

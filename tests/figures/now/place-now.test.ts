@@ -6,10 +6,7 @@ import { contentsOf, spotFeature } from '../../support/contents';
 
 const lane: Position = [18.19, 50.93];
 const contents = contentsOf(
-  [
-    spotFeature('lane', lane, { eyeHeight: 3 }),
-    spotFeature('gate', destination(lane, 90, 40)),
-  ],
+  [spotFeature('lane', lane, { eyeHeight: 3 }), spotFeature('gate', destination(lane, 90, 40))],
   { site: { reference: [18.17, 50.93] } },
 );
 const at = (metres: number, accuracy: number, bearing = 90) =>
