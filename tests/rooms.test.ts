@@ -77,6 +77,8 @@ const fenced: Record<string, string> = {
   pmtiles: 'map/base/archive.ts',
   flatbush: 'figures/sight/surroundings.ts',
   uqr: 'exports/pass-on/qr-code.ts',
+  'ngraph.graph': 'figures/plan/way-network.ts',
+  'ngraph.path': 'figures/plan/way-network.ts',
   sax: 'imports/osm/osm-xml.ts',
   '@xmldom/xmldom': 'imports/tracks/track-xml.ts',
   'd3-contour': 'sweep/reach-lines.ts',

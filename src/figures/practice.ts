@@ -162,3 +162,11 @@ export const roughFrom = 100;
 export const awayFrom = 15_000;
 /** Minutes ahead that a change of the light is looked for. CP. */
 export const lightAhead = 120;
+
+/** m/s by bicycle with a bag. CP. */
+export const cyclingSpeed = 4.2;
+/** m from a way's end within which it joins another way: maps leave gaps, and draw paths up to a road's edge. CP. */
+export const waysJoinWithin = 12;
+/** m that one goes across country from a spot to the nearest way, and leaves a car behind. CP. */
+export const offWays = 250;
+export const leavesCar = 600;
