@@ -18,6 +18,7 @@ import { Mine } from './state/mine.svelte';
 import { Own } from './state/own.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
+import { Ways } from './state/ways.svelte';
 import { Terrain } from './state/terrain.svelte';
 import { SiteZones } from './state/site-zones.svelte';
 import { View } from './state/view.svelte';
@@ -26,6 +27,7 @@ import { keptText } from './storage/kept-text';
 import { SurveyMovements } from './services/movements';
 import { newSurvey } from './survey/new-survey';
 import { FileDownloads } from './services/downloads';
+import { SurveyMerging } from './services/merging.svelte';
 import { fragmentTaken, SurveyPassing } from './services/passing.svelte';
 import { KitTables } from './services/tables';
 import { followMine } from './app/follow-mine.svelte';
@@ -35,6 +37,7 @@ import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
 import { LateWhereabouts } from './services/late-whereabouts.svelte';
+import { BrowserPosition } from './services/device-position';
 import { DevicePhotographs } from './services/photographs';
 
 /** The invented sample site's, and its middle. */
@@ -69,8 +72,15 @@ async function start(target: HTMLElement): Promise<void> {
   followMine(mine, survey);
   const airfields = new LateAirfields({ files: keeping.files, mine, now });
   const files = new KeptFiles();
+  const merging = new SurveyMerging({
+    document: survey,
+    saving: keeping.saving,
+    view,
+    store: keeping.store,
+  });
   const passing = new SurveyPassing({
     files: keeping.files,
+    merging,
     view,
     device: navigator,
     page: () => `${location.origin}${location.pathname}`,
@@ -103,6 +113,9 @@ async function start(target: HTMLElement): Promise<void> {
     downloads: new FileDownloads(now),
     program,
     passing,
+    merging,
+    position: new BrowserPosition(program.missing.includes('position') ? null : navigator.geolocation),
+    ways: new Ways(keptText('sunside-ways')),
     mine,
     placeSearch: new WorkersPlaceSearch(),
     whereabouts: new LateWhereabouts(),

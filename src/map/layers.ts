@@ -7,6 +7,7 @@ import { handleLayers, selectionLayers } from './layers/mark-layers';
 import { useLayers } from './layers/use-layers';
 import { pathLayers } from './layers/path-layers';
 import { hereLayers } from './layers/here-layers';
+import { mergeLayers } from './layers/merge-layers';
 import { placeMarkLayers, reachLineLayers } from './layers/place-layers';
 import { ringsOn } from './layers/ring-layers';
 
@@ -42,6 +43,7 @@ export const mapLayers: readonly LayerPiece[] = [
   ...labelLayers,
   ...placeMarkLayers,
   ...hereLayers,
+  ...mergeLayers,
 ];
 
 /** What can be picked, by what the user most likely means: a handle before a spot, a spot before the ground. */
@@ -58,6 +60,10 @@ export const pickLayers = {
     'obstacle',
     'taxi-edge',
     'flight-path',
+    'display-line',
+    'crowd-line',
+    'winch-run',
+    'helipad',
     'apron',
     'no-go',
   ],

@@ -7,6 +7,8 @@ export interface Arrived {
   readonly counts: readonly { readonly kind: string; readonly count: number }[];
   /** Opens it as a survey of its own, and keeps it. */
   open(): Promise<void>;
+  /** Asks what of it shall come into the open survey, where both are of one field. */
+  merge(): Promise<void>;
   leave(): void;
 }
 

@@ -152,7 +152,7 @@ function spansOf({ facing, anyWay }: Framing): Spans {
 }
 
 /** Radians by which nose or wings are off the level of the place, seen from the earth's centre, at most. */
-function tiltOf({ count, centre, forward, up, attitude }: PathSamples): number {
+function tiltOf({ count, centre, forward, up, attitude, bank }: PathSamples): number {
   let most = 0;
   for (let i = 0; i < count; i++) {
     const part = (list: Float64Array) => [0, 1, 2].map((axis) => list[3 * i + axis] as number);
@@ -161,7 +161,7 @@ function tiltOf({ count, centre, forward, up, attitude }: PathSamples): number {
     const dot = (v: readonly number[]) =>
       v.reduce((sum, x, axis) => sum + (x * (down[axis] as number)) / high, 0);
     const off = Math.max(Math.asin(Math.abs(dot(part(forward)))), Math.acos(Math.min(1, dot(part(up)))));
-    most = Math.max(most, off + Math.abs(attitude[i] as number));
+    most = Math.max(most, off + Math.abs(attitude[i] as number) + Math.abs(bank[i] as number));
   }
   return most;
 }
@@ -197,6 +197,7 @@ function partOf(samples: PathSamples, from: number, to: number): PathSamples {
     up: samples.up.subarray(3 * from, 3 * to),
     slope: samples.slope.subarray(from, to),
     attitude: samples.attitude.subarray(from, to),
+    bank: samples.bank.subarray(from, to),
     height: samples.height.subarray(from, to),
     share: samples.share.subarray(from, to),
     speed: samples.speed.subarray(from, to),

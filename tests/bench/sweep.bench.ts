@@ -84,6 +84,7 @@ export function shortened(path: Path): Path {
     up: cut('up', 3),
     slope: cut('slope', 1),
     attitude: cut('attitude', 1),
+    bank: cut('bank', 1),
     height: cut('height', 1),
     share: cut('share', 1),
     speed: cut('speed', 1),

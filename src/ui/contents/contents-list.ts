@@ -95,6 +95,15 @@ const items: {
       })),
     ),
   'flight-path': ({ flightPaths }) => flightPaths.map((path, i) => named('Flight path', path, i)),
+  'display-line': ({ displayLines }) =>
+    displayLines.map((display, i) => ({
+      ...named('Display line', display, i),
+      detail: display.programme.length > 0 ? `${display.programme.length} in the programme` : '',
+    })),
+  'crowd-line': ({ crowdLines }) => crowdLines.map((crowd, i) => named('Crowd line', crowd, i)),
+  helipad: ({ helipads }) =>
+    helipads.map((pad, i) => ({ ...named('Helipad', pad, i), places: [pad.position] })),
+  'winch-run': ({ winchRuns }) => winchRuns.map((run, i) => named('Winch run', run, i)),
   'ground-use': ({ groundUses }, _, format) =>
     groundUses.map(
       remembered(format, (way, i) => ({

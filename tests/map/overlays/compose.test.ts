@@ -39,15 +39,7 @@ describe('overlays of one scene after another', () => {
       o.features.filter((f) => f.properties['part'] === part).map((f) => f.properties['id']);
     expect(ids(spots, 'spot')).toEqual(['lane']);
     expect(ids(live, 'selected-spot')).toEqual(['bank']);
-    expect(parts(live)).toEqual([
-      'best',
-      'closest',
-      'ring',
-      'ring-edge',
-      'ring-letter',
-      'selected-spot',
-      'tick',
-    ]);
+    expect(parts(live)).toEqual(['closest', 'ring', 'ring-edge', 'ring-letter', 'selected-spot', 'tick']);
   });
 
   test('a survey without anything draws nothing', () => {
