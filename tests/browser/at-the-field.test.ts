@@ -183,6 +183,32 @@ describe('at the field', () => {
     expect(changes).toBe(0);
   });
 
+  it('[B328] turns an arrow to the path by the compass, and warns of the sun ahead', async () => {
+    const { origin } = new URL(inject('baseUrl'));
+    await opened.context.grantPermissions(['geolocation', 'accelerometer', 'gyroscope', 'magnetometer'], {
+      origin,
+    });
+    // Chromium's own override tells turns against nothing in particular; these are told against north.
+    const turn = (alpha: number) =>
+      page.evaluate((angle) => {
+        const turns = { alpha: angle, beta: 0, gamma: 0, absolute: true };
+        dispatchEvent(new DeviceOrientationEvent('deviceorientationabsolute', turns));
+      }, alpha);
+    const text = async (alpha: number) => {
+      await turn(alpha);
+      return now().innerText();
+    };
+    await press('Point');
+    // Lying flat, alpha 0 points to magnetic north: 6 degrees east of true north there.
+    await expect.poll(() => text(0)).toContain('you face 006° true');
+    expect(await now().innerText()).toMatch(/turn (left|right) \d+°/);
+    expect(await now().innerText()).not.toContain('The sun is ahead');
+    // At 18:00 the sun stands in the west, at some 275 degrees. Time stands still in this test: a later turn counts.
+    await page.clock.setFixedTime('2026-06-21T18:00:40+02:00');
+    await expect.poll(() => text(90)).toContain('The sun is ahead');
+    await page.clock.setFixedTime('2026-06-21T18:00:20+02:00');
+  });
+
   it('[B327] refused it says so and how to go on; left, it forgets the position', async () => {
     // Once it has gone by the device, pressing it again lets go of it.
     await press('Where am I');
