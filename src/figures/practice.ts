@@ -173,9 +173,8 @@ export const lightAhead = 120;
 export const cyclingSpeed = 4.2;
 /** m from a way's end within which it joins another way: maps leave gaps, and draw paths up to a road's edge. CP. */
 export const waysJoinWithin = 12;
-/** m that one goes across country from a spot to the nearest way, and leaves a car behind. CP. */
+/** m that one goes across country from a spot to the nearest way, or to the car. CP. */
 export const offWays = 250;
-export const leavesCar = 600;
 
 /** m before and beyond a display line from which a pass is looked at. CP. */
 export const displayRun = 2000;

@@ -1,15 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
 import { lastAnswer } from '../../survey/memo';
-import {
-  cyclingSpeed,
-  driveFrom,
-  drivingSpeed,
-  leavesCar,
-  offWays,
-  parkingMinutes,
-  walkingSpeed,
-} from '../practice';
+import { cyclingSpeed, driveFrom, drivingSpeed, offWays, parkingMinutes, walkingSpeed } from '../practice';
 import type { MoveTime } from './move-time';
 import { WayNetwork, type Going } from './way-network';
 
@@ -36,7 +28,9 @@ export function moveByWays(a: Position, b: Position, field: Field, by: Going | n
   if (by === 'foot') return foot;
   if (by === null && (!foot || foot.metres < driveFrom)) return foot;
   if (by === 'bicycle') return going('bicycle', a, b, field);
-  return going('car', a, b, field) ?? foot;
+  const drive = going('car', a, b, field);
+  // Nobody fetches the car for a way that is walked as soon.
+  return foot && (!drive || foot.minutes <= drive.minutes) ? foot : drive;
 }
 
 function going(by: Going, a: Position, b: Position, { groundUses, runways, site }: Field): MoveTime | null {
@@ -44,7 +38,7 @@ function going(by: Going, a: Position, b: Position, { groundUses, runways, site 
   const [lng, lat] = site.reference;
   const network = networks[by](groundUses, runways, lng, lat, by);
   if (network.isEmpty) return null;
-  const way = network.find(a, b, by === 'car' ? leavesCar : offWays);
+  const way = network.find(a, b, offWays);
   if (!way) return null;
   const { along, beside } = way;
   const onFoot = beside / walkingSpeed;
