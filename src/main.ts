@@ -37,6 +37,7 @@ import Root from './ui/Root.svelte';
 import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
+import { LateWhereabouts } from './services/late-whereabouts.svelte';
 import { BrowserPosition } from './services/device-position';
 import { DevicePhotographs } from './services/photographs';
 
@@ -123,6 +124,7 @@ async function start(target: HTMLElement): Promise<void> {
     ways: new Ways(keptText('sunside-ways')),
     mine,
     placeSearch: new WorkersPlaceSearch(),
+    whereabouts: new LateWhereabouts(),
     own: new Own({ details: keptText('sunside-own'), ticks: keptText('sunside-ticks') }),
     groundPlans: [sampleGroundPlan],
   });

@@ -29,6 +29,7 @@ export interface Parts extends Pick<
   | 'mine'
   | 'placeSearch'
   | 'own'
+  | 'whereabouts'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -63,6 +64,7 @@ export function contextsOf(parts: Parts): Contexts {
     mine: parts.mine,
     placeSearch,
     own: parts.own,
+    whereabouts: parts.whereabouts,
   };
 }
 

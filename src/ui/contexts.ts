@@ -17,6 +17,7 @@ import type { DevicePosition } from '../ports/position';
 import type { Program } from '../ports/program';
 import type { Tables } from '../ports/tables';
 import type { WeatherReader } from '../ports/weather';
+import type { WhereaboutsSeat } from '../ports/whereabouts';
 import type { Answers } from '../state/answers';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
@@ -106,6 +107,7 @@ export interface Contexts {
   readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
   readonly own: Own;
+  readonly whereabouts: WhereaboutsSeat;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -128,6 +130,7 @@ export const [getWays, setWays] = createContext<Ways>();
 export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 export const [getOwn, setOwn] = createContext<Own>();
+export const [getWhereabouts, setWhereabouts] = createContext<WhereaboutsSeat>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -151,4 +154,5 @@ export function provide(handed: Contexts): void {
   setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
   setOwn(handed.own);
+  setWhereabouts(handed.whereabouts);
 }

@@ -78,6 +78,12 @@ export const entries: readonly Entry[] = [
     run: ({ view }) => (view.foot.open = 'places'),
   },
   {
+    label: 'At the field',
+    title: 'What comes past where you stand, now',
+    place: 'menu',
+    run: ({ view }) => (view.foot.open = 'now'),
+  },
+  {
     label: 'Field sheet',
     title: 'The day on one or two pages, to print and to take along',
     place: 'menu',
