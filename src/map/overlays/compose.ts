@@ -6,6 +6,7 @@ import { overlay, type Overlay, type OverlayFeature } from './features';
 import { groundOverlay, useOverlay } from './ground';
 import { handlesOf } from './handles';
 import { litStrips } from './lit';
+import { logMarks } from './log-marks';
 import { inspectedMark, marksOf } from './marks';
 import { pathsOverlay } from './paths';
 import { quietRings, quietRingsOf, selectedRings, selectedRingsOf } from './rings';
@@ -51,6 +52,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
   const handles = lastAnswer(handlesOf);
   const ofSpot = lastAnswer(selectedSpotFeatures);
   const inspected = lastAnswer(inspectedMark);
+  const log = lastAnswer(logMarks);
   const drawn = lastAnswer(drawingOf);
 
   return (scene) => {
@@ -87,6 +89,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
         selectedSpot
           ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, zoom, units)
           : handles(scene.selected, scene.vertex),
+        log(selectedSpot?.spot ?? null, contents.logEntries, scene.paths),
         inspected(scene.paths, scene.inspected, units),
         drawn(scene.drawing, scene.drawingRunway, contents.runways, contents.site, scene.instant, units),
         scene.dragging ? draggedRunway(scene.selected, scene.vertex, contents, scene.instant, units) : none,
