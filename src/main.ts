@@ -15,8 +15,10 @@ import { BaseChoice } from './state/base-maps/base-choice.svelte';
 import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
 import { Mine } from './state/mine.svelte';
+import { Own } from './state/own.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
+import { Ways } from './state/ways.svelte';
 import { Terrain } from './state/terrain.svelte';
 import { SiteZones } from './state/site-zones.svelte';
 import { View } from './state/view.svelte';
@@ -25,6 +27,7 @@ import { keptText } from './storage/kept-text';
 import { SurveyMovements } from './services/movements';
 import { newSurvey } from './survey/new-survey';
 import { FileDownloads } from './services/downloads';
+import { SurveyMerging } from './services/merging.svelte';
 import { fragmentTaken, SurveyPassing } from './services/passing.svelte';
 import { KitTables } from './services/tables';
 import { followMine } from './app/follow-mine.svelte';
@@ -33,6 +36,7 @@ import Root from './ui/Root.svelte';
 import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
+import { BrowserPosition } from './services/device-position';
 import { DevicePhotographs } from './services/photographs';
 
 /** The invented sample site's, and its middle. */
@@ -67,8 +71,15 @@ async function start(target: HTMLElement): Promise<void> {
   followMine(mine, survey);
   const airfields = new LateAirfields({ files: keeping.files, mine, now });
   const files = new KeptFiles();
+  const merging = new SurveyMerging({
+    document: survey,
+    saving: keeping.saving,
+    view,
+    store: keeping.store,
+  });
   const passing = new SurveyPassing({
     files: keeping.files,
+    merging,
     view,
     device: navigator,
     page: () => `${location.origin}${location.pathname}`,
@@ -101,8 +112,12 @@ async function start(target: HTMLElement): Promise<void> {
     downloads: new FileDownloads(now),
     program,
     passing,
+    merging,
+    position: new BrowserPosition(program.missing.includes('position') ? null : navigator.geolocation),
+    ways: new Ways(keptText('sunside-ways')),
     mine,
     placeSearch: new WorkersPlaceSearch(),
+    own: new Own({ details: keptText('sunside-own'), ticks: keptText('sunside-ticks') }),
     groundPlans: [sampleGroundPlan],
   });
   await keeping.start();

@@ -6,6 +6,7 @@ import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { View } from '../state/view.svelte';
 import type { Contexts, Land, MapSeat, Reader } from '../ui/contexts';
+import type { Box } from '../ui/box-of';
 import { formatsFor } from '../ui/formats';
 
 /** A ground plan, and the middle of what it shows. */
@@ -17,7 +18,17 @@ const planWithin = 0.2;
 /** What the page is made of: the open survey, what follows from it, and what stands behind the ports. */
 export interface Parts extends Pick<
   Contexts,
-  'files' | 'sources' | 'downloads' | 'program' | 'passing' | 'mine' | 'placeSearch'
+  | 'files'
+  | 'sources'
+  | 'downloads'
+  | 'program'
+  | 'passing'
+  | 'merging'
+  | 'ways'
+  | 'position'
+  | 'mine'
+  | 'placeSearch'
+  | 'own'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -29,7 +40,8 @@ export interface Parts extends Pick<
 
 /** The parts as the components ask for them. */
 export function contextsOf(parts: Parts): Contexts {
-  const { document, view, derived, files, sources, downloads, program, passing, placeSearch } = parts;
+  const { document, view, derived, files, sources, downloads, program, passing, merging, placeSearch } =
+    parts;
   return {
     editing: document,
     steps: document,
@@ -45,8 +57,12 @@ export function contextsOf(parts: Parts): Contexts {
     downloads,
     program,
     passing,
+    merging,
+    ways: parts.ways,
+    position: parts.position,
     mine: parts.mine,
     placeSearch,
+    own: parts.own,
   };
 }
 
@@ -54,6 +70,12 @@ export function contextsOf(parts: Parts): Contexts {
 class EmptySeat implements MapSeat {
   control = $state.raw<MapControl | null>(null);
   tick = $state.raw(0);
+  #boxes = $state.raw<Partial<Record<'legend' | 'keys', Box | null>>>({});
+  readonly furniture = $derived.by(() => Object.values(this.#boxes).filter((box) => box !== null));
+
+  furnish(what: 'legend' | 'keys', box: Box | null): void {
+    this.#boxes = { ...this.#boxes, [what]: box };
+  }
 }
 
 class PageReader implements Reader {

@@ -34,6 +34,10 @@ export const darkFlankFactor = 0.5;
 export const twilightFactor = 0.2;
 /** Bank in degrees at which the corners of a circuit are flown. CP. */
 export const circuitBank = 25;
+/** s in which an aircraft rolls into a turn or out of it. CP. */
+export const rollSeconds = 3;
+/** Degrees of bank from which one sees the top or the underside of an aircraft rather than its flank. CP. */
+export const bankedFrom = 30;
 /** m to each side of a taxi route's line that aircraft need: nobody stands there. CP. */
 export const taxiHalfWidth = 12;
 /** A runway shorter or longer than this, in m, is probably drawn wrongly. CP. */
@@ -127,6 +131,8 @@ export const detour = 1.3;
 /** m of way from which one drives, m/s then, and minutes to get to the car, park and walk. CP. */
 export const driveFrom = 1500;
 export const drivingSpeed = 9;
+/** m/s on the way from home, a bicycle with a bag and a car on country roads and through towns. CP. */
+export const ridingSpeed = { foot: 1.25, bicycle: 4.5, car: 16 } as const;
 export const parkingMinutes = 8;
 /** m beyond a runway's end at which one can get round it. CP. */
 export const roundRunwayEnd = 400;
@@ -147,3 +153,51 @@ export const discUp = 0.4;
 
 /** Total by which another part of a path must be better before one turns to it: less is no reason to move the camera. CP. */
 export const staysWithin = 0.02;
+
+/** Pictures an hour at a fence while something comes, and hours that a camera's battery lasts then. CP. */
+export const framesPerHour = 300;
+export const batteryHours = 2.5;
+/** m before and beyond a display line from which a pass is looked at. CP. */
+export const displayRun = 2000;
+/** m above the field at which a display passes unless somebody says better; published minima are lower. CP. */
+export const displayHeight = 100;
+/** Bank in degrees of a topside, an underside or a turning pass. CP. */
+export const displayBank = 60;
+/** Degrees through which a pass turns: past the crowd with its underside, round it with its top, and away from it. CP. */
+export const displayTurn = { underside: 90, topside: 60, away: 90 } as const;
+/** Rise over run of a climbing pass, and m above its level run at which it is over. CP. */
+export const displayClimb = { slope: 0.5, most: 900 } as const;
+
+/** m above the field of the run-in to a break, and m/s (350 kt). From memory of military practice, CP; FAA P/CG "overhead maneuver" asks for 500 ft above the usual pattern. */
+export const breakRunIn = { height: 457.2, speed: 180.06, from: 6000 } as const;
+/** Bank in degrees of a break, at the mean of its first and its last speed. CP. */
+export const breakBank = 60;
+/** Times the approach speed that is flown downwind after a break, and down to the final turn. CP. */
+export const downwindSpeed = 1.3;
+/** s between the aircraft of a stream. CP. */
+export const streamInterval = 5;
+/** m before the threshold at least where the final turn after a break ends, and m above it there (FAA P/CG "overhead maneuver": 1/4 mile, 300 ft). */
+export const rollOut = { from: 402.336, height: 91.44 } as const;
+/** The circuit of tankers and airlifters: m above the field, m abeam, degrees of bank. CP. */
+export const wideCircuit = { height: 457.2, abeam: 2778, bank: 25 } as const;
+/** The circuit of gliders: m above the field abeam the threshold (FAA-H-8083-13: 800 to 1,000 ft at the initial point, from memory), m abeam (CP), degrees of bank (CP). */
+export const gliderCircuit = { height: 250, abeam: 400, bank: 35 } as const;
+/** Degrees of a glider's approach with half its air brakes. CP. */
+export const gliderApproach = 7;
+/** A launch behind a tug: rise over run, m/s. CP. */
+export const aerotow = { gradient: 0.06, speed: 32, run: 300 } as const;
+/** A launch by winch: degrees of climb at most, m of the run by which it is reached, share of the cable at which it is let go, m/s. CP. */
+export const winchLaunch = { climb: 40, rotation: 150, release: 0.72, speed: 30 } as const;
+/** Offset localizer: degrees (ICAO Doc 8168 straight-in up to 5, from memory), m before the threshold where it meets the centreline (at least 1,400 m there, from memory). */
+export const offsetLocalizer = { offset: 3, meets: 1400 } as const;
+/** Circling: m above the field (between the minima of categories B and C, CP), m abeam (CP), degrees of bank (ICAO Doc 8168: 20, from memory). */
+export const circlingShape = { height: 200, abeam: 1852, bank: 20 } as const;
+
+/** Degrees of a helicopter's approach to a point: within the 6 of 14 CFR 36 appendix H and the 8 to 12 of FAA-H-8083-21A. */
+export const helicopterApproach = 8;
+/** m above the ground of the skids in a hover and in hover taxi (FAA AIM 4-3-17: below 25 ft), m/s then (under 20 kt), all CP within that. */
+export const hover = { height: 1.5, taxiHeight: 3, taxiSpeed: 8 } as const;
+/** m before a helipad from which an approach is looked at, and beyond it to which a departure is. CP. */
+export const helipadRun = 2500;
+/** m in which a helicopter slows down to a hover, and gathers speed from one. CP. */
+export const hoverRun = 400;

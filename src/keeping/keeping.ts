@@ -26,6 +26,7 @@ export interface KeepingNeeds {
 
 export interface Keeping {
   readonly saving: Saving;
+  readonly store: Pick<Autosave, 'read'>;
   readonly files: SurveyFiles;
   readonly rescue: SurveyRescue;
   /** Puts what is open into safety and goes on; where that fails the user decides. */
@@ -82,6 +83,7 @@ export function keepSurveys({ document, view, loadSample, now }: KeepingNeeds): 
 
   return {
     saving,
+    store,
     files,
     rescue,
     leave: (goOn) => open.leave(goOn, 'Loading the page anew would lose it.'),

@@ -1,4 +1,4 @@
-import { archiveMediaType } from '../storage/archive';
+import { archiveMediaType } from '../storage/archive-media-type';
 import type { FileKind } from '../storage/files';
 import type { SurveyFacts } from '../storage/records';
 import { readContents } from '../survey/contents';
@@ -35,7 +35,8 @@ export function factsOf(survey: Survey): SurveyFacts {
   const { site, moments, spots } = readContents(survey);
   // Without a name or a code nothing else would tell it from the next one.
   const whereItIs = site.name === '' && isSomewhere(site.reference) ? roughly(site.reference) : '';
-  return { place: site.icao || whereItIs, date: moments.date, spots: spots.length };
+  const at = isSomewhere(site.reference) ? site.reference : null;
+  return { place: site.icao || whereItIs, date: moments.date, spots: spots.length, at };
 }
 
 /** Name and facts of a survey, as far as they can be read: keeping a survey must not depend on what it says. */
@@ -45,7 +46,7 @@ export function aboutSurvey(survey: Survey): { readonly name: string; readonly f
   } catch {
     const site = survey.sunside['site'];
     const name = isObject(site) && typeof site['name'] === 'string' ? site['name'] : '';
-    return { name, facts: { place: '', date: null, spots: 0 } };
+    return { name, facts: { place: '', date: null, spots: 0, at: null } };
   }
 }
 

@@ -60,7 +60,21 @@ const station = (edge: string, { sheet }: Palette, width: number, crossed: boole
     }
   });
 
+/** An open square: where a thing is by the survey that is merged. */
+const theirs = ({ sheet, signal }: Palette) =>
+  drawn(30, 30, (pen) => {
+    for (const [colour, width] of [
+      [sheet, 5.5],
+      [signal, 3],
+    ] as const) {
+      pen.strokeStyle = colour;
+      pen.lineWidth = width;
+      pen.strokeRect(4, 4, 22, 22);
+    }
+  });
+
 const images: Readonly<Record<string, (paper: Palette) => ImageData>> = {
+  theirs,
   // Glare is far round on the ramp, where it is dark in every look: light lines show.
   glare: (paper) => hatch(5, paper.hatch, 1.4),
   'no-go': (paper) => hatch(10, paper.noGo, 0.9),

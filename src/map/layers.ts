@@ -6,6 +6,7 @@ import { labelLayers } from './layers/label-layers';
 import { handleLayers, selectionLayers } from './layers/mark-layers';
 import { useLayers } from './layers/use-layers';
 import { pathLayers } from './layers/path-layers';
+import { mergeLayers } from './layers/merge-layers';
 import { placeMarkLayers, reachLineLayers } from './layers/place-layers';
 import { ringsOn } from './layers/ring-layers';
 
@@ -40,6 +41,7 @@ export const mapLayers: readonly LayerPiece[] = [
   ...groundPlanLayers.filter(isName),
   ...labelLayers,
   ...placeMarkLayers,
+  ...mergeLayers,
 ];
 
 /** What can be picked, by what the user most likely means: a handle before a spot, a spot before the ground. */
@@ -56,6 +58,10 @@ export const pickLayers = {
     'obstacle',
     'taxi-edge',
     'flight-path',
+    'display-line',
+    'crowd-line',
+    'winch-run',
+    'helipad',
     'apron',
     'no-go',
   ],

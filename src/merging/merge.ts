@@ -17,6 +17,8 @@ export interface Merged {
   readonly deleted: readonly string[];
   /** Things of theirs that were known to be mine without sharing an id. */
   readonly same: readonly SameThing[];
+  /** Theirs with my ids for what both have, as it was merged. */
+  readonly theirs: Survey;
 }
 
 export interface MergeOptions {
@@ -24,16 +26,23 @@ export interface MergeOptions {
   readonly base?: Survey | null;
   /** Answers questions; without it all stay open. */
   readonly decide?: Decide;
+  /** Things (my id) of which theirs stays beside mine instead, and the id that theirs gets. */
+  readonly beside?: ReadonlyMap<string, string>;
 }
 
 /**
  * Two states of one airfield's survey made one, by id and member (design, part two, section 13): a change on one side
  * wins, on both it is a question; nothing goes that is not among the answers. Pure: neither survey is changed.
  */
-export function merge(mine: Survey, theirs: Survey, { base = null, decide }: MergeOptions = {}): Merged {
+export function merge(
+  mine: Survey,
+  theirs: Survey,
+  { base = null, decide, beside = new Map() }: MergeOptions = {},
+): Merged {
   const same = sameThings(mine, theirs, base);
-  const other = followReferences(theirs, [...same, ...turnedRunways(mine, theirs)]);
-  const began = base && followReferences(base, turnedRunways(mine, base));
+  const other = putBeside(followReferences(theirs, [...same, ...turnedRunways(mine, theirs)]), beside);
+  const began =
+    base && withoutAll(putBeside(followReferences(base, turnedRunways(mine, base)), beside), beside);
   const asked: Question[] = [];
   const open: Question[] = [];
   const askAbout =
@@ -64,7 +73,22 @@ export function merge(mine: Survey, theirs: Survey, { base = null, decide }: Mer
     added: features.filter(({ id }) => !before.has(id)).map(({ id }) => id),
     deleted: mine.features.filter(({ id }) => !after.has(id)).map(({ id }) => id),
     same,
+    theirs: other,
   };
+}
+
+/** Those things under ids of their own, and all that refers to them. */
+const putBeside = (survey: Survey, beside: ReadonlyMap<string, string>): Survey =>
+  followReferences(
+    survey,
+    [...beside].map(([mine, fresh]) => ({ theirs: mine, mine: fresh, reversed: false })),
+  );
+
+/** What stays beside mine did not begin as the same thing: else mine would be gone by their leave. */
+function withoutAll(base: Survey, beside: ReadonlyMap<string, string>): Survey {
+  if (beside.size === 0) return base;
+  const fresh = new Set(beside.values());
+  return { ...base, features: base.features.filter(({ id }) => !fresh.has(id)) };
 }
 
 const asMembers = (survey: Survey | null): JsonObject | undefined => survey ?? undefined;

@@ -7,7 +7,12 @@ export interface KeptSurvey {
   /** Length of its text. */
   readonly size: number;
   /** The airfield's code, or coordinates where there is no name either ("" for neither), the planned day (ISO 8601, null for none); null where nothing is known. */
-  readonly facts: { readonly place: string; readonly date: string | null; readonly spots: number } | null;
+  readonly facts: {
+    readonly place: string;
+    readonly date: string | null;
+    readonly spots: number;
+    readonly at?: readonly [lng: number, lat: number] | null;
+  } | null;
 }
 
 export interface KeptList {

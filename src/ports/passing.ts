@@ -7,6 +7,8 @@ export interface Arrived {
   readonly counts: readonly { readonly kind: string; readonly count: number }[];
   /** Opens it as a survey of its own, and keeps it. */
   open(): Promise<void>;
+  /** Asks what of it shall come into the open survey, where both are of one field. */
+  merge(): Promise<void>;
   leave(): void;
 }
 
@@ -21,7 +23,7 @@ export interface PassingOutside {
   /** Null, or why it could not be handed over. */
   share(survey: Survey): Promise<string | null>;
   /** Null, or why it could not be copied. */
-  copy(link: string): Promise<string | null>;
+  copy(text: string): Promise<string | null>;
 }
 
 /** Surveys that leave this device, and those that come in a link. */

@@ -1,5 +1,6 @@
 import { catalogueCredit } from '../imports/catalogue/credit';
 import { loadCatalogue, loadFrequencies, loadRunways } from '../imports/catalogue/load';
+import { airfieldsNear } from '../imports/catalogue/near';
 import { searchCatalogue } from '../imports/catalogue/search';
 import { surveyFromAirfield } from '../imports/catalogue/survey-from-airfield';
 import type { Airfield, Catalogue, Loaded } from '../imports/catalogue/types';
@@ -11,7 +12,8 @@ import { setMomentRule, setMoments } from '../survey/edits/set-members';
 import { freshId } from '../survey/ids';
 import { newSurvey } from '../survey/new-survey';
 import { clockAt, dateAt, dayOf } from '../time/local-time';
-import type { AirfieldMatch, Airfields } from '../ports/airfields';
+import type { AirfieldMatch, Airfields, NearAirfield, NearLight } from '../ports/airfields';
+import { litRunway, stripOf } from './near-strips';
 import type { Mine } from '../state/mine.svelte';
 import type { Files } from '../ports/files';
 
@@ -77,6 +79,33 @@ export class AirfieldCatalogue implements Airfields {
   search(text: string): readonly AirfieldMatch[] {
     if (!this.#catalogue) return [];
     return searchCatalogue(this.#catalogue, text, linesShown).map(({ airfield }) => matchOf(airfield));
+  }
+
+  positionOf({ key }: AirfieldMatch): Position | null {
+    return this.#catalogue?.airfieldAt(key).position ?? null;
+  }
+
+  async near(from: Position, reach: number): Promise<readonly NearAirfield[]> {
+    const catalogue = this.#catalogue;
+    if (!catalogue) return [];
+    const runways = await this.#runways(catalogue);
+    return airfieldsNear(catalogue, from, reach).map(({ index, distance }) => {
+      const airfield = catalogue.airfieldAt(index);
+      const strips = runways?.(index).map(stripOf) ?? null;
+      return { ...matchOf(airfield), position: airfield.position, distance, strips };
+    });
+  }
+
+  async lightAt({ key, position }: NearAirfield, date: string): Promise<NearLight> {
+    const [runways, { timeZone }] = await Promise.all([this.#runways(this.#catalogue), timeZoneAt(position)]);
+    const day = dayOf(date, timeZone);
+    const lit: NearLight['runways'][number][] = [];
+    for (const runway of runways?.(key) ?? []) {
+      lit.push(...litRunway(runway, day));
+      // A breath after each: the list can be scrolled meanwhile.
+      await new Promise((go) => setTimeout(go));
+    }
+    return { timeZone, day, runways: lit };
   }
 
   async start({ key }: AirfieldMatch): Promise<void> {

@@ -1,6 +1,6 @@
 import { catalogueCredit } from '../imports/catalogue/credit';
 import type { Position } from '../survey/document';
-import type { AirfieldMatch, Airfields } from '../ports/airfields';
+import type { AirfieldMatch, Airfields, NearAirfield, NearLight } from '../ports/airfields';
 import type { AirfieldNeeds } from './airfield-catalogue';
 
 /** The airfield catalogue, its search and the time zones: loaded when somebody looks for an airfield. */
@@ -23,6 +23,18 @@ export class LateAirfields implements Airfields {
 
   search(text: string): readonly AirfieldMatch[] {
     return this.#catalogue?.search(text) ?? [];
+  }
+
+  positionOf(match: AirfieldMatch): Position | null {
+    return this.#catalogue?.positionOf(match) ?? null;
+  }
+
+  async near(from: Position, reach: number): Promise<readonly NearAirfield[]> {
+    return (await this.#there()).near(from, reach);
+  }
+
+  async lightAt(airfield: NearAirfield, date: string): Promise<NearLight> {
+    return (await this.#there()).lightAt(airfield, date);
   }
 
   async start(match: AirfieldMatch): Promise<void> {

@@ -1,5 +1,6 @@
 import { fileName, messageOf } from '../keeping/survey-files';
 import type { Files } from '../ports/files';
+import type { Merging } from '../ports/merging';
 import type { Arrived, Passing } from '../ports/passing';
 import type { PassingOut } from './passing-out';
 import type { ReadLink } from './read-link';
@@ -16,6 +17,7 @@ export interface Device {
 
 export interface PassingNeeds {
   readonly files: Pick<Files, 'openFile'>;
+  readonly merging: Pick<Merging, 'withFile'>;
   readonly view: Pick<View, 'notice'>;
   readonly device: Device;
   /** Address of the page without its fragment. */
@@ -44,7 +46,7 @@ export class SurveyPassing implements Passing {
   /** A fragment came with the page's address. What it holds is shown before anything is kept. */
   async take(fragment: string): Promise<void> {
     if (!ours.test(fragment)) return;
-    const { view, files } = this.#needs;
+    const { view } = this.#needs;
     const isLast = this.#turns.begin();
     this.#arrived = null;
     try {
@@ -52,20 +54,26 @@ export class SurveyPassing implements Passing {
       const read = await readLink(fragment);
       if (!isLast() || !read) return;
       if (!read.ok) view.notice = read.reason;
-      else this.#arrived = this.#arriving(read, files);
+      else this.#arrived = this.#arriving(read);
     } catch (error) {
       if (isLast()) view.notice = `The link could not be read: ${messageOf(error)}. Open it again.`;
     }
   }
 
-  #arriving({ name, counts, text }: Extract<ReadLink, { ok: true }>, files: PassingNeeds['files']): Arrived {
+  #arriving({ name, counts, text }: Extract<ReadLink, { ok: true }>): Arrived {
+    const { files, merging } = this.#needs;
     const end = () => void (this.#arrived = null);
+    const file = () => new File([text], fileName(name), { type: surveyMediaType });
     return {
       name,
       counts,
       open: async () => {
         end();
-        await files.openFile(new File([text], fileName(name), { type: surveyMediaType }));
+        await files.openFile(file());
+      },
+      merge: async () => {
+        end();
+        await merging.withFile(file());
       },
       leave: end,
     };

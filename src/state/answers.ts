@@ -32,13 +32,13 @@ export interface Headline {
 
 /** Figures that hang on what a panel asks about, not on the survey alone: worked out when they are asked for. */
 export class Answers {
-  readonly #figures: Pick<Derived, 'contents' | 'sights' | 'flow'>;
+  readonly #figures: Pick<Derived, 'contents' | 'light' | 'sights' | 'flow'>;
   /** What recorded flights change in them. */
   readonly flown: FlownAnswers;
   /** m from the spot within which a mesh fence is out of focus. */
   readonly meshWithin = meshWithin;
 
-  constructor(figures: Pick<Derived, 'contents' | 'sights' | 'flow'>) {
+  constructor(figures: Pick<Derived, 'contents' | 'light' | 'sights' | 'flow'>) {
     this.#figures = figures;
     this.flown = new FlownAnswers(figures);
   }
@@ -91,6 +91,13 @@ export class Answers {
   /** What a total score is worth. */
   word(total: number): ScoreWord {
     return scoreWord(total);
+  }
+  /** Which sides of the runways are lit at either moment: none under a sky without sun. */
+  litSides(): Derived['light']['litSides'] {
+    const { light } = this.#figures;
+    const [flatA, flatB] = [isFlat(light.skies.a), isFlat(light.skies.b)];
+    if (!flatA && !flatB) return light.litSides;
+    return light.litSides.map((of) => ({ ...of, a: flatA ? null : of.a, b: flatB ? null : of.b }));
   }
   /** Whether the light is flat under a sky: alike from either side. */
   isFlat(sky: SpotFigures['sky']): boolean {

@@ -80,5 +80,8 @@ export const groundsOf = (contents: Contents): readonly unknown[] => [
   contents.obstacles,
   contents.noGoAreas,
   contents.groundUses,
-  ...contents.spots.filter(({ access }) => access.status === 'forbidden'),
+  // Where they stand and who lets people in, but not their names.
+  ...contents.spots
+    .filter(({ access: { status, hours, permission } }) => status !== 'unknown' || hours || permission)
+    .flatMap(({ position, access }) => [position, access]),
 ];

@@ -35,6 +35,8 @@ export class Saving {
   #underWay = false;
   /** Something was put down for the next page. */
   #left = false;
+  /** Text of the state at `#revision`, made when asked for: what this tab's and another tab's states began as. */
+  #began: (() => string) | null = null;
   /** Counts the surveys opened: the answer to a write of an earlier one says nothing about this one. */
   #opening = 0;
 
@@ -46,6 +48,10 @@ export class Saving {
   get revision(): number {
     return this.#revision;
   }
+  /** The state that this tab knows to be kept, as text; null where none is. */
+  get began(): string | null {
+    return this.#began?.() ?? null;
+  }
   /** The open survey exists nowhere but in this page, and will not be kept without the user's doing. */
   get atRisk(): boolean {
     return this.#unsaved && (this.theirs !== null || this.refused !== null);
@@ -56,6 +62,7 @@ export class Saving {
     this.#cancel();
     this.#opening++;
     this.#revision = revision;
+    this.#began = revision > 0 ? this.#needs.open().text : null;
     this.#unsaved = false;
     this.#underWay = false;
     this.#forget();
@@ -83,6 +90,15 @@ export class Saving {
       this.#left = true;
     }
     return this.flush();
+  }
+
+  /** What another tab has written is part of the open survey now: the next write goes over it. */
+  tookIn(theirs: StoredSurvey): void {
+    if (this.theirs !== theirs) return;
+    this.theirs = null;
+    this.#revision = theirs.revision;
+    this.#began = () => theirs.text;
+    this.changed();
   }
 
   /** Writes what has not been written yet. */
@@ -117,6 +133,7 @@ export class Saving {
   async #writeNow(): Promise<void> {
     if (!this.#unsaved || this.theirs) return;
     const opening = this.#opening;
+    const { text } = this.#needs.open();
     const survey = this.#survey();
     this.#unsaved = false;
     this.#underWay = true;
@@ -127,6 +144,7 @@ export class Saving {
     const known = !written.ok && written.why === 'conflict' && written.theirs.text === survey.text;
     if (written.ok || known) {
       this.#revision = written.ok ? written.revision : written.theirs.revision;
+      this.#began = text;
       this.refused = null;
       if (this.#unsaved) return;
       this.#forget();

@@ -1,6 +1,7 @@
 import type { Position, Survey } from '../survey/document';
 import type { DrawTool } from '../survey/drawings';
 import type { VertexRef } from '../survey/edits/vertices';
+import { DrawnMerge } from './drawn-merge.svelte';
 import { DrawnPlaces } from './drawn-places.svelte';
 
 /** What the pointer does on the map: select and drag, or draw one of these. */
@@ -69,6 +70,8 @@ export class Selection {
   vertex = $state.raw<VertexRef | null>(null);
   /** The inspected point: a path (PathRef.path) and a station on it. */
   inspected = $state.raw<{ readonly path: string; readonly station: number } | null>(null);
+  /** The path (PathRef.path) that is pointed at in a list: the map shows its light rings. */
+  pointed = $state.raw<string | null>(null);
   /** Whether the side view along the line of sight lies open at the foot of the map. */
   sightLine = $state.raw(false);
 
@@ -77,6 +80,7 @@ export class Selection {
       this.id = id;
       this.vertex = null;
       this.inspected = null;
+      this.pointed = null;
     }
   }
 }
@@ -116,6 +120,8 @@ export class Foot {
   open = $state.raw('moments');
   /** The share of the page's height in per cent that a tall one takes. */
   share = $state.raw(40);
+  /** Whether that share was set by hand; else the map keeps the larger part of the page. */
+  pulled = $state.raw(false);
   /** The spot (id) and path (PathRef.path) that the year is of; null for the one worth most. */
   yearOf = $state.raw<{ readonly spot: string; readonly path: string } | null>(null);
 }
@@ -128,6 +134,7 @@ export class View {
   readonly viewfinder = new Viewfinder();
   readonly foot = new Foot();
   readonly places = new DrawnPlaces();
+  readonly merge = new DrawnMerge();
 
   #notice = $state.raw<{
     readonly text: string;
@@ -167,6 +174,7 @@ export class View {
     this.notice = null;
     this.viewfinder.target = null;
     this.places.clear();
+    this.merge.clear();
     // A lens of another kit means nothing here.
     this.viewfinder.camera = startingCamera;
   }

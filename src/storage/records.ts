@@ -14,6 +14,8 @@ export interface SurveyFacts {
   /** The day that was planned, ISO 8601; null for none. */
   readonly date: string | null;
   readonly spots: number;
+  /** Longitude and latitude; null or absent where that is not known. */
+  readonly at?: readonly [lng: number, lat: number] | null;
 }
 
 /** A survey in the list: everything but its text. */

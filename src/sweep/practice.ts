@@ -21,8 +21,8 @@ export const taxiClear = 40;
 export const railClear = 15;
 /** m from a line of water, and of a way whose access says no, that count as it. CP. */
 export const lineHalfWidth = 5;
-/** m from a place that was refused or is forbidden within which nothing is proposed. CP. */
-export const refusedWithin = 20;
+/** m from a spot of the survey within which its own access holds: refused or forbidden, to be asked for, its hours. CP. */
+export const atSpot = 20;
 /** m behind a jet's departure end, and to each side, that its blast reaches. CP. */
 export const blastLength = 200;
 export const blastHalfWidth = 60;

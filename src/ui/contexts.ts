@@ -7,11 +7,13 @@ import type { GroundPlan } from '../ports/ground-plan';
 import type { Imports } from '../ports/imports';
 import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
+import type { Merging } from '../ports/merging';
 import type { Passing } from '../ports/passing';
 import type { PastWinds } from '../ports/past-winds';
 import type { Photographs } from '../ports/photographs';
 import type { PlaceSearch } from '../ports/place-search';
 import type { Downloads } from '../ports/downloads';
+import type { DevicePosition } from '../ports/position';
 import type { Program } from '../ports/program';
 import type { Tables } from '../ports/tables';
 import type { WeatherReader } from '../ports/weather';
@@ -20,9 +22,12 @@ import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
 import type { Mine } from '../state/mine.svelte';
+import type { Own } from '../state/own.svelte';
+import type { Ways } from '../state/ways.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { Terrain } from '../state/terrain.svelte';
 import type { View } from '../state/view.svelte';
+import type { Box } from './box-of';
 import type { Formats } from './formats';
 
 /** The open survey, to be read and edited. */
@@ -38,7 +43,7 @@ export type Figures = Pick<
   'contents' | 'terrain' | 'day' | 'light' | 'airfield' | 'flow' | 'sights'
 >;
 /** What is chosen and looked at. */
-export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot' | 'places'>;
+export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot' | 'places' | 'merge'>;
 /** The quiet line for the user. */
 export type Notices = Pick<View, 'notice' | 'noticeActions' | 'offer'>;
 
@@ -47,6 +52,9 @@ export interface MapSeat {
   control: MapControl | null;
   /** Grows with every move of the camera: what is placed by screen position is placed anew. */
   tick: number;
+  /** What lies on the map in its corners, where a callout would hide it. */
+  readonly furniture: readonly Box[];
+  furnish(what: 'legend' | 'keys', box: Box | null): void;
 }
 
 /** Who reads the page: figures printed and read back as they prefer, and the look that they asked for. */
@@ -92,8 +100,12 @@ export interface Contexts {
   readonly downloads: Downloads;
   readonly program: Program;
   readonly passing: Passing;
+  readonly merging: Merging;
+  readonly ways: Ways;
+  readonly position: DevicePosition;
   readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
+  readonly own: Own;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -110,8 +122,12 @@ export const [getLand, setLand] = createContext<Land>();
 export const [getDownloads, setDownloads] = createContext<Downloads>();
 export const [getProgram, setProgram] = createContext<Program>();
 export const [getPassing, setPassing] = createContext<Passing>();
+export const [getMerging, setMerging] = createContext<Merging>();
+export const [getPosition, setPosition] = createContext<DevicePosition>();
+export const [getWays, setWays] = createContext<Ways>();
 export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
+export const [getOwn, setOwn] = createContext<Own>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -129,6 +145,10 @@ export function provide(handed: Contexts): void {
   setDownloads(handed.downloads);
   setProgram(handed.program);
   setPassing(handed.passing);
+  setMerging(handed.merging);
+  setWays(handed.ways);
+  setPosition(handed.position);
   setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
+  setOwn(handed.own);
 }

@@ -73,9 +73,9 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('Enter');
     await button(page, 'Menu').focus();
     await page.keyboard.press('Enter');
-    await expect.poll(focused).toMatch(/^Kit/);
+    await expect.poll(focused).toMatch(/^Pass on/);
     await page.keyboard.press('ArrowDown');
-    expect(await focused()).toMatch(/^Preferences/);
+    expect(await focused()).toMatch(/^Where to stand/);
     await page.keyboard.press('Escape');
     await expect.poll(focused).toBe('Menu');
     expect(await button(page, /^Car park, top deck/).getAttribute('aria-current')).toBe('true');
@@ -122,6 +122,7 @@ describe('by keyboard alone', () => {
     await field('A').fill('2.30');
     await field('A').press('Enter');
     await page.getByLabel('Date at the airfield').fill('2026-03-29');
+    await page.keyboard.press('Enter');
     await page.getByText('The clocks skip 02:30 on this day; 03:30 is taken').waitFor();
   });
 });
@@ -142,12 +143,25 @@ describe('by touch on a phone', () => {
   });
   afterAll(() => opened.context.close());
 
+  it('[B24] drags by touch', async () => {
+    const { x, y } = await pixelOf(page, deck);
+    await touch('touchStart', [x, y]);
+    for (let i = 1; i <= 5; i++) await touch('touchMove', [x + 8 * i, y - 6 * i]);
+    await page.locator('.callout').waitFor();
+    await touch('touchEnd');
+    await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
+    // As it was: cheaper than another page.
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
+  });
+
   it('[B127] a second finger turns a drag into a pinch: the map zooms, the spot stays where it was', async () => {
     const { x, y } = await pixelOf(page, deck);
     const { zoom } = await camera(page);
     await touch('touchStart', [x, y]);
-    await touch('touchMove', [x + 14, y + 10]);
+    // Held, until its figures come.
     await page.locator('.callout').waitFor();
+    await touch('touchMove', [x + 14, y + 10]);
     await touch('touchStart', [x + 14, y + 10], [x - 60, y - 60]);
     for (let i = 1; i <= 6; i++)
       await touch('touchMove', [x + 14 + 8 * i, y + 10 + 8 * i], [x - 60 - 8 * i, y - 60 - 8 * i]);
@@ -159,10 +173,28 @@ describe('by touch on a phone', () => {
   it('[B128] a spot is placed at the cross, and read in one large line under the map', async () => {
     await button(page, 'Draw').tap();
     await button(page, 'Standing spot').tap();
+    // Before it is set, the cross says what one would have there.
+    const there = page.locator('.at-cross');
+    await expect.poll(() => there.innerText()).toMatch(/\d m, [a-z-]+ side of \d\d\/\d\d/);
+    expect(await there.innerText()).toMatch(/\d+ mm\s+at \d+ m\s.* mm f\/.*(fits|tight|too)[^]*A [a-z-]+/);
+    const said = await there.innerText();
+    const at = await pixelOf(page, deck);
+    for (const [type, by] of [
+      ['touchStart', 0],
+      ['touchMove', 30],
+      ['touchMove', 60],
+      ['touchEnd', 0],
+    ] as const)
+      await (type === 'touchEnd' ? touch(type) : touch(type, [at.x, at.y - by]));
+    await expect.poll(() => there.innerText()).not.toBe(said);
     await button(page, 'Place at the cross').tap();
     const line = page.locator('.spot-line button');
     await line.waitFor();
-    expect(await line.innerText()).toMatch(/^Spot 1\n/);
+    expect(await line.innerText()).toMatch(/^Spot 1\b/);
+    // What to wait for, with which lens, in which light and until when: without opening anything.
+    await expect.poll(() => line.innerText()).toMatch(/\d\d (arrival|departure)/);
+    expect(await line.innerText()).toMatch(/ mm f\/[\d.]+.*: \d+ mm, f\//);
+    await expect.poll(() => line.innerText()).toMatch(/A [a-z-]+.* until \d\d:\d\d/);
     const sizes = await line.evaluate((box) => {
       const main = getComputedStyle(box.querySelector('.main') as Element);
       return [Number.parseFloat(main.fontSize), Number(main.fontWeight), box.clientHeight];

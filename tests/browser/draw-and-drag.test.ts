@@ -84,16 +84,40 @@ describe('drawing and dragging', () => {
 });
 
 describe('on a phone', () => {
-  it('[B24] drags by touch on a phone', async () => {
+  it('[B24] pans where a finger slides, selects where it taps, moves a spot that it holds or by its handle', async () => {
     const { page, context } = await openPage({ width: 360, height: 740, touch: true });
-    const from = await pixelOf(page, deck);
     const session = await context.newCDPSession(page);
-    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x: number, y: number) =>
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x = 0, y = 0) =>
       session.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x, y }] });
-    await touch('touchStart', from.x, from.y);
-    for (let i = 1; i <= 5; i++) await touch('touchMove', from.x + 8 * i, from.y - 6 * i);
+    const slide = async (from: { x: number; y: number }, dx: number, dy: number) => {
+      for (let i = 1; i <= 5; i++) await touch('touchMove', from.x + (dx * i) / 5, from.y + (dy * i) / 5);
+      await touch('touchEnd');
+    };
+    const where = () => page.locator('[data-ready="true"]').evaluate((map) => map.dataset['lat']);
+    const before = await where();
+    const at = await pixelOf(page, deck);
+    await touch('touchStart', at.x, at.y);
+    await slide(at, 20, -60);
+    await expect.poll(where).not.toBe(before);
+    expect(await undo(page).isDisabled()).toBe(true);
+
+    const tapped = await pixelOf(page, deck);
+    await page.touchscreen.tap(tapped.x, tapped.y);
+    await page.locator('.spot-line button').waitFor();
+    expect(await undo(page).isDisabled()).toBe(true);
+
+    await touch('touchStart', tapped.x, tapped.y);
+    // The figures at the finger say that the spot is held.
     await callout(page).waitFor();
-    await touch('touchEnd', 0, 0);
+    await slide(tapped, 30, -30);
+    await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
+    await undo(page).tap();
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
+
+    const box = await page.locator('.map-slot .handle').boundingBox();
+    const handle = { x: (box?.x ?? 0) + 22, y: (box?.y ?? 0) + 22 };
+    await touch('touchStart', handle.x, handle.y);
+    await slide(handle, -30, 20);
     await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
     await context.close();
   });

@@ -15,7 +15,7 @@ it('[B146] works over plain http in a local network, and says in Preferences wha
   const page = await browser.newPage({
     locale: 'en-GB',
     reducedMotion: 'reduce',
-    viewport: { width: 1100, height: 500 },
+    viewport: { width: 1100, height: 800 },
   });
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));

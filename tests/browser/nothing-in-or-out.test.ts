@@ -104,8 +104,11 @@ describe('requests', () => {
     const lines = page.locator('header [popover] button:enabled');
     for (let i = 0; i < (await lines.count()); i++) {
       await menu.click();
+      // "Where to stand" is a view at the foot, all others are dialogs.
+      const atTheFoot = /^Where to stand/.test(await lines.nth(i).innerText());
       await lines.nth(i).click();
-      await closeDialog();
+      if (atTheFoot) await page.getByRole('region', { name: 'Where to stand' }).waitFor();
+      else await closeDialog();
     }
     await page.reload();
     await page.getByLabel('Name of the survey').waitFor();

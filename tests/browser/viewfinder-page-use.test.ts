@@ -59,7 +59,7 @@ describe('the viewfinder on the page', () => {
     const card = page.getByRole('region', { name: 'Settings at A 08:00' });
     const shutter = page.getByRole('combobox', { name: 'Shutter for A and B' });
     await shutter.last().selectOption('1/400 s');
-    await page.getByLabel('Sky').selectOption('heavy');
+    await page.getByRole('dialog').getByLabel('Sky').selectOption('heavy');
     await expect.poll(() => card.innerText()).toMatch(/3 less for the sky/);
     expect(await shutter.evaluateAll((all) => all.map((s) => (s as HTMLSelectElement).value))).toEqual([
       '0.0025',

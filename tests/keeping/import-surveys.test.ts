@@ -39,13 +39,13 @@ describe('importing surveys', () => {
       refused: [],
     });
     expect(written).toEqual([
-      { id: 'id1', name: 'Bank', changed: 77, text, facts: { place: '', date: null, spots: 0 } },
+      { id: 'id1', name: 'Bank', changed: 77, text, facts: { place: '', date: null, spots: 0, at: null } },
       {
         id: 'id2',
         name: 'No name inside',
         changed: 77,
         text: nameless,
-        facts: { place: '', date: null, spots: 0 },
+        facts: { place: '', date: null, spots: 0, at: null },
       },
     ]);
   });

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { differences } from '../../src/merging/differences';
+import { farthest } from '../../src/merging/farthest';
 import { merge } from '../../src/merging/merge';
 import type { Question } from '../../src/merging/questions';
 import { sameJson } from '../../src/merging/same-json';
@@ -240,5 +242,64 @@ describe('[G4] whatever two files hold', () => {
       }),
       settings,
     );
+  });
+});
+
+describe('[G11] both stay', () => {
+  const mine = survey([spot('s1', { eyeHeight: 2 })], { plan: { chosen: [{ spot: 's1', path: 'p' }] } });
+  const theirs = survey([spot('s1', { eyeHeight: 11 }, 18.191)], {
+    plan: { chosen: [{ spot: 's1', path: 'q' }] },
+  });
+  const both = { beside: new Map([['s1', 'fresh']]) };
+
+  it('of one spot that two people put in two places: each as it was, what each planned stays with its own', () => {
+    for (const base of [null, survey([spot('s1')])]) {
+      const { survey: merged, asked: questions } = merge(mine, theirs, { base, ...both });
+      expect(asked(questions)).toEqual([]);
+      expect(merged.features).toEqual([mine.features[0], { ...theirs.features[0], id: 'fresh' }]);
+      expect(merged.sunside['plan']).toEqual({
+        chosen: [
+          { spot: 's1', path: 'p' },
+          { spot: 'fresh', path: 'q' },
+        ],
+      });
+    }
+  });
+
+  it('of a spot that both planned as they began: my plan stays where it was', () => {
+    const plan = { plan: { chosen: [{ spot: 's1', path: 'p' }] } };
+    const base = survey([spot('s1')], plan);
+    const merged = merge(
+      survey([spot('s1', { eyeHeight: 2 })], plan),
+      survey([spot('s1', {}, 18.191)], plan),
+      {
+        base,
+        ...both,
+      },
+    );
+    expect(merged.survey.features.map(({ id }) => id)).toEqual(['s1', 'fresh']);
+    expect(JSON.stringify(merged.survey.sunside['plan'])).toContain('"s1"');
+  });
+});
+
+describe('[G12] where two values differ', () => {
+  it('is named by the innermost member; a list, and what only one has, is one place', () => {
+    const before = { a: { b: 1, 'c/d': [1, 2] }, e: 5 };
+    const after = { a: { b: 1, 'c/d': [1] }, f: { g: 6 } };
+    expect(differences(before, after)).toEqual(['/a/c~1d', '/e', '/f']);
+    expect(differences(before, { e: 5, a: { 'c/d': [1, 2], b: 1 } })).toEqual([]);
+  });
+});
+
+describe('[G13] how far apart two places are', () => {
+  const line = (...coordinates: readonly (readonly number[])[]): Json => ({
+    type: 'LineString',
+    coordinates: coordinates as unknown as Json,
+  });
+  it('is what the corner that moved most has moved; lines of different corners say nothing', () => {
+    // One thousandth of a degree of latitude at 51 degrees north: 111.26 m (WGS84's meridian arc).
+    expect(farthest(line([18, 51], [18, 52]), line([18, 51.0001], [18, 52.001]))).toBeCloseTo(111.27, 1);
+    expect(farthest(line([18, 51], [18, 52]), line([18, 51]))).toBeNull();
+    expect(farthest(undefined, line([18, 51]))).toBeNull();
   });
 });

@@ -23,14 +23,16 @@ const text = (name: string, spots: number) =>
 
 function setUp(device: Device = {}) {
   const opened: File[] = [];
+  const merged: File[] = [];
   const view = { notice: null as string | null };
   const passing = new SurveyPassing({
     files: { openFile: (file) => Promise.resolve(void opened.push(file)) },
+    merging: { withFile: (file) => Promise.resolve(void (file && merged.push(file))) },
     view,
     device,
     page: () => 'https://field.example/',
   });
-  return { passing, opened, view };
+  return { passing, opened, merged, view };
 }
 
 async function fragmentOf(json: string): Promise<string> {
@@ -52,6 +54,14 @@ describe('a survey that comes in a link', () => {
     await passing.arrived?.open();
     expect(passing.arrived).toBeNull();
     expect(await opened[0]?.text()).toBe(text('Tolverby', 2));
+  });
+
+  it('[E76] is merged with the open survey when that is asked for: it is not opened then', async () => {
+    const { passing, opened, merged } = setUp();
+    await passing.take(await fragmentOf(text('Tolverby', 2)));
+    await passing.arrived?.merge();
+    expect([passing.arrived, opened]).toEqual([null, []]);
+    expect(await merged[0]?.text()).toBe(text('Tolverby', 2));
   });
 
   it('[E71] of two links the last one counts, in whichever order they are unpacked', async () => {

@@ -336,3 +336,28 @@ describe('two tabs on one survey', () => {
     expect(saving.theirs).toBeNull();
   });
 });
+
+describe('another tab was first', () => {
+  it('[K20] what both came from is at hand, and what was taken in is written over', async () => {
+    const { saving, write, change } = setUp();
+    saving.opened(3);
+    change('second');
+    await vi.advanceTimersByTimeAsync(250);
+    await write(0).answer({ ok: true, revision: 4 });
+    change('third');
+    expect(saving.began).toBe('second');
+    await vi.advanceTimersByTimeAsync(250);
+    await write(1).answer({ ok: false, why: 'conflict', theirs: theirs(5) });
+    expect(saving.began).toBe('second');
+    const lost = saving.theirs;
+    if (!lost) throw new Error('expected a conflict');
+    change('both');
+    saving.tookIn(lost);
+    expect([saving.theirs, saving.began]).toEqual([null, 'theirs 5']);
+    await vi.advanceTimersByTimeAsync(250);
+    expect(write(2)).toMatchObject({ known: 5, survey: { text: 'both' } });
+    // The other tab was quicker once more: asked again, from what was merged.
+    await write(2).answer({ ok: false, why: 'conflict', theirs: theirs(6) });
+    expect([saving.theirs?.revision, saving.began]).toEqual([6, 'theirs 5']);
+  });
+});

@@ -19,8 +19,9 @@ export interface Place {
   readonly offset: number;
   /** m above mean sea level of the centre. */
   readonly elevation: number;
-  /** Degrees: nose above the horizontal, and the climb of the path. */
+  /** Degrees: nose above the horizontal, right wing down, and the climb of the path. */
   readonly attitude: number;
+  readonly bank: number;
   readonly climb: number;
   /** Degrees from true north. */
   readonly track: number;
@@ -44,6 +45,7 @@ export function placesOf({ samples }: Path, runway: Runway): Place[] {
       offset: place.offset,
       elevation: dot(minus(centre, earthCentred(position, 0)), frame.up),
       attitude: degrees(samples.attitude[i] ?? NaN),
+      bank: degrees(samples.bank[i] ?? NaN),
       climb: degrees(Math.atan(samples.slope[i] ?? NaN)),
       track: (degrees(Math.atan2(dot(forward, frame.east), dot(forward, frame.north))) + 360) % 360,
       height: samples.height[i] ?? NaN,

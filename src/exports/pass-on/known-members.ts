@@ -16,7 +16,7 @@ const ofEvery = all('kind', 'name', 'notes', 'origin');
 
 const kindMembers: Readonly<Record<Kind, Readonly<Record<string, Known>>>> = {
   runway: {
-    ...all('width', 'surface', 'doubts'),
+    ...all('width', 'surface', 'doubts', 'patterns'),
     ends: all('designator', 'elevation', 'displaced', 'glide', 'crossingHeight', 'circuit', 'closed', 'flown'),
   },
   'standing-spot': { ...all('eyeHeight', 'ground'), access },
@@ -24,7 +24,11 @@ const kindMembers: Readonly<Record<Kind, Readonly<Record<string, Known>>>> = {
   apron: all('heading'),
   'no-go': all('reason'),
   obstacle: all('height', 'base', 'sight', 'underside', 'width', 'leafMonths', 'heightFrom', 'standOn'),
-  'flight-path': all('heights', 'source', 'times'),
+  'flight-path': all('heights', 'source', 'times', 'turnBank'),
+  'display-line': all('passes', 'height', 'speed', 'programme'),
+  'crowd-line': {},
+  helipad: all('courses', 'elevation'),
+  'winch-run': {},
   'ground-use': all('use', 'access'),
   // A log goes or stays as a whole.
   'log-entry': {},

@@ -1,5 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import type { Problem } from '../../survey/problems';
+import { dateAt } from '../../time/local-time';
+import { ruleDoubts, spotAccessDoubts } from '../access/access-doubts';
 import { hasMagneticModel } from '../geometry/magnetic';
 import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
@@ -44,6 +46,12 @@ export function problemsOf(
       });
   });
   problems.push(...placeProblems(contents));
-  for (const spot of contents.spots) problems.push(...spotDoubts(spot, contents));
+  const date = dateAt(instant, contents.site.timeZone);
+  for (const reason of ruleDoubts(contents.rules, date)) problems.push({ id: null, reason, used: true });
+  for (const spot of contents.spots) {
+    problems.push(...spotDoubts(spot, contents));
+    for (const reason of spotAccessDoubts(spot, contents.rules, date))
+      problems.push({ id: spot.id, reason, used: true });
+  }
   return problems;
 }

@@ -37,7 +37,8 @@ export function moveTime(
   b: StandingSpot,
 ): MoveTime {
   const stated = plan.moves.find(({ between }) => between.includes(a.id) && between.includes(b.id));
-  return stated ? { minutes: stated.minutes, by: 'stated' } : estimatedMove(a.position, b.position, runways);
+  const estimate = estimatedMove(a.position, b.position, runways);
+  return stated ? { ...estimate, minutes: stated.minutes, by: 'stated' } : estimate;
 }
 
 /** Every spot through the day for all the flows that a plan may be made for: worked out once for all of them. */

@@ -2,7 +2,9 @@ import type { Position } from '../../survey/document';
 import type { FlightPath } from '../../survey/schema/places';
 import type { Subject } from '../../survey/schema/subject';
 import { earthCentred, frameAt, groundLine, minus, placed, mapped, type Vec3 } from '../geometry/earth';
-import { noseAttitude } from '../practice';
+import { flightAttitude, noseAttitudeOf } from './nose-attitude';
+import { passSamples } from './pattern/passing';
+import { roundedTrack } from './pattern/rounded';
 import { recordedSpeeds } from './recorded-speeds';
 import { levelled, sampled, stationsBetween, type PathSamples, type SampleState } from './samples';
 
@@ -18,18 +20,50 @@ export interface Course {
  */
 export function flightPathSamples(path: FlightPath, subject: Subject, datum: number): PathSamples | null {
   const lift = path.source === 'drawn' ? subject.height / 2 : 0;
+  if (path.source === 'drawn' && path.turnBank !== null)
+    return roundedSamples(path, path.turnBank, subject, datum);
   const course = { line: path.line, heights: path.heights.map((height) => height + lift) };
   // How fast a drawn path is flown is the subject's word, a recorded one its own: without times nobody knows.
   const speeds = path.source === 'drawn' ? null : recordedSpeeds(path.line, path.times ?? []);
   return courseSamples(course, datum, (slope, leg) => ({
-    attitude:
-      slope > 0
-        ? (subject.climbAttitude ?? noseAttitude.climb)
-        : (subject.approachAttitude ?? noseAttitude.approach),
+    attitude: noseAttitudeOf(subject, slope),
     onGround: false,
     speed: speeds ? (speeds[leg] ?? NaN) : slope > 0 ? subject.climbSpeed : subject.approachSpeed,
   }));
 }
+
+/**
+ * A drawn path flown by its waypoints, rounded by bank and speed, at heights that change evenly from one waypoint to the
+ * next. Banked turns are flown at the approach speed, a path that climbs from end to end at the climb's.
+ */
+function roundedSamples(
+  { line, heights }: FlightPath,
+  turnBank: number,
+  subject: Subject,
+  datum: number,
+): PathSamples | null {
+  const climbs = (heights.at(-1) ?? 0) > (heights[0] ?? 0);
+  const speed = climbs ? subject.climbSpeed : subject.approachSpeed;
+  const rounded = roundedTrack(line, speed, turnBank);
+  if (!rounded || rounded.track.length > longestRounded) return null;
+  const { plane, track, abeam } = rounded;
+  const heightAt = (way: number) => {
+    const next = abeam.findIndex((at) => at > way);
+    const i = next === -1 ? abeam.length - 1 : Math.max(1, next);
+    const [from, to] = [abeam[i - 1] ?? 0, abeam[i] ?? 0];
+    const t = to > from ? Math.max(0, Math.min(1, (way - from) / (to - from))) : 1;
+    const [h0, h1] = [heights[i - 1] ?? 0, heights[i] ?? 0];
+    return h0 + (h1 - h0) * t + subject.height / 2;
+  };
+  return passSamples(plane, track, datum, {
+    heightAt,
+    speedAt: () => speed,
+    attitudeAt: (slope) => flightAttitude(subject, slope, speed),
+  });
+}
+
+/** m beyond which waypoints belong to no approach. */
+const longestRounded = 150_000;
 
 /** Samples along a course; `moving` says how the aircraft moves on a leg that rises by `slope`. Null without length. */
 export function courseSamples(

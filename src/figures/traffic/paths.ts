@@ -14,6 +14,8 @@ import { circuitSamples } from './circuit';
 import { departureSamples } from './departure';
 import { flightPathSamples } from './flight-path';
 import { parkedSamples, taxiSamples } from './on-the-ground';
+import { endName, endPath } from './end-name';
+import { otherPaths } from './other-paths';
 import { endGeometry } from './runway-geometry';
 import type { PathSamples } from './samples';
 
@@ -62,16 +64,6 @@ const runwayPath = (
     const samples = build[kind](geometry, subject);
     return [{ ref: runwayRef(runway, end, kind), name: `${endName(runway, end)} ${kind}`, samples }];
   });
-
-/** An end's designator as people say it, or which end it is when it has none. */
-export const endName = (runway: Runway, end: EndIndex): string =>
-  runway.ends[end].designator || `end ${end + 1}`;
-
-/** "<runway id>/<designator>"; two ends of one designator get #0 and #1 behind it. */
-export function endPath(runway: Runway, end: EndIndex): string {
-  const [a, b] = [runway.ends[0].designator, runway.ends[1].designator];
-  return `${runway.id}/${a === b ? `${a}#${end}` : runway.ends[end].designator}`;
-}
 
 function runwayRef(runway: Runway, end: EndIndex, kind: RunwayPathKind): PathRef {
   return { path: `${endPath(runway, end)}/${kind}`, kind, runway: runway.id, end };
@@ -141,7 +133,7 @@ export function lookedAt(flights: readonly FlightPath[]): readonly FlightPath[] 
 
 /**
  * The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths,
- * the taxi routes both ways, the aprons. `grid`: the terrain, which what states no height lies on.
+ * the taxi routes both ways, the aprons, then what else is flown (`otherPaths`). `grid`: the terrain, which what states no height lies on.
  */
 export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGrid | null = null): Path[] {
   const contents = grounded(survey, grid);
@@ -168,6 +160,7 @@ export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGri
   if (wanted('parked', null, null))
     for (const apron of contents.aprons)
       paths.push(...parkedPath(apron, subject, runways, elevation, terrain));
+  paths.push(...otherPaths(contents, wanted, elevation, terrain));
   kept.keepOnly([...runways, ...contents.flightPaths, ...contents.taxiRoutes, ...contents.aprons]);
   return paths;
 }

@@ -1,5 +1,6 @@
 import type { Files } from '../../ports/files';
 import type { Imports } from '../../ports/imports';
+import type { Merging } from '../../ports/merging';
 import type { LazyDialog } from '../dialog/lazy-dialog';
 import type { PageAction } from './shortcuts';
 
@@ -17,6 +18,7 @@ interface Named {
 export interface EntryNeeds {
   readonly files: Pick<Files, 'open' | 'save'>;
   readonly imports: Pick<Imports, 'pick'>;
+  readonly merging: Pick<Merging, 'withFile'>;
   readonly view: { readonly foot: { open: string } };
 }
 export type Entry = Named & ({ readonly run: (on: EntryNeeds) => void } | { readonly dialog: LazyDialog });
@@ -24,6 +26,8 @@ export type Entry = Named & ({ readonly run: (on: EntryNeeds) => void } | { read
 /** The search has a place of its own in every bar. */
 export const searchDialog: LazyDialog = () => import('../search/AirfieldSearch.svelte');
 export const kitDialog: LazyDialog = () => import('../kit-editor/KitEditor.svelte');
+export const sheetDialog: LazyDialog = () => import('../sheet/SheetDialog.svelte');
+export const requestDialog: LazyDialog = () => import('../request/RequestDialog.svelte');
 export const preferencesDialog: LazyDialog = () => import('../preferences/PreferencesDialog.svelte');
 export const shortcutsDialog: LazyDialog = () => import('./ShortcutsDialog.svelte');
 
@@ -62,10 +66,28 @@ export const entries: readonly Entry[] = [
     dialog: () => import('../pass-on/PassOnDialog.svelte'),
   },
   {
+    label: 'Merge',
+    title: 'Compare another survey of this field with the open one, and take from it what you want',
+    place: 'menu',
+    run: ({ merging }) => void merging.withFile(),
+  },
+  {
     label: 'Where to stand',
     title: 'Shades where round the airfield pictures are good, and lists places',
     place: 'menu',
     run: ({ view }) => (view.foot.open = 'places'),
+  },
+  {
+    label: 'Field sheet',
+    title: 'The day on one or two pages, to print and to take along',
+    place: 'menu',
+    dialog: sheetDialog,
+  },
+  {
+    label: 'Near me',
+    title: 'Airfields within a distance or a ride, small ones as well',
+    place: 'menu',
+    dialog: () => import('../near/NearDialog.svelte'),
   },
   {
     label: 'Kit',
