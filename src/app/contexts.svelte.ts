@@ -24,6 +24,7 @@ export interface Parts extends Pick<
   | 'passing'
   | 'merging'
   | 'ways'
+  | 'trips'
   | 'position'
   | 'mine'
   | 'placeSearch'
@@ -57,6 +58,7 @@ export function contextsOf(parts: Parts): Contexts {
     passing,
     merging,
     ways: parts.ways,
+    trips: parts.trips,
     position: parts.position,
     mine: parts.mine,
     placeSearch,

@@ -6,6 +6,7 @@ import { inBrowser } from './in-browser.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
 import { sweep } from './sweep.bench.ts';
 import { viewshed } from './viewshed.bench.ts';
+import { whichField } from './which-field.bench.ts';
 import { yearOfLight } from './year-of-light.bench.ts';
 
 /** Prints what the budgets of the design are measured by. Not a test: nothing here passes or fails. */
@@ -14,6 +15,7 @@ openLargeSurvey();
 yearOfLight();
 learnFromFlights();
 frames();
+whichField();
 sweep();
 await viewshed();
 await bringInCity();

@@ -27,6 +27,7 @@ export type Entry = Named & ({ readonly run: (on: EntryNeeds) => void } | { read
 export const searchDialog: LazyDialog = () => import('../search/AirfieldSearch.svelte');
 export const kitDialog: LazyDialog = () => import('../kit-editor/KitEditor.svelte');
 export const preferencesDialog: LazyDialog = () => import('../preferences/PreferencesDialog.svelte');
+export const tripDialog: LazyDialog = () => import('../trip/TripDialog.svelte');
 export const shortcutsDialog: LazyDialog = () => import('./ShortcutsDialog.svelte');
 
 /** What the top bar and its menu hold besides the search, undo and redo: one line each, in their order. */
@@ -74,6 +75,12 @@ export const entries: readonly Entry[] = [
     title: 'Shades where round the airfield pictures are good, and lists places',
     place: 'menu',
     run: ({ view }) => (view.foot.open = 'places'),
+  },
+  {
+    label: 'Which field',
+    title: 'Your surveys side by side for a day or a week, and a trip over several of them',
+    place: 'menu',
+    dialog: tripDialog,
   },
   {
     label: 'Near me',
