@@ -25,6 +25,7 @@ export interface Parts extends Pick<
   | 'passing'
   | 'merging'
   | 'ways'
+  | 'trips'
   | 'position'
   | 'mine'
   | 'placeSearch'
@@ -60,6 +61,7 @@ export function contextsOf(parts: Parts): Contexts {
     passing,
     merging,
     ways: parts.ways,
+    trips: parts.trips,
     position: parts.position,
     mine: parts.mine,
     placeSearch,

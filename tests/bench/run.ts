@@ -8,6 +8,7 @@ import { readPhotographs } from './photos.bench.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
 import { sweep } from './sweep.bench.ts';
 import { viewshed } from './viewshed.bench.ts';
+import { whichField } from './which-field.bench.ts';
 import { yearOfLight } from './year-of-light.bench.ts';
 
 /** Prints what the budgets of the design are measured by. Not a test: nothing here passes or fails. */
@@ -17,6 +18,7 @@ yearOfLight();
 historyHeld();
 learnFromFlights();
 frames();
+whichField();
 sweep();
 await viewshed();
 await readPhotographs();
