@@ -34,9 +34,11 @@ import { KitTables } from './services/tables';
 import { followMine } from './app/follow-mine.svelte';
 import { wear } from './app/wear.svelte';
 import Root from './ui/Root.svelte';
+import { SurveyTrips } from './services/trips';
 import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
+import { LateWhereabouts } from './services/late-whereabouts.svelte';
 import { BrowserPosition } from './services/device-position';
 import { DevicePhotographs } from './services/photographs';
 
@@ -83,6 +85,7 @@ async function start(target: HTMLElement): Promise<void> {
     view,
     store: keeping.store,
   });
+  const ways = new Ways(keptText('sunside-ways'));
   const passing = new SurveyPassing({
     files: keeping.files,
     merging,
@@ -120,9 +123,11 @@ async function start(target: HTMLElement): Promise<void> {
     passing,
     merging,
     position: new BrowserPosition(program.missing.includes('position') ? null : navigator.geolocation),
-    ways: new Ways(keptText('sunside-ways')),
+    ways,
+    trips: new SurveyTrips({ store: keeping.store, ways }),
     mine,
     placeSearch: new WorkersPlaceSearch(),
+    whereabouts: new LateWhereabouts(),
     own: new Own({ details: keptText('sunside-own'), ticks: keptText('sunside-ticks') }),
     groundPlans: [sampleGroundPlan],
   });

@@ -25,10 +25,12 @@ export interface Parts extends Pick<
   | 'passing'
   | 'merging'
   | 'ways'
+  | 'trips'
   | 'position'
   | 'mine'
   | 'placeSearch'
   | 'own'
+  | 'whereabouts'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -59,10 +61,12 @@ export function contextsOf(parts: Parts): Contexts {
     passing,
     merging,
     ways: parts.ways,
+    trips: parts.trips,
     position: parts.position,
     mine: parts.mine,
     placeSearch,
     own: parts.own,
+    whereabouts: parts.whereabouts,
   };
 }
 

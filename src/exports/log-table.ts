@@ -16,6 +16,9 @@ const headings = [
   'Light predicted',
   'Light angle (°)',
   'Slant range (m)',
+  'Measured slant range (m)',
+  'Give or take (m)',
+  'Measured height (m)',
   'Kept (0 to 5)',
   'Note',
 ];
@@ -24,7 +27,7 @@ const headings = [
 export function logTable(entries: readonly LogEntry[]): string {
   const rows = entries
     .toSorted((a, b) => ((a.time ?? '') < (b.time ?? '') ? -1 : 1))
-    .map(({ settings, predicted, ...entry }) =>
+    .map(({ settings, predicted, measured, ...entry }) =>
       [
         entry.time,
         entry.spot,
@@ -40,6 +43,9 @@ export function logTable(entries: readonly LogEntry[]): string {
         predicted.light,
         predicted.lightAngle,
         predicted.slantRange,
+        measured?.slantRange ?? null,
+        measured?.slantRangeError ?? null,
+        measured?.height ?? null,
         entry.kept,
         entry.note,
       ].map(cell),

@@ -158,5 +158,23 @@ export const staysWithin = 0.02;
 export const framesPerHour = 300;
 export const batteryHours = 2.5;
 
+/** Degrees from the sun within which a heading carries the caution, and minutes for which a METAR holds. CP. */
+export const sunCautionWithin = 15;
+export const reportHolds = 90;
+/** m within which one stands at a spot of the survey, whatever the position says more exactly. CP. */
+export const atSpotWithin = 25;
+/** m of a position's accuracy beyond which no figures are told for it, and m from the field beyond which one is not there. CP. */
+export const roughFrom = 100;
+export const awayFrom = 15_000;
+/** Minutes ahead that a change of the light is looked for. CP. */
+export const lightAhead = 120;
+
+/** m/s by bicycle with a bag. CP. */
+export const cyclingSpeed = 4.2;
+/** m from a way's end within which it joins another way: maps leave gaps, and draw paths up to a road's edge. CP. */
+export const waysJoinWithin = 12;
+/** m that one goes across country from a spot to the nearest way, or to the car. CP. */
+export const offWays = 250;
+
 /** m above the ground of the skids in a hover and in hover taxi (FAA AIM 4-3-17: below 25 ft), m/s then (under 20 kt), all CP within that. */
 export const hover = { height: 1.5, taxiHeight: 3, taxiSpeed: 8 } as const;

@@ -6,6 +6,7 @@ import { labelLayers } from './layers/label-layers';
 import { handleLayers, selectionLayers } from './layers/mark-layers';
 import { useLayers } from './layers/use-layers';
 import { pathLayers } from './layers/path-layers';
+import { hereLayers } from './layers/here-layers';
 import { mergeLayers } from './layers/merge-layers';
 import { placeMarkLayers, reachLineLayers } from './layers/place-layers';
 import { ringsOn } from './layers/ring-layers';
@@ -41,6 +42,7 @@ export const mapLayers: readonly LayerPiece[] = [
   ...groundPlanLayers.filter(isName),
   ...labelLayers,
   ...placeMarkLayers,
+  ...hereLayers,
   ...mergeLayers,
 ];
 

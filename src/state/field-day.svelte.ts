@@ -9,8 +9,7 @@ import { takenAlong } from '../figures/plan/taken-along';
 import { everyPath } from '../figures/traffic/every-path';
 import type { Path } from '../figures/traffic/paths';
 import type { StandingSpot } from '../survey/schema/standing-spot';
-import type { Derived } from './derived.svelte';
-import { Plans } from './plans.svelte';
+import { Plans, type PlanSources } from './plans.svelte';
 
 /** What is known of a spot's access on the day. */
 export interface PlaceRules {
@@ -20,10 +19,10 @@ export interface PlaceRules {
 
 /** The day that is looked at as one lives it: where one stands when, by what was ticked or else by the plan's own order. */
 export class FieldDay {
-  readonly #figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>;
+  readonly #figures: PlanSources;
   readonly plans: Plans;
 
-  constructor(figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>) {
+  constructor(figures: PlanSources) {
     this.#figures = figures;
     this.plans = new Plans(figures);
   }

@@ -1,5 +1,5 @@
+import { moonAt, type Moon } from '../figures/light/moon';
 import { nightOf, type Night } from '../figures/light/night';
-import { moonAt, type Moon } from '../figures/light/sun';
 import type { Derived } from './derived.svelte';
 
 type Figures = Pick<Derived, 'contents' | 'day'>;
@@ -12,5 +12,5 @@ export const nightOfDay = ({ contents, day }: Figures): Night =>
 export const moonOver = ({ contents }: Pick<Figures, 'contents'>, instant: number): Moon =>
   moonAt(contents.site.reference, instant);
 
-export { moonDays } from '../figures/light/moon-days';
+export { moonsAmong } from '../figures/light/moons-among';
 export { evOfLux } from '../figures/optics/exposure';

@@ -5,7 +5,7 @@ import { readFields, type Read } from '../survey/fields';
 const text = v.nullish(v.string(), '');
 const list = v.nullish(v.array(v.string()), []);
 
-/** Who photographs: for letters and papers of the day. `items`: what is always taken along. `minutes`: from home to the field. */
+/** Who photographs: for letters and papers of the day. `items`: what is always taken along. `known`: key of an aircraft whose size they know. `minutes`: from home to the field. */
 const detailFields = {
   name: text,
   phone: text,
@@ -13,6 +13,7 @@ const detailFields = {
   home: text,
   minutes: v.nullish(v.pipe(v.number(), v.minValue(0), v.maxValue(1440)), null),
   items: list,
+  known: text,
 };
 export type OwnDetails = Readonly<Read<typeof detailFields>>;
 

@@ -17,11 +17,20 @@ export interface TurnedPlan {
   readonly plan: DayPlan;
 }
 
+/** What a plan is made from: the day that is looked at, or another. */
+export interface PlanSources extends Pick<Derived, 'contents' | 'terrain'> {
+  readonly day: Pick<Derived['day'], 'date' | 'timeZone' | 'span'>;
+  readonly flow: {
+    readonly inUse: Pick<Derived['flow']['inUse'], 'arrivals' | 'departures'>;
+    readonly hours: Derived['flow']['hours'];
+  };
+}
+
 /** The plan of the day, computed only while it is looked at. */
 export class Plans {
-  readonly #figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>;
+  readonly #figures: PlanSources;
 
-  constructor(figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>) {
+  constructor(figures: PlanSources) {
     this.#figures = figures;
   }
 

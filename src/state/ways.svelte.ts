@@ -11,6 +11,8 @@ const fields = {
   foot: speed,
   bicycle: speed,
   car: speed,
+  /** Movements an hour by id of a kept survey, as typed. */
+  traffic: v.nullish(v.record(v.string(), v.pipe(v.number(), v.minValue(0), v.maxValue(1000))), {}),
   /** What it is called, longitude and latitude. */
   from: v.nullish(
     v.object({
@@ -54,6 +56,17 @@ export class Ways {
   }
   set from(from: { readonly name: string; readonly position: Position } | null) {
     this.#keep({ from: from && { name: from.name, at: [from.position[0], from.position[1]] } });
+  }
+
+  /** Movements an hour at a kept survey's field, null where none are typed. */
+  trafficOf(survey: string): number | null {
+    const { traffic } = this.#kept;
+    return traffic && Object.hasOwn(traffic, survey) ? (traffic[survey] ?? null) : null;
+  }
+  setTraffic(survey: string, perHour: number | null): void {
+    const others = Object.entries(this.#kept.traffic ?? {}).filter(([id]) => id !== survey);
+    const all = perHour === null ? others : [...others, [survey, perHour] as const];
+    this.#keep({ traffic: Object.fromEntries(all) });
   }
 
   /** Minutes for so many m of straight line; times by which the way is taken to be longer. */

@@ -7,6 +7,7 @@ import {
   sharesOf,
   type EndShare,
 } from '../figures/traffic/flow/end-shares';
+import { fewFlights, flownShares } from '../figures/flown/flown-shares';
 import { flowRules } from '../figures/traffic/flow/flow-for';
 import { sunShares } from '../figures/traffic/flow/sun-shares';
 import type { ElevationGrid } from '../figures/sight/terrain';
@@ -15,6 +16,7 @@ import { yearLight } from '../figures/when/year-light';
 import type { Contents } from '../survey/contents';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import type { Derived } from './derived.svelte';
+import type { FlownFigures } from './flown.svelte';
 import type { Hand } from './view.svelte';
 
 /** What past winds make of the ends and of the light, for the view at the foot: computed only while it is looked at. */
@@ -24,10 +26,33 @@ export class WindRecordFigures {
   /** Room to work in, one year at a time. */
   readonly #scratch = new Scratch();
 
-  constructor(figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>, hand: Pick<Hand, 'dragging'>) {
+  readonly #flown: Pick<FlownFigures, 'learned'>;
+
+  constructor(
+    figures: Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>,
+    hand: Pick<Hand, 'dragging'>,
+    flown: Pick<FlownFigures, 'learned'>,
+  ) {
     this.#figures = figures;
     this.#hand = hand;
+    this.#flown = flown;
   }
+
+  /** What the user wants shares to come from, while both are there; null leaves it to how many flights there are. */
+  wanted = $state.raw<'wind' | 'flights' | null>(null);
+  /** What was really used, by recorded flights; null without flights that have times. */
+  readonly flights = $derived.by(() => {
+    const { contents, flow } = this.#figures;
+    const uses = this.#flown.learned?.uses;
+    return uses ? flownShares(uses, flowRules(flow.ground).ends, contents.site.timeZone) : null;
+  });
+  readonly fewFlights = fewFlights;
+  /** What shares come from: null where there is neither. */
+  readonly basis = $derived.by(() => {
+    if (this.record && this.flights)
+      return this.wanted ?? (this.flights.flights >= fewFlights ? 'flights' : 'wind');
+    return this.record ? 'wind' : this.flights ? 'flights' : null;
+  });
 
   #lastSpots: readonly StandingSpot[] = [];
   /** The spots; while one is dragged they stay where they were, since a year of light takes longer than a frame. */
@@ -37,9 +62,10 @@ export class WindRecordFigures {
   });
 
   readonly record = $derived.by(() => this.#figures.contents.windRecord);
-  readonly #shares = $derived.by(
-    () => this.record && endShares(flowRules(this.#figures.flow.ground), this.record),
-  );
+  readonly #shares = $derived.by(() => {
+    if (this.basis === 'flights') return this.flights?.shares ?? null;
+    return this.record && endShares(flowRules(this.#figures.flow.ground), this.record);
+  });
 
   /** Shares of direct sun that the record lets expect in each month * 24 + hour; null where it tells of no clouds. */
   readonly sun = $derived.by(() => this.record && sunShares(this.record));
@@ -65,7 +91,7 @@ export class WindRecordFigures {
   readonly observationsByMonth = $derived.by(() => byMonth(this.observations));
   readonly undecided = $derived.by(() => {
     const shares = this.#shares;
-    const all = this.record?.observations ?? 0;
+    const all = this.observations.reduce((a, b) => a + b, 0);
     return shares && all > 0 ? shares.undecided.reduce((a, b) => a + b, 0) / all : 0;
   });
 

@@ -28,3 +28,9 @@ export function sourceMarks(survey: Survey): readonly string[] {
   const marks = listOf(survey.sunside).map((s) => (isObject(s) ? s['mark'] : null));
   return [...new Set(marks.filter((mark) => typeof mark === 'string'))];
 }
+
+/** All credits of a survey in full, each once. */
+export function sourceTexts({ sunside }: Pick<Survey, 'sunside'>): readonly string[] {
+  const texts = listOf(sunside).map((s) => (isObject(s) ? s['text'] : null));
+  return [...new Set(texts.filter((text) => typeof text === 'string'))];
+}

@@ -13,7 +13,7 @@ const mostSteps = 24;
 export interface Stance {
   /** m from the eye to the nearest. */
   nearest: number;
-  /** Radians above or below the horizontal, at most; and of the nose against the level, at most. */
+  /** Radians above or below the horizontal, at most; and of nose and wings against the level, at most. */
   elevation: number;
   pitch: number;
   /** Sine of the level angle between track and line of sight. */
@@ -74,10 +74,9 @@ export class LeastFocal {
         const wide = this.#wide[s] as number;
         if (wide > across) across = wide;
       }
-    // A pitch shortens it, and turns its height to the side.
-    across +=
-      this.#long * (0.5 * pitch * pitch + offLevel) + this.#span * offLevel + this.#tall * (pitch + offLevel);
-    const high = this.#long * (elevation + pitch) + this.#span * (elevation + offLevel) + this.#tall;
+    // A pitch shortens it, a bank its wings; either turns its height to the side.
+    across += (this.#long + this.#span) * (0.5 * pitch * pitch + offLevel) + this.#tall * (pitch + offLevel);
+    const high = (this.#long + this.#span) * (elevation + pitch) + this.#tall;
     const ball = 2 * radius;
     return (
       fill *

@@ -1,12 +1,13 @@
 import { dot, type Vec3 } from '../figures/geometry/earth';
-import { acosDeg } from '../figures/geometry/angles';
+import { acosDeg, RAD } from '../figures/geometry/angles';
+import { bankedFrom } from '../figures/practice';
 import type { PathSamples } from '../figures/traffic/samples';
 
-/** What rounding may add, m. */
-const slackM = 1e-3;
+/** What rounding may add, m or radians. */
+const slack = 1e-3;
 
-/** Radians by which the nose is off the level of the place, seen from the earth's centre, at most. */
-export function tiltOf({ count, centre, forward, up, attitude }: PathSamples): number {
+/** Radians by which nose and wings are off the level of the place, seen from the earth's centre, at most. */
+export function tiltOf({ count, centre, forward, up, attitude, bank }: PathSamples): number {
   let most = 0;
   for (let i = 0; i < count; i++) {
     const part = (list: Float64Array) => [0, 1, 2].map((axis) => list[3 * i + axis] as number);
@@ -15,7 +16,7 @@ export function tiltOf({ count, centre, forward, up, attitude }: PathSamples): n
     const dot = (v: readonly number[]) =>
       v.reduce((sum, x, axis) => sum + (x * (down[axis] as number)) / high, 0);
     const off = Math.max(Math.asin(Math.abs(dot(part(forward)))), Math.acos(Math.min(1, dot(part(up)))));
-    most = Math.max(most, off + Math.abs(attitude[i] as number));
+    most = Math.max(most, off + Math.abs(attitude[i] as number) + Math.abs(bank[i] as number));
   }
   return most;
 }
@@ -54,9 +55,17 @@ export function wayOf({ count, forward, up, slope }: PathSamples): readonly numb
   return spread(ways);
 }
 
-/** The direction to the left of samples (earth-centred unit vector), as `PathInView` has it, and the degrees by which any of them differs. */
-export const leftOf = ({ count, forward, up }: PathSamples): readonly number[] =>
-  spread(Array.from({ length: count }, (_, i) => leftAt(forward, up, i)));
+/**
+ * The direction to the left of samples (earth-centred unit vector), as `PathInView` has it, and the degrees by which any of them
+ * differs: all round where one is banked so steeply that its top or its underside is seen.
+ */
+export function leftOf({ count, forward, up, bank }: PathSamples): readonly number[] {
+  const [x = 0, y = 0, z = 0, apart = 0] = spread(
+    Array.from({ length: count }, (_, i) => leftAt(forward, up, i)),
+  );
+  const isSteep = bank.some((radians) => Math.abs(radians) >= bankedFrom * RAD - slack);
+  return [x, y, z, isSteep ? 180 : apart];
+}
 
 /** Left is up x forward. */
 export function leftAt(forward: Float64Array, up: Float64Array, i: number): Vec3 {
@@ -97,5 +106,5 @@ export function rodOf(centre: Float64Array): readonly number[] {
     const s = along[i] as number;
     return Math.hypot(x - s * axis[0], y - s * axis[1], z - s * axis[2]);
   });
-  return [...middle, ...axis, Math.max(...along) - half + slackM, Math.max(...bow) + slackM];
+  return [...middle, ...axis, Math.max(...along) - half + slack, Math.max(...bow) + slack];
 }

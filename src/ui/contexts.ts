@@ -15,8 +15,10 @@ import type { PlaceSearch } from '../ports/place-search';
 import type { Downloads } from '../ports/downloads';
 import type { DevicePosition } from '../ports/position';
 import type { Program } from '../ports/program';
+import type { LateTrips } from '../ports/trips';
 import type { Tables } from '../ports/tables';
 import type { WeatherReader } from '../ports/weather';
+import type { WhereaboutsSeat } from '../ports/whereabouts';
 import type { Answers } from '../state/answers';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
@@ -102,10 +104,12 @@ export interface Contexts {
   readonly passing: Passing;
   readonly merging: Merging;
   readonly ways: Ways;
+  readonly trips: LateTrips;
   readonly position: DevicePosition;
   readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
   readonly own: Own;
+  readonly whereabouts: WhereaboutsSeat;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -124,10 +128,12 @@ export const [getProgram, setProgram] = createContext<Program>();
 export const [getPassing, setPassing] = createContext<Passing>();
 export const [getMerging, setMerging] = createContext<Merging>();
 export const [getPosition, setPosition] = createContext<DevicePosition>();
+export const [getTrips, setTrips] = createContext<LateTrips>();
 export const [getWays, setWays] = createContext<Ways>();
 export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 export const [getOwn, setOwn] = createContext<Own>();
+export const [getWhereabouts, setWhereabouts] = createContext<WhereaboutsSeat>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -147,8 +153,10 @@ export function provide(handed: Contexts): void {
   setPassing(handed.passing);
   setMerging(handed.merging);
   setWays(handed.ways);
+  setTrips(handed.trips);
   setPosition(handed.position);
   setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
   setOwn(handed.own);
+  setWhereabouts(handed.whereabouts);
 }

@@ -4,9 +4,11 @@ import { learnFromFlights } from './flown.bench.ts';
 import { frames } from './frame.bench';
 import { historyHeld } from './history.bench.ts';
 import { inBrowser } from './in-browser.ts';
+import { readPhotographs } from './photos.bench.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
 import { sweep } from './sweep.bench.ts';
 import { viewshed } from './viewshed.bench.ts';
+import { whichField } from './which-field.bench.ts';
 import { yearOfLight } from './year-of-light.bench.ts';
 
 /** Prints what the budgets of the design are measured by. Not a test: nothing here passes or fails. */
@@ -16,7 +18,9 @@ yearOfLight();
 historyHeld();
 learnFromFlights();
 frames();
+whichField();
 sweep();
 await viewshed();
+await readPhotographs();
 await bringInCity();
 await inBrowser();

@@ -143,18 +143,6 @@ describe('by touch on a phone', () => {
   });
   afterAll(() => opened.context.close());
 
-  it('[B24] drags by touch', async () => {
-    const { x, y } = await pixelOf(page, deck);
-    await touch('touchStart', [x, y]);
-    for (let i = 1; i <= 5; i++) await touch('touchMove', [x + 8 * i, y - 6 * i]);
-    await page.locator('.callout').waitFor();
-    await touch('touchEnd');
-    await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
-    // As it was: cheaper than another page.
-    await page.keyboard.press('Control+z');
-    await expect.poll(() => undo(page).isDisabled()).toBe(true);
-  });
-
   it('[B127] a second finger turns a drag into a pinch: the map zooms, the spot stays where it was', async () => {
     const { x, y } = await pixelOf(page, deck);
     const { zoom } = await camera(page);
@@ -168,6 +156,45 @@ describe('by touch on a phone', () => {
     await touch('touchEnd');
     await expect.poll(async () => (await camera(page)).zoom).toBeGreaterThan(zoom + 0.3);
     expect(await undo(page).isDisabled()).toBe(true);
+  });
+
+  it('[B24] pans where a finger slides, selects where it taps, moves a spot that it holds or by its handle', async () => {
+    const slide = async ({ x, y }: { x: number; y: number }, dx: number, dy: number) => {
+      for (let i = 1; i <= 5; i++) await touch('touchMove', [x + (dx * i) / 5, y + (dy * i) / 5]);
+      await touch('touchEnd');
+    };
+    const latitude = () => page.locator('[data-ready="true"]').getAttribute('data-lat');
+    /** Undone again: cheaper than another page. */
+    const moved = async () => {
+      await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
+      await undo(page).tap();
+      await expect.poll(() => undo(page).isDisabled()).toBe(true);
+    };
+    const before = await latitude();
+    const at = await pixelOf(page, deck);
+    await touch('touchStart', [at.x, at.y]);
+    await slide(at, 20, -60);
+    await expect.poll(latitude).not.toBe(before);
+    expect(await undo(page).isDisabled()).toBe(true);
+
+    const tapped = await pixelOf(page, deck);
+    await page.touchscreen.tap(tapped.x, tapped.y);
+    await page.locator('.spot-line button').waitFor();
+    expect(await undo(page).isDisabled()).toBe(true);
+
+    await touch('touchStart', [tapped.x, tapped.y]);
+    // The figures at the finger say that the spot is held.
+    await page.locator('.callout').waitFor();
+    await slide(tapped, 30, -30);
+    await moved();
+
+    const box = await page.locator('.map-slot .handle').boundingBox();
+    const handle = { x: (box?.x ?? 0) + 22, y: (box?.y ?? 0) + 22 };
+    await touch('touchStart', [handle.x, handle.y]);
+    await slide(handle, -30, 20);
+    await moved();
+    await page.keyboard.press('Escape');
+    await page.locator('.spot-line button').waitFor({ state: 'detached' });
   });
 
   it('[B128] a spot is placed at the cross, and read in one large line under the map', async () => {

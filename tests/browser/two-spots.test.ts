@@ -74,8 +74,6 @@ describe('two spots at an unknown field', () => {
     expect(withKit.fields).toBeLessThanOrEqual(1);
     expect(onNew.clicks).toBeLessThanOrEqual(11);
     expect(onNew.fields).toBeLessThanOrEqual(3);
-    // eslint-disable-next-line no-console
-    console.log({ withKit, onNew });
     await forget(page, context);
     await context.close();
   });

@@ -1,9 +1,8 @@
 import { Body, Observer, SearchAltitude } from 'astronomy-engine';
 import { describe, expect, test } from 'vitest';
-import { moonPhase } from '../../src/figures/light/moon';
-import { moonDays } from '../../src/figures/light/moon-days';
+import { moonAt, moonPhase } from '../../src/figures/light/moon';
+import { moonsAmong } from '../../src/figures/light/moons-among';
 import { nightOf } from '../../src/figures/light/night';
-import { moonAt } from '../../src/figures/light/sun';
 
 const kinshasa = [15.31357, -4.32758] as const;
 const lima = [-77.02824, -12.04318] as const;
@@ -77,7 +76,7 @@ describe('the moon against published rows', () => {
 
 test('[R115] of January 2026 the third is the day of the full moon, the eighteenth of the new one', () => {
   const dates = Array.from({ length: 31 }, (_, d) => `2026-01-${String(d + 1).padStart(2, '0')}`);
-  expect(moonDays(dates, 'UTC')).toEqual({ full: [2], fresh: [17] });
+  expect(moonsAmong(dates, 'UTC')).toEqual({ full: [2], fresh: [17] });
 });
 
 describe('twilights', () => {

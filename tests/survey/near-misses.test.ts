@@ -153,6 +153,7 @@ const sunside = {
   movements: [{ id: 'm', date: '2026-06-21', time: '14:25', use: 'arrival', type: 'A', runway: '07' }],
   plan: {
     moves: [{ between: ['a', 'b'], minutes: 4 }],
+    by: 'foot',
     chosen: [{ spot: 'a', path: 'p', from: '2026-06-21T17:00:00Z', to: '2026-06-21T18:00:00Z' }],
   },
   windRecord: {

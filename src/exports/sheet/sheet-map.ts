@@ -73,6 +73,10 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
     at: at(spot.position),
     planned: planned.has(spot.id),
   }));
+  const scaleBox = scaleBoxIn(height, [
+    ...spots.map((spot) => spot.at),
+    ...contents.runways.flatMap(({ line: ends }) => ends.map(at)),
+  ]);
   const names = labelPlaces(
     [
       ...spots
@@ -87,7 +91,7 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
       ...spots.map(({ at: [x, y] }) => ({ x: x - 16, y: y - 16, width: 32, height: 32 })),
       ...contents.runways.flatMap(({ line: [a, b] }) => alongBoxes(at(a), at(b))),
       northBox,
-      { x: 20, y: height - 80, width: 420, height: 70 },
+      scaleBox,
     ],
     sheet,
   );
@@ -151,7 +155,7 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
       ),
     ),
     north(),
-    scaleBar(scale, height, length),
+    scaleBar(scale, scaleBox, length),
   );
 }
 
@@ -255,13 +259,20 @@ function north(): Tag {
 
 const steps = [50, 100, 200, 500, 1000, 2000, 5000, 10_000];
 
-function scaleBar(scale: number, height: number, length: (m: number) => string): Tag {
+/** In the lower left corner, or the right one where the field reaches into the left. */
+function scaleBoxIn(height: number, marks: readonly Point[]): Box {
+  const box = { y: height - 82, width: 430, height: 70 };
+  const isTaken = marks.some(([x, y]) => x < box.width + 60 && y > box.y - 60);
+  return { x: isTaken ? width - box.width - 20 : 20, ...box };
+}
+
+function scaleBar(scale: number, box: Box, length: (m: number) => string): Tag {
   const metres = steps.findLast((m) => m * scale <= 380) ?? 50;
-  const [x, y, long] = [30, height - 30, metres * scale];
+  const [x, y, long] = [box.x + 10, box.y + 52, metres * scale];
   return tag(
     'g',
     { class: 'scale' },
-    tag('rect', { x: 20, y: height - 78, width: long + 24, height: 66, fill: '#fff' }),
+    tag('rect', { x: box.x, y: box.y + 2, width: round(long + 24), height: 66, fill: '#fff' }),
     tag('path', {
       d: `M${x} ${y - 14}V${y}H${round(x + long)}V${y - 14}`,
       fill: 'none',

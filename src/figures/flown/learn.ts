@@ -54,8 +54,18 @@ export interface Learned {
     readonly kind: FlownKind;
     readonly flights: number;
   }[];
+  /** Every flight that used an end, however few there are of its kind. */
+  readonly uses: readonly EndUse[];
   /** Go-arounds, crossings, flights that were lost on the way, and all else. */
   readonly other: number;
+}
+
+/** Which end a recorded flight used, and when: ms since 1970 of its landing, else of its take-off; null without times. */
+export interface EndUse {
+  readonly runway: string;
+  readonly end: EndIndex;
+  readonly kind: FlownKind;
+  readonly instant: number | null;
 }
 
 /** Flights of one end and kind from which on they say something of the next one (design part two, section 12). */
@@ -84,6 +94,7 @@ export function* learning(contents: Recorded): Generator<number, Learned> {
     { runway: string; end: EndIndex; kind: FlownKind; ids: string[]; runs: RunAlong[] }
   >();
   let other = 0;
+  const uses: EndUse[] = [];
   const recorded = contents.flightPaths.filter(({ source }) => source !== 'drawn');
   for (const [i, flight] of recorded.entries()) {
     yield i / recorded.length;
@@ -102,6 +113,8 @@ export function* learning(contents: Recorded): Generator<number, Learned> {
     const key = `${runway} ${end} ${kind}`;
     const group = groups.get(key) ?? { runway, end, kind, ids: [], runs: [] };
     groups.set(key, group);
+    const instant = flight.times?.[kind === 'departure' ? 0 : flight.times.length - 1] ?? null;
+    uses.push({ runway, end, kind, instant });
     group.ids.push(flight.id);
     group.runs.push(runAlong(way));
   }
@@ -123,6 +136,7 @@ export function* learning(contents: Recorded): Generator<number, Learned> {
         flights: runs.length,
         needed: leastFlights,
       })),
+    uses,
     other,
   };
 }

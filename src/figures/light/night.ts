@@ -1,7 +1,7 @@
 import type { Position } from '../../survey/document';
-import { moonPhase, type MoonPhase } from './moon';
+import { moonAt, moonPhase, type MoonPhase } from './moon';
 import { stretches, type Stretch } from './stretches';
-import { civilTwilightAltitude, moonAt, sunAt, sunriseAltitude } from './sun';
+import { civilTwilightAltitude, sunAt, sunriseAltitude } from './sun';
 
 /** How dark the sky is: day, then the three twilights (the sun down to 6, 12 and 18 degrees under the horizon), then night. */
 export const darknesses = ['day', 'civil', 'nautical', 'astronomical', 'night'] as const;

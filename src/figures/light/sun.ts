@@ -1,4 +1,4 @@
-import { getMoonIllumination, getMoonPosition, getPosition } from 'suncalc';
+import { getPosition } from 'suncalc';
 import type { Position } from '../../survey/document';
 import { RAD } from '../geometry/angles';
 import type { Sun } from '../types';
@@ -40,24 +40,3 @@ export function refraction(trueAltitude: number): number {
 export const sunriseAltitude = -0.833;
 /** Geometric altitude, in degrees, at which civil twilight begins and ends. */
 export const civilTwilightAltitude = -6;
-
-/** The moon from a place. Degrees; azimuth from true north, altitude apparent. */
-export interface Moon {
-  readonly azimuth: number;
-  readonly altitude: number;
-  /** Share of the disc that is lit, 0 to 1. */
-  readonly lit: number;
-  /** 0 new, 0.25 first quarter, 0.5 full, 0.75 last quarter. */
-  readonly phase: number;
-}
-
-/**
- * The moon from a place at an instant (ms since 1970, UTC). Against JPL Horizons altitude and azimuth are within 0.2
- * degrees, the lit share within a hundredth.
- */
-export function moonAt([lng, lat]: Position, instant: number): Moon {
-  const date = new Date(instant);
-  const { azimuth, altitude } = getMoonPosition(date, lat, lng);
-  const { fraction, phase } = getMoonIllumination(date);
-  return { azimuth, altitude, lit: fraction, phase };
-}

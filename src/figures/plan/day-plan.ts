@@ -11,6 +11,7 @@ import { dayRows, rankedRows, type DayRow } from '../when/day-rows';
 import { flownPaths, type FlowSpan, type OtherFlow } from './flow-spans';
 import { dueOnPath } from './due';
 import { ladderOf } from './ladder';
+import { moveByWays } from './move-by-ways';
 import { estimatedMove, type MoveTime } from './move-time';
 import { gains, windowOf, windowsOf, type PlanWindow } from './windows';
 
@@ -31,14 +32,16 @@ export interface DayPlan {
   readonly nobody: readonly StandingSpot[];
 }
 
-/** Minutes between two spots: the survey's own word, else an estimate. */
+/** Minutes between two spots: the survey's own word, else over its roads and paths, else an estimate straight across. */
 export function moveTime(
-  { plan, runways }: Pick<Contents, 'plan' | 'runways'>,
+  contents: Pick<Contents, 'plan' | 'runways' | 'groundUses' | 'site'>,
   a: StandingSpot,
   b: StandingSpot,
 ): MoveTime {
+  const { plan, runways } = contents;
   const stated = plan.moves.find(({ between }) => between.includes(a.id) && between.includes(b.id));
-  const estimate = estimatedMove(a.position, b.position, runways);
+  const estimate =
+    moveByWays(a.position, b.position, contents, plan.by) ?? estimatedMove(a.position, b.position, runways);
   return stated ? { ...estimate, minutes: stated.minutes, by: 'stated' } : estimate;
 }
 

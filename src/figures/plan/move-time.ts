@@ -1,17 +1,18 @@
 import type { Position } from '../../survey/document';
 import type { Runway } from '../../survey/schema/runway';
+import { crosses, type Point } from '../geometry/crosses';
 import { frameAt, mapped } from '../geometry/earth';
 import { detour, driveFrom, drivingSpeed, parkingMinutes, roundRunwayEnd, walkingSpeed } from '../practice';
 
 /** How long it takes from one spot to another. */
 export interface MoveTime {
   readonly minutes: number;
-  readonly by: 'foot' | 'car' | 'stated';
+  readonly by: 'foot' | 'bicycle' | 'car' | 'stated';
+  /** Whether it goes by the ways of the survey, or was reckoned straight across. */
+  readonly over: 'ways' | 'straight';
   /** m of the way, to 10 m: an estimate as well. */
   readonly metres: number;
 }
-
-type Point = readonly [x: number, y: number];
 
 /**
  * An estimate in whole minutes (common practice, no source): the straight line, round the nearer end of every runway
@@ -31,7 +32,12 @@ export function estimatedMove(a: Position, b: Position, runways: readonly Runway
   way *= detour;
   const by = way < driveFrom ? 'foot' : 'car';
   const minutes = by === 'foot' ? way / walkingSpeed / 60 : way / drivingSpeed / 60 + parkingMinutes;
-  return { minutes: Math.max(1, Math.round(minutes)), by, metres: Math.round(way / 10) * 10 };
+  return {
+    minutes: Math.max(1, Math.round(minutes)),
+    by,
+    over: 'straight',
+    metres: Math.round(way / 10) * 10,
+  };
 }
 
 const apart = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]);
@@ -41,11 +47,4 @@ function beyond(p: Point, q: Point): Point {
   const length = apart(p, q) || 1;
   const share = roundRunwayEnd / length;
   return [q[0] + (q[0] - p[0]) * share, q[1] + (q[1] - p[1]) * share];
-}
-
-/** Whether two stretches cross. */
-function crosses(a: Point, b: Point, p: Point, q: Point): boolean {
-  const side = (o: Point, d: Point, x: Point) =>
-    (d[0] - o[0]) * (x[1] - o[1]) - (d[1] - o[1]) * (x[0] - o[0]);
-  return side(a, b, p) * side(a, b, q) < 0 && side(p, q, a) * side(p, q, b) < 0;
 }

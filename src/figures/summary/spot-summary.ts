@@ -22,11 +22,7 @@ export interface SpotSummary {
  * What a spot is good for, out of its figures at two moments (the same spot, the same paths). `passedOver`: paths that lead
  * nowhere now, such as recorded flights to an end that is not in use.
  */
-export function spotSummary(
-  a: SpotFigures,
-  b: SpotFigures,
-  passedOver?: ReadonlySet<string>,
-): SpotSummary {
+export function spotSummary(a: SpotFigures, b: SpotFigures, passedOver?: ReadonlySet<string>): SpotSummary {
   const paths = a.paths.map((path, i) => {
     const other = b.paths[i];
     if (other?.ref.path !== path.ref.path)

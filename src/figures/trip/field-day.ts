@@ -61,6 +61,10 @@ export interface FieldAsked {
   readonly perHour: number | null;
 }
 
+/** Without a good minute there is no good pass, whatever flies; null while nobody knows the traffic. */
+export const goodPasses = (minutes: number, traffic: TrafficKnown | null): number | null =>
+  minutes === 0 ? 0 : traffic && (minutes * traffic.perHour) / 60;
+
 const stepMs = dayStepMinutes * 60_000;
 
 /**
@@ -109,8 +113,7 @@ export function fieldDay(contents: Contents, { date, wind, perHour }: FieldAsked
     goodMinutes: minutes,
     against: against(),
     traffic,
-    // Without a good minute there is no good pass, whatever flies.
-    goodPasses: minutes === 0 ? 0 : traffic && (minutes * traffic.perHour) / 60,
+    goodPasses: goodPasses(minutes, traffic),
   };
 }
 

@@ -24,6 +24,22 @@ export const handleLayers: readonly LayerPiece[] = [
       ...always,
     },
   }),
+  layer('log-spot', 'circle', 'live', 'log-spot', {
+    paint: {
+      'circle-radius': 15,
+      'circle-opacity': 0,
+      'circle-stroke-color': paper.softInk,
+      'circle-stroke-width': 1,
+    },
+  }),
+  layer('log-mark', 'circle', 'live', 'log-mark', {
+    paint: {
+      'circle-radius': 3.5,
+      'circle-color': paper.softInk,
+      'circle-stroke-color': paper.casing,
+      'circle-stroke-width': 1.2,
+    },
+  }),
   layer('closest', 'circle', 'live', 'closest', {
     paint: {
       'circle-radius': 5,

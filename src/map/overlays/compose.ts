@@ -6,6 +6,7 @@ import { overlay, type Overlay, type OverlayFeature } from './features';
 import { groundOverlay, useOverlay } from './ground';
 import { handlesOf } from './handles';
 import { litStrips } from './lit';
+import { logMarks } from './log-marks';
 import { inspectedMark, marksOf } from './marks';
 import { pathsOverlay } from './paths';
 import { quietSizes } from './quiet-sizes';
@@ -66,6 +67,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
   const handles = lastAnswer(handlesOf);
   const ofSpot = lastAnswer(selectedSpotFeatures);
   const inspected = lastAnswer(inspectedMark);
+  const log = lastAnswer(logMarks);
   const drawn = lastAnswer(drawingOf);
   const visited = lastAnswer((place: SpotScene | null, rings: RingChoice, zoom: number) =>
     place ? selectedRingsOf(place, rings, zoom) : none,
@@ -113,6 +115,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
         selectedSpot
           ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, rings, zoom, units)
           : handles(scene.selected, scene.vertex),
+        log(selectedSpot?.spot ?? null, contents.logEntries, scene.paths),
         inspected(scene.paths, scene.inspected, units),
         visited(scene.visited, rings, zoom),
         drawn(scene.drawing, scene.drawingRunway, contents.runways, contents.site, scene.instant, units),

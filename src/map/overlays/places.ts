@@ -1,15 +1,19 @@
 import { focalColour } from '../../../styles/ramps';
+import type { DevicePosition } from '../../figures/now/place-now';
 import type { DrawnPlaces } from '../../state/drawn-places.svelte';
 import { decimal } from '../../units/format';
 import { line, overlay, point, type Overlay } from './features';
+import { hereFeatures } from './here';
 
-/** The places that are proposed, lines of equal focal length, and the place that somebody asks about. */
+/** Where one is, the places that are proposed, lines of equal focal length, and the place that somebody asks about. */
 export const placesOverlay = (
   places: DrawnPlaces['places'],
   reach: DrawnPlaces['reach'],
   pointed: DrawnPlaces['pointed'],
+  here: DevicePosition | null = null,
 ): Overlay =>
   overlay([
+    ...hereFeatures(here),
     ...reach.flatMap(({ focalLength, lines }) =>
       lines.map((way) =>
         line(way, {

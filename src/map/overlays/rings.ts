@@ -27,10 +27,7 @@ export const quietRings: readonly [RingSize, RingSize] = [
  * some paths may not lead.
  */
 export type RingChoice =
-  | 'every'
-  | { readonly path: string }
-  | { readonly passedOver: ReadonlySet<string> }
-  | null;
+  'every' | { readonly path: string } | { readonly passedOver: ReadonlySet<string> } | null;
 
 /** Indices of the paths whose rings a spot shows. The headline's is that of the path to wait at (`leadingIndex`). */
 export function ringsOf({ paths }: SpotFigures, choice: RingChoice): readonly number[] {

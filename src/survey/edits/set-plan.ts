@@ -10,9 +10,18 @@ function listIn(survey: Survey, member: 'moves' | 'chosen'): readonly Json[] {
   return Array.isArray(given) ? (given as readonly Json[]) : [];
 }
 
+/** Says how one goes from spot to spot; undefined leaves it to the distance. */
+export function setGoing(survey: Survey, by: 'foot' | 'bicycle' | 'car' | undefined): Survey {
+  return withMember(survey, 'by', by);
+}
+
 function withList(survey: Survey, member: 'moves' | 'chosen', list: readonly Json[]): Survey {
+  return withMember(survey, member, list.length > 0 ? list : undefined);
+}
+
+function withMember(survey: Survey, member: string, value: Json | undefined): Survey {
   const old = survey.sunside['plan'];
-  const plan = patched(isObject(old) ? old : {}, { [member]: list.length > 0 ? list : undefined });
+  const plan = patched(isObject(old) ? old : {}, { [member]: value });
   const stated = Object.keys(plan).length > 0 ? plan : undefined;
   return { ...survey, sunside: patched(survey.sunside, { plan: stated }) };
 }

@@ -1,5 +1,4 @@
 import type { Survey } from '../document';
-import type { Json } from '../json';
 import type { FlownBand } from '../schema/flown-band';
 import { entryIndex, readEntry } from '../kit-lists';
 import type { EndRef } from '../schema/site';

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { readFields, type Read } from '../fields';
+import { choiceField, readFields, type Read } from '../fields';
 import { instant } from './when';
 
 const text = v.string('expected text');
@@ -25,6 +25,8 @@ export type ChosenWindow = v.InferOutput<typeof chosen>;
 
 const planFields = {
   moves: v.nullish(v.array(move, 'expected a list of {between, minutes}'), []),
+  /** How one goes from spot to spot; null on foot, and by car where it is far. */
+  by: choiceField(['foot', 'bicycle', 'car'], null),
   chosen: v.nullish(v.array(chosen, 'expected a list of {spot, path, from, to}'), []),
 };
 export type Plan = Read<typeof planFields>;

@@ -12,6 +12,7 @@ export interface FootView {
 
 /** In the order of the row, behind "Moments", which is there from the start. */
 export const footViews: readonly FootView[] = [
+  { key: 'now', name: 'At the field', load: () => import('../now/NowView.svelte') },
   { key: 'today', name: 'Light today', load: () => import('../over-time/LightToday.svelte') },
   { key: 'year', name: 'Year', load: () => import('../over-time/YearView.svelte') },
   { key: 'places', name: 'Where to stand', load: () => import('../places/WhereToStand.svelte') },

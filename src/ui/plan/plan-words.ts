@@ -88,6 +88,13 @@ export const factorWords = ({ light, reach, aspect, sight, haze }: Score): strin
     .map(([name, value]) => `${name} ${factor(value)}`)
     .join(', ');
 
+export const goingWords: Readonly<Record<MoveTime['by'], string>> = {
+  foot: 'on foot',
+  bicycle: 'by bicycle',
+  car: 'by car',
+  stated: '',
+};
+
 /** "12 min on foot", "18 min by car", "20 min". */
 export const moveWords = ({ minutes, by }: MoveTime): string =>
-  `${minutes} min${by === 'stated' ? '' : by === 'foot' ? ' on foot' : ' by car'}`;
+  [`${minutes} min`, goingWords[by]].filter(Boolean).join(' ');

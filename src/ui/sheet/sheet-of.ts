@@ -13,7 +13,7 @@ import { moveWords, spotName } from '../plan/plan-words';
 import { apertureWords, isoWords, shutterWords } from '../viewfinder/words';
 import { accessBadge, ladderWords, permissionWords, ruleWords } from '../words/access-words';
 import { lightName, takeWords } from '../words/sample-words';
-import { packWords } from './pack-words';
+import { packWords } from '../pack/pack-words';
 
 /** What a sheet is written from. */
 export interface SheetNeeds {

@@ -29,6 +29,7 @@ export const kitDialog: LazyDialog = () => import('../kit-editor/KitEditor.svelt
 export const sheetDialog: LazyDialog = () => import('../sheet/SheetDialog.svelte');
 export const requestDialog: LazyDialog = () => import('../request/RequestDialog.svelte');
 export const preferencesDialog: LazyDialog = () => import('../preferences/PreferencesDialog.svelte');
+export const tripDialog: LazyDialog = () => import('../trip/TripDialog.svelte');
 export const shortcutsDialog: LazyDialog = () => import('./ShortcutsDialog.svelte');
 
 /** What the top bar and its menu hold besides the search, undo and redo: one line each, in their order. */
@@ -78,10 +79,22 @@ export const entries: readonly Entry[] = [
     run: ({ view }) => (view.foot.open = 'places'),
   },
   {
+    label: 'At the field',
+    title: 'What comes past where you stand, now',
+    place: 'menu',
+    run: ({ view }) => (view.foot.open = 'now'),
+  },
+  {
     label: 'Field sheet',
     title: 'The day on one or two pages, to print and to take along',
     place: 'menu',
     dialog: sheetDialog,
+  },
+  {
+    label: 'Which field',
+    title: 'Your surveys side by side for a day or a week, and a trip over several of them',
+    place: 'menu',
+    dialog: tripDialog,
   },
   {
     label: 'Near me',

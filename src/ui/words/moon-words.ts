@@ -1,6 +1,5 @@
-import type { MoonPhase } from '../../figures/light/moon';
+import type { Moon, MoonPhase } from '../../figures/light/moon';
 import type { Darkness, Night } from '../../figures/light/night';
-import type { Moon } from '../../figures/light/sun';
 import { compassWords } from '../../units/compass';
 import { degrees, share } from '../../units/format';
 import type { Clock } from './lit-words';

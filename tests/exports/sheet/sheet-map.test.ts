@@ -44,8 +44,8 @@ describe('the map of a sheet', () => {
   });
 
   it('[E106] is true to scale and north up: distances on paper are those on the ground', () => {
-    const [bar] = [...svg.matchAll(/d="M30 [\d.]+V[\d.]+H([\d.]+)V/g)];
-    const metresPerUnit = 500 / (Number(bar?.[1]) - 30);
+    const [bar] = [...svg.matchAll(/d="M([\d.]+) [\d.]+V[\d.]+H([\d.]+)V/g)];
+    const metresPerUnit = 500 / (Number(bar?.[2]) - Number(bar?.[1]));
     const at = circles(svg);
     const spots = contents.spots;
     for (const [i, j] of [

@@ -169,7 +169,7 @@ describe('[L11] what practitioners would argue about', () => {
 
   it('a drawn path is what somebody meant, not what flew', () => {
     const drawn = arrivals(6).map((f) => ({ ...f, properties: { ...f.properties, source: 'drawn' } }));
-    expect(learned(...drawn)).toEqual({ flown: [], few: [], other: 0 });
+    expect(learned(...drawn)).toEqual({ flown: [], few: [], uses: [], other: 0 });
   });
 
   it('taxiing about for an hour is no flight', () => {

@@ -16,6 +16,7 @@ describe('the way between two spots, estimated', () => {
     expect(estimatedMove(at(200, 300), at(800, 300), runways)).toEqual({
       minutes: 10,
       by: 'foot',
+      over: 'straight',
       metres: 780,
     });
     expect(estimatedMove(at(200, 300), at(200, 301), runways)).toMatchObject({ minutes: 1, by: 'foot' });
@@ -26,6 +27,7 @@ describe('the way between two spots, estimated', () => {
     expect(estimatedMove(at(300, 200), at(300, -200), runways)).toEqual({
       minutes: 12,
       by: 'car',
+      over: 'straight',
       metres: 1890,
     });
     // Round the east end it is as far from the other side.

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readPhoto } from '../../../src/imports/photos/read-photo';
@@ -109,33 +109,115 @@ describe.skipIf(!exiftool)('[L30] photographs written by exiftool are read right
     expect(await written({ ...plain, 'XMP:Rating': rating })).toMatchObject({ rating: kept });
   });
 
-  it('raw files that are TIFF underneath', async () => {
-    const path = join(folder, 'frame.tif');
-    // One grey pixel, by the TIFF 6.0 text: eight entries, little-endian.
-    const entries = [
-      [256, 3, 1, 1],
-      [257, 3, 1, 1],
-      [258, 3, 1, 8],
-      [259, 3, 1, 1],
-      [262, 3, 1, 1],
-      [273, 4, 1, 8],
-      [278, 3, 1, 1],
-      [279, 4, 1, 1],
-    ] as const;
-    writeFileSync(path, ifd(entries, 0));
+  it('HEIC, whose boxes hold a TIFF: read as exiftool reads it', async () => {
+    const tiff = join(folder, 'inside.tif');
+    writeFileSync(tiff, onePixelTiff());
+    execFileSync('exiftool', [
+      '-q',
+      '-overwrite_original',
+      '-DateTimeOriginal=2026:06:21 18:00:01',
+      '-OffsetTimeOriginal=+02:00',
+      '-FocalLength=300',
+      tiff,
+    ]);
+    const path = join(folder, 'frame.heic');
+    writeFileSync(path, heicWith(readFileSync(tiff)));
+    const told = execFileSync('exiftool', ['-s3', '-DateTimeOriginal', path], { encoding: 'utf8' });
+    expect(told.trim()).toBe('2026:06:21 18:00:01');
+    expect(await readPhoto('frame.heic', bytesOfFile(path))).toMatchObject({
+      clock: '2026-06-21T18:00:01',
+      offset: 120,
+      focalLength: 300,
+    });
+    // The same file, cut off before what its boxes name.
+    const cut = readFileSync(path).subarray(0, 140);
+    const broken = await readPhoto('cut.heic', new Uint8Array(cut).buffer);
+    expect(broken.clock).toBeNull();
+    expect(broken.doubts.length).toBeGreaterThan(0);
+  });
+
+  it.each([
+    ['inches', 2, 4233.33, 4233.33 / 25.4],
+    ['cm', 3, 1666.67, 166.667],
+    ['none', 1, 166.667, null],
+  ])('pixels a mm of the sensor, written by %s', async (_, unit, resolution, expected) => {
+    const photo = await written({
+      ...plain,
+      FocalPlaneXResolution: resolution,
+      'FocalPlaneResolutionUnit#': unit,
+    });
+    if (expected === null) expect(photo.pixelsPerMm).toBeNull();
+    else expect(photo.pixelsPerMm).toBeCloseTo(expected, 2);
+  });
+
+  it('raw files that are TIFF underneath, a DNG among them', async () => {
+    const path = join(folder, 'frame.dng');
+    writeFileSync(path, onePixelTiff());
     execFileSync('exiftool', [
       '-q',
       '-overwrite_original',
       '-DateTimeOriginal=2026:06:21 18:00:01',
       '-FocalLength=300',
+      '-DNGVersion=1.4.0.0',
       path,
     ]);
-    expect(await readPhoto('frame.tif', bytesOfFile(path))).toMatchObject({
+    expect(await readPhoto('frame.dng', bytesOfFile(path))).toMatchObject({
       clock: '2026-06-21T18:00:01',
       focalLength: 300,
     });
   });
 });
+
+/** One grey pixel, by the TIFF 6.0 text: eight entries, little-endian. */
+function onePixelTiff(): Buffer {
+  const entries = [
+    [256, 3, 1, 1],
+    [257, 3, 1, 1],
+    [258, 3, 1, 8],
+    [259, 3, 1, 1],
+    [262, 3, 1, 1],
+    [273, 4, 1, 8],
+    [278, 3, 1, 1],
+    [279, 4, 1, 1],
+  ] as const;
+  return ifd(entries, 0);
+}
+
+/** The least HEIF file that holds an Exif item (ISO/IEC 14496-12 and 23008-12): ftyp, meta with hdlr, iinf and iloc, mdat. */
+function heicWith(tiff: Buffer): Buffer {
+  const u16 = (n: number) => Buffer.from([n >> 8, n & 255]);
+  const u32 = (n: number) => Buffer.from([n >>> 24, (n >> 16) & 255, (n >> 8) & 255, n & 255]);
+  const box = (type: string, ...parts: readonly Buffer[]) => {
+    const body = Buffer.concat(parts);
+    return Buffer.concat([u32(body.length + 8), Buffer.from(type), body]);
+  };
+  const full = (type: string, version: number, ...parts: readonly Buffer[]) =>
+    box(type, Buffer.from([version, 0, 0, 0]), ...parts);
+  const payload = Buffer.concat([u32(0), tiff]);
+  const ftyp = box('ftyp', Buffer.from('heic'), u32(0), Buffer.from('mif1heic'));
+  const infe = full('infe', 2, u16(1), u16(0), Buffer.from('Exif'), Buffer.from([0]));
+  const meta = (offset: number) =>
+    full(
+      'meta',
+      0,
+      full('hdlr', 0, u32(0), Buffer.from('pict'), Buffer.alloc(13)),
+      full('pitm', 0, u16(1)),
+      full('iinf', 0, u16(1), infe),
+      full(
+        'iloc',
+        0,
+        Buffer.from([0x44, 0]),
+        u16(1),
+        u16(1),
+        u16(0),
+        u16(1),
+        u32(offset),
+        u32(payload.length),
+      ),
+    );
+  const start = ftyp.length + meta(0).length + 8;
+  return Buffer.concat([ftyp, meta(start), box('mdat', payload)]);
+}
 
 type Entry = readonly [tag: number, type: number, count: number, value: number];
 

@@ -32,7 +32,7 @@ describe('the plan in the survey', () => {
       surveyText([], { plan: { moves: [{ between: ['a'], minutes: 5 }], chosen: [window], extra: 1 } }),
     );
     const contents = readContents(broken);
-    expect(contents.plan).toEqual({ moves: [], chosen: [window] });
+    expect(contents.plan).toEqual({ moves: [], by: null, chosen: [window] });
     expect(contents.problems.map(({ reason }) => reason)).toEqual([
       expect.stringMatching(/^sunside\.plan\.moves/),
     ]);

@@ -13,7 +13,7 @@ describe('[L26] what really flies, in words', () => {
       { runway: 'r1', end: 1, kind: 'arrival', flights: 2, needed: 5 },
       { runway: 'r1', end: 0, kind: 'departure', flights: 1, needed: 5 },
     ] as const;
-    expect(fewWords(contents, { flown: [], few, other: 0 })).toEqual([
+    expect(fewWords(contents, { flown: [], uses: [], few, other: 0 })).toEqual([
       '24 arrivals: 5 flights of one kind are needed; there are 2.',
       '06 departures: 5 flights of one kind are needed; there is 1.',
     ]);

@@ -31,7 +31,7 @@ const needs: CalendarNeeds = {
   format: formatsFor(readPreferences(null)),
   instead: ({ spot }) => (spot?.id === 'lane' ? ['If the wind turns to about 073°: stay.'] : []),
 };
-const walk = () => ({ minutes: 12, by: 'foot', metres: 900 }) as const;
+const walk = () => ({ minutes: 12, by: 'foot', over: 'straight', metres: 900 }) as const;
 const entries = (...windows: TakenAlong[]) => calendarEntries(staysOf(windows, needs.timeZone, walk), needs);
 
 describe('[U953] entries of a calendar', () => {

@@ -1,0 +1,58 @@
+import { monthHours } from '../../survey/schema/wind-record';
+import { minuteOfDay, monthAt } from '../../time/local-time';
+import type { EndShares } from '../traffic/flow/end-shares';
+import type { FlowEnd, Use } from '../traffic/flow/offered';
+import type { EndUse } from './learn';
+
+/** Recorded flights with times under which shares say little. CP. */
+export const fewFlights = 100;
+
+/**
+ * How often each end was really used, by month and hour of the clock: a wind record's peer. Observations are flights; an
+ * end's arrivals are told as a share of all arrivals, its departures of all departures, and a circuit is one of each. Null
+ * without flights that have times.
+ */
+export function flownShares(
+  uses: readonly EndUse[],
+  ends: readonly FlowEnd[],
+  timeZone: string,
+): { readonly shares: EndShares; readonly flights: number } | null {
+  const timed = uses.flatMap(({ instant, ...use }) => (instant === null ? [] : [{ ...use, instant }]));
+  if (timed.length === 0) return null;
+  const array = () => new Float64Array(monthHours);
+  const observations = array();
+  const all: Record<Use, Float64Array> = { arrivals: array(), departures: array() };
+  const counted = (['arrivals', 'departures'] as const).flatMap((use) =>
+    ends.map((end) => ({ end, use, counts: array() })),
+  );
+  const add = (list: Float64Array, at: number) => void (list[at] = (list[at] ?? 0) + 1);
+  for (const { runway, end, kind, instant } of timed) {
+    const at = (monthAt(instant, timeZone) - 1) * 24 + Math.floor(minuteOfDay(instant, timeZone) / 60);
+    add(observations, at);
+    for (const use of usesOf[kind]) {
+      add(all[use], at);
+      for (const entry of counted)
+        if (entry.use === use && entry.end.ref.runway === runway && entry.end.ref.end === end)
+          add(entry.counts, at);
+    }
+  }
+  for (const { use, counts } of counted)
+    counts.forEach((n, at) => {
+      const of = all[use][at] ?? 0;
+      counts[at] = of > 0 ? (n / of) * (observations[at] ?? 0) : 0;
+    });
+  return {
+    shares: {
+      ends: counted.filter(({ counts }) => counts.some((n) => n > 0)),
+      observations,
+      undecided: array(),
+    },
+    flights: timed.length,
+  };
+}
+
+const usesOf: Record<EndUse['kind'], readonly Use[]> = {
+  arrival: ['arrivals'],
+  departure: ['departures'],
+  circuit: ['arrivals', 'departures'],
+};
