@@ -15,10 +15,12 @@ import { BaseChoice } from './state/base-maps/base-choice.svelte';
 import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
 import { Mine } from './state/mine.svelte';
+import { Own } from './state/own.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Ways } from './state/ways.svelte';
 import { Terrain } from './state/terrain.svelte';
+import { OtherFlying } from './state/other-flying.svelte';
 import { SiteZones } from './state/site-zones.svelte';
 import { View } from './state/view.svelte';
 import { KeptFiles } from './storage/kept-files';
@@ -61,7 +63,12 @@ async function start(target: HTMLElement): Promise<void> {
   );
   const terrain = new Terrain();
   const zones = new SiteZones(async () => (await import('./imports/time-zone')).zoneFinder());
-  const derived = new Derived({ document: survey, view, now, terrain, zoneAt: zones.at });
+  const flying = new OtherFlying(async () => (await import('./figures/traffic/other-paths')).otherPaths);
+  const derived = new Derived({
+    ...{ document: survey, view, now, terrain },
+    zoneAt: zones.at,
+    otherPaths: flying.paths,
+  });
   const keeping = keepSurveys({ document: survey, view, loadSample: () => textAt(sampleUrl), now });
   const preferences = new Preferences(keptText('sunside-preferences'));
   const look = new Look(preferences, (query) => matchMedia(query));
@@ -119,6 +126,7 @@ async function start(target: HTMLElement): Promise<void> {
     trips: new SurveyTrips({ store: keeping.store, ways }),
     mine,
     placeSearch: new WorkersPlaceSearch(),
+    own: new Own({ details: keptText('sunside-own'), ticks: keptText('sunside-ticks') }),
     groundPlans: [sampleGroundPlan],
   });
   await keeping.start();

@@ -35,6 +35,48 @@ export const classColours = {
   'civil-twilight': twilightColour,
   dark: darkColour,
 } as const;
+/** By day without direct sun: alike from either side, so on no step of the ramp. */
+export const flatColour = '#a9b8c6';
+
+/**
+ * What a picture is worth, by the words of the score: how far its colour goes over into the pale one, and how much of the
+ * ground shows through.
+ */
+export const fading = {
+  good: { pale: 0, opaque: 1 },
+  fair: { pale: 0.36, opaque: 0.85 },
+  poor: { pale: 0.62, opaque: 0.6 },
+  'not worth waiting for': { pale: 0.84, opaque: 0.3 },
+} as const;
+/**
+ * Pale in every look: what only grew darker at night would take on the colour of another angle. What shows of the ground
+ * keeps it from being the brightest thing there.
+ */
+const pale = '#f4f1e6';
+
+const channels = (hex: string): number[] => [1, 3, 5].map((at) => parseInt(hex.slice(at, at + 2), 16));
+
+function mixed(colour: string, share: number, opaque: number): string {
+  const [from, to] = [channels(colour), channels(pale)];
+  const mix = from.map((c, i) => Math.round(c + ((to[i] as number) - c) * share));
+  const all = opaque === 1 ? mix : [...mix, Math.round(255 * opaque)];
+  return `#${all.map((c) => c.toString(16).padStart(2, '0')).join('')}`;
+}
+
+/** By colour and worth, for good: a dozen data colours, four words each. */
+const known = new Map<string, string>();
+
+/** A data colour as pale as the picture is poor, "#rrggbb" or "#rrggbbaa": what is not worth waiting for all but goes. */
+export function faded(colour: string, worth: keyof typeof fading): string {
+  const key = colour + worth;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const { pale: share, opaque } = fading[worth];
+  const now = mixed(colour, share, opaque);
+  known.set(key, now);
+  return now;
+}
+
 /** What an obstacle or the terrain hides. */
 export const blockedColour = '#a8a294';
 

@@ -6,6 +6,7 @@ import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { View } from '../state/view.svelte';
 import type { Contexts, Land, MapSeat, Reader } from '../ui/contexts';
+import type { Box } from '../ui/box-of';
 import { formatsFor } from '../ui/formats';
 
 /** A ground plan, and the middle of what it shows. */
@@ -28,6 +29,7 @@ export interface Parts extends Pick<
   | 'position'
   | 'mine'
   | 'placeSearch'
+  | 'own'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -62,6 +64,7 @@ export function contextsOf(parts: Parts): Contexts {
     position: parts.position,
     mine: parts.mine,
     placeSearch,
+    own: parts.own,
   };
 }
 
@@ -69,6 +72,12 @@ export function contextsOf(parts: Parts): Contexts {
 class EmptySeat implements MapSeat {
   control = $state.raw<MapControl | null>(null);
   tick = $state.raw(0);
+  #boxes = $state.raw<Partial<Record<'legend' | 'keys', Box | null>>>({});
+  readonly furniture = $derived.by(() => Object.values(this.#boxes).filter((box) => box !== null));
+
+  furnish(what: 'legend' | 'keys', box: Box | null): void {
+    this.#boxes = { ...this.#boxes, [what]: box };
+  }
 }
 
 class PageReader implements Reader {

@@ -3,7 +3,7 @@ import { momentsOf } from '../figures/light/moments';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { outlookOf } from '../figures/outlook';
 import { stillViewsOf } from '../figures/when/still-views';
-import { pathsOf } from '../figures/traffic/paths';
+import { everyPath } from '../figures/traffic/every-path';
 import { lightStretches } from '../figures/when/day-windows';
 import type { Contents } from '../survey/contents';
 import { dayOf, isoInstant, wholeSecond } from '../time/local-time';
@@ -17,7 +17,7 @@ export function dayJson(contents: Contents, date: string, terrain: ElevationGrid
   const { from, to } = dayOf(date, timeZone);
   const times = sunTimes(contents.site.reference, from, to);
   const iso = (instant: number | null) => (instant === null ? null : isoInstant(wholeSecond(instant, to)));
-  const paths = pathsOf(contents, () => true, terrain);
+  const paths = everyPath(contents, () => true, terrain);
   const outlook = outlookOf(contents, terrain);
   return {
     civilDawn: iso(times.civilDawn),

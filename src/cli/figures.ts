@@ -8,6 +8,7 @@ import { flowFor } from '../figures/traffic/flow/flow-for';
 import { skyAtOf } from '../figures/light/sky-at';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
+import { nightJson } from './night-json';
 import { figuresJsonBySpot } from './figures-json';
 import { bytesOf, longestSurvey, longestTerrain } from './file-bytes';
 import { flowJson } from './flow-json';
@@ -85,7 +86,7 @@ async function run(
     ...figures,
     spots: counted(spots, looked.spots.length, told),
     ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
-    ...(day === null ? {} : { day: dayJson(looked, day, grid) }),
+    ...(day === null ? {} : { day: dayJson(looked, day, grid), night: nightJson(looked, day) }),
     ...(sweep.value && { sweep: sweep.value }),
     ...(read.value.flown ? flownJson(looked) : {}),
     ...(folder !== null && photos

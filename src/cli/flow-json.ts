@@ -1,7 +1,7 @@
 import type { Contents } from '../survey/contents';
 import type { EndRef } from '../survey/schema/site';
 import { flowFor } from '../figures/traffic/flow/flow-for';
-import { endPath } from '../figures/traffic/paths';
+import { endPath } from '../figures/traffic/end-name';
 import type { GivenWind } from './given-wind';
 
 /** The flow in a wind as the `figures` command prints it. */

@@ -57,7 +57,7 @@ export function sweepJson(
         ...(year && { expectedMinutes: year.minutes[i] ?? null }),
       })),
       ...(year && {
-        overYear: { thinMonths: year.thinMonths, thinHours: year.thinHours },
+        overYear: { thinMonths: year.thinMonths, thinHours: year.thinHours, cloud: year.cloud },
       }),
       ...(asked.cells && { cells: cellsJson(sweep, figures) }),
     },

@@ -6,7 +6,8 @@ import { Scratch } from './scratch';
 import { grounded } from './sight/grounded';
 import type { ElevationGrid } from './sight/terrain';
 import { spotFigures } from './spot-figures';
-import { fieldElevation, pathsOf, type Path, type PathFilter } from './traffic/paths';
+import { everyPath } from './traffic/every-path';
+import { fieldElevation, type Path, type PathFilter } from './traffic/paths';
 import type { Figures, SpotFigures } from './types';
 
 type FiguresBySpot = Omit<Figures, 'spots'> & { readonly spots: Generator<SpotFigures> };
@@ -20,7 +21,7 @@ export function figuresBySpot(
 ): FiguresBySpot {
   const elevation = fieldElevation(grounded(contents, terrain));
   const runways = contents.runways.map((runway) => runwayFigures(runway, elevation, instant));
-  const paths = pathsOf(contents, wanted, terrain);
+  const paths = everyPath(contents, wanted, terrain);
   return {
     problems: problemsOf(grounded(contents, terrain), runways, instant),
     runways: runways.filter((r) => r !== null),

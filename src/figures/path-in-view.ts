@@ -1,4 +1,5 @@
 import type { Framing } from './optics/framing';
+import { bankedFrom } from './practice';
 import type { Eye } from './spot/eye-at';
 import type { PathSamples } from './traffic/samples';
 
@@ -10,6 +11,8 @@ const points = 3;
 
 /** Sine of the elevation above which the camera is rolled so that the fuselage lies along the long side. */
 const sinRollFrom = Math.sin((75 * Math.PI) / 180);
+/** Radians of bank from which the flank that is seen is the top or the underside. */
+const topsideFrom = (bankedFrom * Math.PI) / 180;
 
 /**
  * A path as seen from an eye: what does not depend on the sun. East, north and up are those at the eye.
@@ -90,7 +93,10 @@ export class PathInView {
     return this.#cosAspect[i] as number;
   }
 
-  /** Dot product of a vector (east, north, up at the eye) with the level direction to the aircraft's left. */
+  /**
+   * Dot product of a vector (east, north, up at the eye) with the level direction to the aircraft's left, square to its
+   * flanks. Of one that is banked steeply with the direction square to its wings: what is seen is its top or its underside.
+   */
   leftwardsAt(i: number, east: number, north: number, up: number): number {
     if (this.#known[i] === 0) this.#frame(i);
     return (
@@ -120,7 +126,7 @@ export class PathInView {
    * lengths counts that let the projected width and the projected height each take `fill` of the sensor.
    */
   #frame(i: number): void {
-    const { forward, up: upward, slope, attitude, headingKnown } = this.#samples as PathSamples;
+    const { forward, up: upward, slope, attitude, bank, headingKnown } = this.#samples as PathSamples;
     const eye = this.#eye as Eye;
     const framing = this.#framing as Framing;
     this.#known[i] = 1;
@@ -171,6 +177,21 @@ export class PathInView {
     const te = c * ve - s * he;
     const tn = c * vn - s * hn;
     const tu = c * vu - s * hu;
+    // Banked about the nose: with the right wing down the left one rises, and the top leans to the right.
+    const roll = bank[i] as number;
+    const cosRoll = Math.cos(roll);
+    const sinRoll = Math.sin(roll);
+    const wingE = cosRoll * le + sinRoll * te;
+    const wingN = cosRoll * ln + sinRoll * tn;
+    const wingU = cosRoll * lu + sinRoll * tu;
+    const de = cosRoll * te - sinRoll * le;
+    const dn = cosRoll * tn - sinRoll * ln;
+    const du = cosRoll * tu - sinRoll * lu;
+    if (Math.abs(roll) >= topsideFrom) {
+      this.#leftEast[i] = de;
+      this.#leftNorth[i] = dn;
+      this.#leftUp[i] = du;
+    }
 
     // Camera: forward to the centre, right level, top square to both.
     const fe = e / range;
@@ -201,12 +222,12 @@ export class PathInView {
     const br = be * re + bn * rn + bu * ru;
     const bq = be * qe + bn * qn + bu * qu;
     const bf = be * fe + bn * fn + bu * fu;
-    const lr = le * re + ln * rn + lu * ru;
-    const lq = le * qe + ln * qn + lu * qu;
-    const lf = le * fe + ln * fn + lu * fu;
-    const tr = te * re + tn * rn + tu * ru;
-    const tq = te * qe + tn * qn + tu * qu;
-    const tf = te * fe + tn * fn + tu * fu;
+    const lr = wingE * re + wingN * rn + wingU * ru;
+    const lq = wingE * qe + wingN * qn + wingU * qu;
+    const lf = wingE * fe + wingN * fn + wingU * fu;
+    const tr = de * re + dn * rn + du * ru;
+    const tq = de * qe + dn * qn + du * qu;
+    const tf = de * fe + dn * fn + du * fu;
 
     // A point behind the lens means that the eye is inside the aircraft. The axis meets the centre, which always counts.
     const { points, counts } = headingKnown ? framing.facing : framing.anyWay;

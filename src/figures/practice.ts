@@ -34,6 +34,10 @@ export const darkFlankFactor = 0.5;
 export const twilightFactor = 0.2;
 /** Bank in degrees at which the corners of a circuit are flown. CP. */
 export const circuitBank = 25;
+/** s in which an aircraft rolls into a turn or out of it. CP. */
+export const rollSeconds = 3;
+/** Degrees of bank from which one sees the top or the underside of an aircraft rather than its flank. CP. */
+export const bankedFrom = 30;
 /** m to each side of a taxi route's line that aircraft need: nobody stands there. CP. */
 export const taxiHalfWidth = 12;
 /** A runway shorter or longer than this, in m, is probably drawn wrongly. CP. */
@@ -149,3 +153,9 @@ export const discUp = 0.4;
 
 /** Total by which another part of a path must be better before one turns to it: less is no reason to move the camera. CP. */
 export const staysWithin = 0.02;
+
+/** Pictures an hour at a fence while something comes, and hours that a camera's battery lasts then. CP. */
+export const framesPerHour = 300;
+export const batteryHours = 2.5;
+/** m above the ground of the skids in a hover and in hover taxi (FAA AIM 4-3-17: below 25 ft), m/s then (under 20 kt), all CP within that. */
+export const hover = { height: 1.5, taxiHeight: 3, taxiSpeed: 8 } as const;

@@ -41,6 +41,10 @@ export const darkCeiling = (sunAltitude: number, sky: SkyThere): number =>
     ? clearCeiling(sunAltitude)
     : underSky(clearCeiling(sunAltitude) * darkFlankFactor, sunAltitude, sky);
 
+/** What an angle of the light class leaves of clear light: 1 in front light, and never more for a greater angle. */
+export const angleFactor = (angle: number): number =>
+  angle <= sideLitTo ? ramp(angle, frontLitTo, 1, sideLitTo, 0.6) : ramp(angle, sideLitTo, 0.6, 180, 0.2);
+
 /** `angle`: that of the light class, degrees. */
 export function lightFactor(
   sunAltitude: number,
@@ -50,9 +54,11 @@ export function lightFactor(
 ): number {
   const ceiling = clearCeiling(sunAltitude);
   if (sunAltitude < sunriseAltitude) return ceiling;
-  const byAngle =
-    angle <= sideLitTo ? ramp(angle, frontLitTo, 1, sideLitTo, 0.6) : ramp(angle, sideLitTo, 0.6, 180, 0.2);
-  return underSky(ceiling * byAngle * (flankLit === false ? darkFlankFactor : 1), sunAltitude, sky);
+  return underSky(
+    ceiling * angleFactor(angle) * (flankLit === false ? darkFlankFactor : 1),
+    sunAltitude,
+    sky,
+  );
 }
 
 /** `aspect`: degrees, 0 nose-on; null when not known, which is held against nobody. */

@@ -35,13 +35,19 @@ export interface RunwayFigures {
   readonly ends: readonly [EndFigures, EndFigures];
 }
 
-export type PathKind = 'arrival' | 'departure' | 'circuit' | 'flight-path' | 'taxi' | 'parked';
+/**
+ * `pattern`: what else ends in a landing at a runway's end (a break, a circling approach); `pass`: what comes past and does
+ * not (along a display line, at a helipad, behind a tug).
+ */
+export type PathKind =
+  'arrival' | 'departure' | 'circuit' | 'flight-path' | 'taxi' | 'parked' | 'pattern' | 'pass';
 
-/** Which path: a runway's end and what happens there, or a flight path, taxi route or apron of the survey. */
+/** Which path: a runway's end and what happens there, or something else of the survey that aircraft fly or roll along. */
 export interface PathRef {
   /**
    * As the figures print it: "<runway id>/<designator>/arrival", the flight path's id, "<taxi route id>/forward" (in the
-   * order of its positions) or ".../backward", or the apron's id.
+   * order of its positions) or ".../backward", the apron's id, "<runway id>/<designator>/break",
+   * "<display line id>/topside/forward", "<helipad id>/240/approach".
    */
   readonly path: string;
   readonly kind: PathKind;
@@ -133,6 +139,8 @@ export interface SectorRun {
   readonly glare: readonly boolean[];
   /** Needed focal length in mm, one a sample. */
   readonly focalLengths: readonly number[];
+  /** Total of the score, 0 to 1, one a sample. */
+  readonly totals: readonly number[];
 }
 
 export interface RunwayFromSpot {

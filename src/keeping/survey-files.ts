@@ -1,4 +1,4 @@
-import { archiveMediaType } from '../storage/archive';
+import { archiveMediaType } from '../storage/archive-media-type';
 import type { FileKind } from '../storage/files';
 import type { SurveyFacts } from '../storage/records';
 import { readContents } from '../survey/contents';

@@ -1,10 +1,8 @@
 import { archiveName, filesOf } from './export-surveys';
-import { importSurveys, importWords } from './import-surveys';
 import { copyName, newRecord, type OpenSurvey } from './open-survey';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Saving } from '../state/saving.svelte';
 import type { View } from '../state/view.svelte';
-import { pack } from '../storage/archive';
 import type { Autosave } from '../storage/autosave';
 import { pickFiles, saveFile } from '../storage/files';
 import { askForPersistence, persistence, room } from '../storage/persistence';
@@ -156,6 +154,7 @@ export class SurveyList implements Surveys {
     try {
       const files = given ?? (await pickFiles([surveyFile, archiveFile]));
       if (files.length === 0) return;
+      const { importSurveys, importWords } = await import('./import-surveys');
       view.notice = importWords(await importSurveys(files, { store, shelf, newId: newRecord, now }));
     } catch (error) {
       view.notice = `The files could not be read: ${messageOf(error)}`;
@@ -169,7 +168,8 @@ export class SurveyList implements Surveys {
     const kept = this.list?.kept ?? [];
     const count = `${kept.length} ${kept.length === 1 ? 'survey' : 'surveys'}`;
     try {
-      const content = pack(filesOf(kept, store));
+      // Not waited for: a browser lets a page ask where to save only shortly after a click.
+      const content = import('../storage/archive').then(({ pack }) => pack(filesOf(kept, store)));
       const saved = await saveFile(content, archiveName(now()), archiveFile, null);
       if (saved) view.notice = `${count} saved in one archive.`;
     } catch (error) {

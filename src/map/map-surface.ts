@@ -39,9 +39,14 @@ export interface MapHit {
   readonly properties: Readonly<Record<string, unknown>>;
 }
 
+/** Whether a pointer is taken; 'if-held': once it has rested in its place for a while, and the map has it until then. */
+export type Taken = boolean | 'if-held';
+
 export interface PointerListener {
   /** True takes the pointer: the map does not pan, and `move`, then `up` or `cancel` follow, at most one move a frame. */
-  down(pointer: MapPointer): boolean;
+  down(pointer: MapPointer): Taken;
+  /** A pointer that was to be taken if held is taken now. */
+  held(pointer: MapPointer): void;
   move(pointer: MapPointer): void;
   up(pointer: MapPointer): void;
   cancel(): void;
@@ -86,7 +91,8 @@ export interface MapSurface {
   zoom(): number;
   centre(): Position;
   bounds(): Bounds;
-  fit(bounds: Bounds): void;
+  /** `left`: px on the left that something else takes. */
+  fit(bounds: Bounds, left?: number): void;
   goTo(position: Position, zoom?: number): void;
   zoomBy(steps: number): void;
   /** In pixels, the map's ground to the left and up. */

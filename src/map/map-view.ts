@@ -36,6 +36,8 @@ interface Options {
   /** At every movement of the camera, and once it rests. */
   readonly onCamera: () => void;
   readonly onRest: () => void;
+  /** The map has another size: its middle stays where it was. */
+  readonly onResize: () => void;
   /** Once everything that was there at the beginning is drawn. */
   readonly onReady: () => void;
   /** How the base map fares. */
@@ -75,7 +77,18 @@ export class MapView implements MapSurface {
   #picture: MapPicture | null = null;
   readonly #pictureCanvas = globalThis.document.createElement('canvas');
 
-  constructor({ container, centre, zoom, look, pointers, onCamera, onRest, onReady, onBase }: Options) {
+  constructor({
+    container,
+    centre,
+    zoom,
+    look,
+    pointers,
+    onCamera,
+    onRest,
+    onResize,
+    onReady,
+    onBase,
+  }: Options) {
     this.#look = look;
     const map = new maplibre.Map({
       container,
@@ -117,6 +130,7 @@ export class MapView implements MapSurface {
     });
     map.on('move', onCamera);
     map.on('moveend', onRest);
+    map.on('resize', onResize);
     map.getCanvasContainer().addEventListener('dblclick', (event) => this.#doubleClick(event), true);
     this.#follower = new PointerFollower(map.getCanvasContainer(), this, pointers);
   }
@@ -250,9 +264,10 @@ export class MapView implements MapSurface {
     ];
   }
 
-  fit([southWest, northEast]: Bounds): void {
+  fit([southWest, northEast]: Bounds, left = 0): void {
     const { clientWidth, clientHeight } = this.#map.getContainer();
-    const padding = Math.min(margin, clientWidth / 8, clientHeight / 8);
+    const free = Math.min(margin, clientWidth / 8, clientHeight / 8);
+    const padding = { top: free, right: free, bottom: free, left: free + left };
     this.#map.fitBounds([...southWest, ...northEast], { padding, maxZoom: 16, duration: 400 });
   }
   goTo([lng, lat]: Position, zoom?: number): void {

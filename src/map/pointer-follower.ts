@@ -7,9 +7,12 @@ interface Pressed {
   readonly id: number;
   readonly x: number;
   readonly y: number;
-  readonly taken: boolean;
+  taken: boolean;
   strayed: boolean;
 }
+
+/** ms that a finger rests in one place before what is under it goes with it: as long as devices take for a long press. */
+export const holdMs = 450;
 
 /**
  * Turns the page's pointer events into what the tools understand. Listens in the capture phase, before the map
@@ -23,6 +26,7 @@ export class PointerFollower {
   #pressed: Pressed | null = null;
   #latest: PointerEvent | null = null;
   #frame = 0;
+  #holding: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
     element: HTMLElement,
@@ -48,6 +52,7 @@ export class PointerFollower {
 
   remove(): void {
     this.#off.abort();
+    clearTimeout(this.#holding);
     cancelAnimationFrame(this.#frame);
   }
 
@@ -63,21 +68,29 @@ export class PointerFollower {
     if (event.button !== 0) return;
     this.#drop();
     const taken = this.#listener.down(this.#pointer(event));
-    this.#pressed = {
-      id: event.pointerId,
-      x: event.clientX,
-      y: event.clientY,
-      taken,
-      strayed: false,
-    };
-    if (!taken) return;
+    const { pointerId: id, clientX: x, clientY: y } = event;
+    const pressed = { id, x, y, taken: taken === true, strayed: false };
+    this.#pressed = pressed;
+    if (pressed.taken) this.#take(id);
+    if (taken === 'if-held') this.#holding = setTimeout(() => this.#held(pressed, event), holdMs);
+  }
+
+  #take(id: number): void {
     this.#surface.setPanEnabled(false);
-    this.#element.setPointerCapture(event.pointerId);
+    this.#element.setPointerCapture(id);
+  }
+
+  #held(pressed: Pressed, event: PointerEvent): void {
+    if (this.#pressed !== pressed || pressed.strayed) return;
+    pressed.taken = true;
+    this.#take(pressed.id);
+    this.#listener.held(this.#pointer(event));
   }
 
   /** Two fingers move the map, whatever the first one had begun. */
   #secondFinger(): void {
     if (this.#pressed?.taken) this.#release(() => this.#listener.cancel());
+    this.#drop();
     this.#pressed = null;
   }
 
@@ -107,6 +120,7 @@ export class PointerFollower {
   #up(event: PointerEvent): void {
     const pressed = this.#pressed;
     if (event.pointerId !== pressed?.id) return;
+    clearTimeout(this.#holding);
     const pointer = this.#pointer(event);
     if (pressed.taken) {
       this.#deliver();
@@ -121,6 +135,7 @@ export class PointerFollower {
     const pressed = this.#pressed;
     if (event.pointerId !== pressed?.id) return;
     if (pressed.taken) this.#release(() => this.#listener.cancel());
+    this.#drop();
     this.#pressed = null;
   }
 
@@ -136,6 +151,7 @@ export class PointerFollower {
   }
 
   #drop(): void {
+    clearTimeout(this.#holding);
     cancelAnimationFrame(this.#frame);
     this.#frame = 0;
     this.#latest = null;

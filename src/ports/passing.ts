@@ -23,7 +23,7 @@ export interface PassingOutside {
   /** Null, or why it could not be handed over. */
   share(survey: Survey): Promise<string | null>;
   /** Null, or why it could not be copied. */
-  copy(link: string): Promise<string | null>;
+  copy(text: string): Promise<string | null>;
 }
 
 /** Surveys that leave this device, and those that come in a link. */

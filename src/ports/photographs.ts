@@ -13,6 +13,8 @@ export interface Photographs {
     progress: (done: number, of: number) => void,
     cancel: AbortSignal,
   ): Promise<readonly PhotoRecord[] | null>;
+  /** Which of these files a record (`PhotoRecord.file`) is of. */
+  pictureOf(files: readonly File[], file: string): File | null;
   /** The log as a table (CSV). */
   saveLog(entries: readonly LogEntry[]): Promise<void>;
 }

@@ -1,6 +1,5 @@
 import type { LandArea } from '../imports/land/land-file';
 import { loadLand } from '../imports/land/load';
-import { readAddress, nameOfAddress } from '../state/base-maps/address';
 import type { BaseChoice } from '../state/base-maps/base-choice.svelte';
 import type { BaseGround } from '../state/base-maps/ground';
 import type { OwnMap } from '../state/base-maps/own-map';
@@ -36,6 +35,7 @@ export class SunsideBaseMaps implements BaseMaps {
   }
 
   async addAddress({ kind, address: typed, name, credit, maxZoom }: BaseMapDraft): Promise<string | null> {
+    const { readAddress, nameOfAddress } = await import('../state/base-maps/address');
     const reading = readAddress(kind, typed);
     if (!reading.ok) return reading.reason;
     const { address } = reading;

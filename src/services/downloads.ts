@@ -1,3 +1,4 @@
+import type { Tag } from '../exports/sheet/markup';
 import type { CalendarEntry } from '../exports/calendar';
 import { messageOf } from '../keeping/survey-files';
 import { saveFile, type FileKind } from '../storage/files';
@@ -14,6 +15,12 @@ const pictureFile: FileKind = {
   mediaType: 'image/png',
   extensions: ['.png'],
   description: 'Picture (PNG)',
+};
+
+const pageFile: FileKind = {
+  mediaType: 'text/html',
+  extensions: ['.html'],
+  description: 'Page (HTML)',
 };
 
 /** What is taken along as files: the part of the composition root that knows exports and files. */
@@ -35,6 +42,19 @@ export class FileDownloads implements Downloads {
       return null;
     } catch (error) {
       return `The picture could not be saved: ${messageOf(error)}.`;
+    }
+  }
+
+  async saveSheet(page: Tag, title: string, name: string): Promise<string | null> {
+    try {
+      const [{ sheetDocument }, { default: style }] = await Promise.all([
+        import('../exports/sheet/sheet-document'),
+        import('../../styles/field-sheet.css?raw'),
+      ]);
+      await saveFile(sheetDocument(title, page, style), `${fileStem(name, 'sheet')}.html`, pageFile, null);
+      return null;
+    } catch (error) {
+      return `The sheet could not be saved: ${messageOf(error)}.`;
     }
   }
 }

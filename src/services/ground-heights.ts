@@ -1,5 +1,4 @@
-import type { ReadElevations, TerrainReading } from '../imports/terrain/read-geotiff';
-import type { LoadedTerrain, Terrain } from '../state/terrain.svelte';
+import type { Terrain } from '../state/terrain.svelte';
 import { Turns } from '../state/turns';
 import type { KeptFiles } from '../storage/kept-files';
 import type { KeptText } from '../storage/kept-text';
@@ -18,10 +17,10 @@ const online = {
     `https://s3.amazonaws.com/elevation-tiles-prod/terrarium/${z}/${x}/${y}.png`,
   credit: 'Heights: Mapzen terrain tiles, from ArcticDEM, EU-DEM, SRTM, USGS and others',
 } as const;
-/** Degrees of latitude round the airfield that tiles are fetched for (8 km), and their zoom level (25 m at 50 degrees). */
-const reach = 0.072;
-const zoom = 12;
 const kept = 'ground-heights';
+
+/** Most visits look at no heights before the page is there. */
+const sources = () => import('./heights-from');
 
 export interface HeightNeeds {
   readonly terrain: Terrain;
@@ -74,7 +73,7 @@ export class SunsideGroundHeights implements GroundHeights {
     const isChosen = this.#choosing.begin();
     const { choice, files, terrain } = this.#needs;
     const { file } = picked;
-    const became = await terrain.load('file', () => fromFile(file, file.name, about));
+    const became = await terrain.load('file', async () => (await sources()).fromFile(file, file.name, about));
     if (became === 'failed' || !isChosen()) return;
     const keeping = await files.keep(kept, file);
     // Chosen otherwise meanwhile: what a newer choice keeps is its own affair, what none keeps goes.
@@ -97,7 +96,7 @@ export class SunsideGroundHeights implements GroundHeights {
         const answer = await fetch(online.url(z, x, y));
         return answer.ok ? answer.blob() : null;
       };
-      const grid = await fromTiles(about, zoom, fetched);
+      const grid = await (await sources()).fromTiles(about, fetched);
       return grid ? { grid, credit: online.credit } : 'there are no heights here; are you online?';
     });
   }
@@ -106,7 +105,9 @@ export class SunsideGroundHeights implements GroundHeights {
     const { files, terrain } = this.#needs;
     await terrain.load('file', async () => {
       const file = await files.read(kept);
-      return file ? fromFile(file, 'The file', about) : 'the file is not on this device any more';
+      return file
+        ? (await sources()).fromFile(file, 'The file', about)
+        : 'the file is not on this device any more';
     });
   }
 
@@ -114,54 +115,11 @@ export class SunsideGroundHeights implements GroundHeights {
     const { sample, terrain } = this.#needs;
     await terrain.load('sample', async () => {
       const answer = await fetch(sample.url);
-      return answer.ok ? fromFile(await answer.blob(), 'The sample', about) : 'the sample is not there';
+      return answer.ok
+        ? (await sources()).fromFile(await answer.blob(), 'The sample', about)
+        : 'the sample is not there';
     });
   }
 }
 
 const near = (a: Position, b: Position) => Math.abs(a[0] - b[0]) < 0.1 && Math.abs(a[1] - b[1]) < 0.1;
-
-async function fromFile(file: Blob, name: string, about: Position): Promise<LoadedTerrain | string> {
-  const isArchive = (await file.slice(0, 7).text()) === 'PMTiles';
-  const reading = isArchive ? await fromArchive(file, about) : await fromTiff(file, about);
-  return reading.ok ? { grid: reading.grid, credit: null } : `${name} cannot be used: ${reading.reason}.`;
-}
-
-async function fromTiff(file: Blob, about: Position): Promise<TerrainReading> {
-  const { readGeotiff } = await import('../imports/terrain/read-geotiff');
-  return readGeotiff(file, about);
-}
-
-async function fromArchive(file: Blob, about: Position): Promise<TerrainReading> {
-  const { openHeightArchive } = await import('../map/base/archive');
-  const opened = await openHeightArchive(file);
-  if (!opened.ok) return opened;
-  const { archive } = opened;
-  const grid = await fromTiles(about, Math.min(zoom + 2, archive.zoom), (z, x, y) => archive.tile(z, x, y));
-  return grid ? { ok: true, grid } : { ok: false, reason: 'it does not cover the airfield' };
-}
-
-async function fromTiles(
-  about: Position,
-  z: number,
-  tile: (z: number, x: number, y: number) => Promise<Blob | null>,
-): Promise<ReadElevations | null> {
-  const { gridOfTiles, tilesAbout, tilesOf } = await import('../imports/terrain/terrarium');
-  const block = tilesAbout(about, reach, z);
-  const tiles = await Promise.all(
-    tilesOf(block).map(async ({ x, y }) => {
-      const picture = await tile(z, x, y);
-      return picture && pixelsOf(picture);
-    }),
-  );
-  return gridOfTiles(block, tiles);
-}
-
-/** The pixels of a picture as they are in the file: no colour profile, no transparency mixed in. */
-async function pixelsOf(picture: Blob): Promise<{ size: number; pixels: Uint8ClampedArray } | null> {
-  const bitmap = await createImageBitmap(picture, { premultiplyAlpha: 'none', colorSpaceConversion: 'none' });
-  const pen = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d');
-  if (!pen || bitmap.width !== bitmap.height) return null;
-  pen.drawImage(bitmap, 0, 0);
-  return { size: bitmap.width, pixels: pen.getImageData(0, 0, bitmap.width, bitmap.height).data };
-}

@@ -48,14 +48,14 @@ export class PassingOut implements PassingOutside {
     }
   }
 
-  async copy(link: string): Promise<string | null> {
+  async copy(text: string): Promise<string | null> {
     try {
       const { clipboard } = this.#needs.device;
-      if (!clipboard) return 'This browser does not let the page copy: choose the link and copy it yourself.';
-      await clipboard.writeText(link);
+      if (!clipboard) return 'This browser does not let the page copy: choose the text and copy it yourself.';
+      await clipboard.writeText(text);
       return null;
     } catch (error) {
-      return `The link could not be copied: ${messageOf(error)}.`;
+      return `It could not be copied: ${messageOf(error)}.`;
     }
   }
 }

@@ -43,6 +43,10 @@ export class DevicePhotographs implements Photographs {
     }).finally(() => worker.terminate());
   }
 
+  pictureOf(files: readonly File[], file: string): File | null {
+    return files.find((f) => (f.webkitRelativePath || f.name) === file) ?? null;
+  }
+
   async saveLog(entries: readonly LogEntry[]): Promise<void> {
     const { logTable } = await import('../exports/log-table');
     await saveFile(logTable(entries), 'log.csv', tableFile('Log (CSV)'), null);

@@ -19,6 +19,7 @@ import {
 import type { PathFromSpot, Sample, SpotFigures, TakenSetting, Verdict } from '../figures/types';
 import type { Obstacle } from '../survey/schema/places';
 import type { Derived } from './derived.svelte';
+import { FlownAnswers } from './flown-answers.svelte';
 
 /** What a path leads with at a moment, and what that is worth. */
 export interface Headline {
@@ -31,12 +32,15 @@ export interface Headline {
 
 /** Figures that hang on what a panel asks about, not on the survey alone: worked out when they are asked for. */
 export class Answers {
-  readonly #figures: Pick<Derived, 'contents' | 'sights'>;
+  readonly #figures: Pick<Derived, 'contents' | 'light' | 'sights' | 'flow'>;
+  /** What recorded flights change in them. */
+  readonly flown: FlownAnswers;
   /** m from the spot within which a mesh fence is out of focus. */
   readonly meshWithin = meshWithin;
 
-  constructor(figures: Pick<Derived, 'contents' | 'sights'>) {
+  constructor(figures: Pick<Derived, 'contents' | 'light' | 'sights' | 'flow'>) {
     this.#figures = figures;
+    this.flown = new FlownAnswers(figures);
   }
 
   /** The months (1 to 12) in which an obstacle's leaves hide. */
@@ -70,7 +74,7 @@ export class Answers {
 
   /** What a spot is good for, and the path to wait at. */
   summary({ a, b }: { readonly a: SpotFigures; readonly b: SpotFigures }): SpotSummary {
-    return spotSummary(a, b);
+    return spotSummary(a, b, this.flown.passedOver());
   }
 
   /** What to say of a path first. */
@@ -87,6 +91,13 @@ export class Answers {
   /** What a total score is worth. */
   word(total: number): ScoreWord {
     return scoreWord(total);
+  }
+  /** Which sides of the runways are lit at either moment: none under a sky without sun. */
+  litSides(): Derived['light']['litSides'] {
+    const { light } = this.#figures;
+    const [flatA, flatB] = [isFlat(light.skies.a), isFlat(light.skies.b)];
+    if (!flatA && !flatB) return light.litSides;
+    return light.litSides.map((of) => ({ ...of, a: flatA ? null : of.a, b: flatB ? null : of.b }));
   }
   /** Whether the light is flat under a sky: alike from either side. */
   isFlat(sky: SpotFigures['sky']): boolean {

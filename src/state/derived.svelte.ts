@@ -1,4 +1,5 @@
 import type { ElevationGrid } from '../figures/sight/terrain';
+import type { OtherPaths } from '../figures/traffic/paths';
 import { readContents, type Contents } from '../survey/contents';
 import type { Problem } from '../survey/problems';
 import { Airfield } from './derived/airfield.svelte';
@@ -18,6 +19,8 @@ export interface DerivedFrom {
   readonly terrain?: { readonly grid: ElevationGrid | null };
   /** The zone of a site that states none; null until it is known. */
   readonly zoneAt?: ZoneAt;
+  /** What else is flown; nothing while its builders are on their way. */
+  readonly otherPaths?: OtherPaths;
 }
 
 /**
@@ -46,6 +49,9 @@ export class Derived {
     readContents(this.#from.document.survey, this.#from.zoneAt ?? null),
   );
 
+  get otherPaths(): OtherPaths | undefined {
+    return this.#from.otherPaths;
+  }
   get openingProblems(): readonly Problem[] {
     return this.#from.document.openingProblems;
   }

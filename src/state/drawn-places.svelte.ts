@@ -1,4 +1,6 @@
+import type { SpotFigures } from '../figures/types';
 import type { Position } from '../survey/document';
+import type { StandingSpot } from '../survey/schema/standing-spot';
 
 /** What the cells are coloured by. `steps`: see `placeSteps` in `styles/ramps.ts`. */
 export const placeLayers = ['minutes', 'focal', 'light-a', 'light-b', 'in-sight'] as const;
@@ -41,6 +43,12 @@ export class DrawnPlaces {
   cells = $state.raw<DrawnCells | null>(null);
   places = $state.raw<readonly DrawnPlace[]>([]);
   reach = $state.raw<readonly DrawnReach[]>([]);
+  /** The proposed place that somebody looks at, as a spot there would be at both moments. */
+  visited = $state.raw<{
+    readonly spot: StandingSpot;
+    readonly a: SpotFigures;
+    readonly b: SpotFigures;
+  } | null>(null);
   /** A place on the map of which somebody wants to know what it is. */
   pointed = $state.raw<Position | null>(null);
 
@@ -48,6 +56,7 @@ export class DrawnPlaces {
     this.cells = null;
     this.places = [];
     this.reach = [];
+    this.visited = null;
     this.pointed = null;
   }
 }

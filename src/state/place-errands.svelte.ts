@@ -89,8 +89,12 @@ export class PlaceErrands {
         position,
         ground: deck,
         eyeHeight: standingEyeHeight,
+        spot: null,
       }));
-      const known = spots.map(({ position, ground, eyeHeight }) => ({ position, ground, eyeHeight }));
+      const known = spots.map((spot) => {
+        const { position, ground, eyeHeight } = spot;
+        return { position, ground, eyeHeight, spot };
+      });
       void this.year.ask({
         contents,
         record,

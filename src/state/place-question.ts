@@ -1,4 +1,4 @@
-import { pathsOf } from '../figures/traffic/paths';
+import { everyPath } from '../figures/traffic/every-path';
 import type { EndsInUse } from '../figures/traffic/in-use';
 import type { Contents } from '../survey/contents';
 import type { SweepAsked } from '../sweep/plan';
@@ -24,10 +24,12 @@ const step = 900;
 export function placeQuestion({ contents, inUse, hours, instantA, instantB }: PlaceInput): SweepAsked {
   const has = (list: EndsInUse['arrivals'], runway: string | null, end: number | null) =>
     list.some((e) => e.runway === runway && e.end === end);
-  const paths = pathsOf(contents, (kind, runway, end) =>
-    kind === 'arrival'
+  const paths = everyPath(contents, (kind, runway, end) =>
+    kind === 'arrival' || kind === 'pattern'
       ? has(inUse.arrivals, runway, end)
-      : kind === 'departure' && has(inUse.departures, runway, end),
+      : kind === 'departure'
+        ? has(inUse.departures, runway, end)
+        : kind === 'pass' && (runway === null || has(inUse.arrivals, runway, end)),
   );
   return {
     names: paths.map(({ ref }) => ref.path),
@@ -80,5 +82,8 @@ export const groundsOf = (contents: Contents): readonly unknown[] => [
   contents.obstacles,
   contents.noGoAreas,
   contents.groundUses,
-  ...contents.spots.filter(({ access }) => access.status === 'forbidden'),
+  // Where they stand and who lets people in, but not their names.
+  ...contents.spots
+    .filter(({ access: { status, hours, permission } }) => status !== 'unknown' || hours || permission)
+    .flatMap(({ position, access }) => [position, access]),
 ];

@@ -1,8 +1,10 @@
 import { dueOn } from '../figures/movements/due-on';
+import { chosenWindows } from '../figures/plan/chosen-windows';
 import { dayPlan, moveTime, planRows, windFor, type DayPlan } from '../figures/plan/day-plan';
 import { otherFlows, type FlowSpan, type OtherFlow } from '../figures/plan/flow-spans';
 import { insteadOf, type Instead, type TimeAt } from '../figures/plan/instead';
 import type { MoveTime } from '../figures/plan/move-time';
+import { staysOf, type Stay } from '../figures/plan/stays-of';
 import { takenAlong, type TakenAlong } from '../figures/plan/taken-along';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import type { Derived } from './derived.svelte';
@@ -65,6 +67,9 @@ export class Plans {
     dayPlan(this.#figures.contents, this.#rows, this.spans, this.#figures.day.span, this.#due),
   );
 
+  /** The day's ladder as windows that can be taken along. */
+  readonly ladderWindows = $derived.by(() => chosenWindows(this.today.stays));
+
   /** The flows that may come instead, with what they would make of the day. */
   readonly turned = $derived.by((): readonly TurnedPlan[] => {
     const { contents } = this.#figures;
@@ -79,6 +84,11 @@ export class Plans {
   /** The windows that were chosen, those of other days included, in order of time. */
   readonly taken = $derived.by((): readonly TakenAlong[] =>
     takenAlong(this.#figures.contents, this.#figures.terrain),
+  );
+
+  /** The same as time spent at spots, with the ways between them. */
+  readonly stays = $derived.by((): readonly Stay[] =>
+    staysOf(this.taken, this.#figures.day.timeZone, (a, b) => this.moveBetween(a, b)),
   );
 
   /** Where to go under another flow while one would stay somewhere; null when nothing is worth it then. */

@@ -12,9 +12,11 @@ const fields = {
   bearings: choice('three-digits', 'plain'),
   coordinates: choice('decimal', 'sexagesimal'),
   clock: choice('24h', '12h'),
-  /** A language (BCP 47), or the device's own. */
-  dates: choice('system', 'en-GB', 'en-US', 'de', 'es', 'fr', 'it', 'ja', 'nl', 'pl', 'pt', 'sv'),
+  /** A language (BCP 47). The page's own, unless another is asked for: half a date in each would be read wrongly. */
+  dates: choice('en-GB', 'en-US', 'de', 'es', 'fr', 'it', 'ja', 'nl', 'pl', 'pt', 'sv'),
   look: choice('system', 'day', 'night', 'contrast'),
+  /** Whose light rings the map draws: of each spot's path to wait at, or of every path. */
+  rings: choice('headline', 'every'),
   /** Whether keys without Control are short cuts on the whole page. */
   keys: choice('on', 'off'),
 };

@@ -28,6 +28,8 @@ export interface CameraChoice {
   readonly iso: number | null;
   /** Null: as the weather of the moment is, as far as the survey tells. */
   readonly sky: 'clear' | 'hazy' | 'overcast' | 'heavy' | null;
+  /** Exposure value at ISO 100 that was typed; null: by the sun. */
+  readonly ev100: number | null;
   /** px of blur that pass for sharp. */
   readonly sharpWithin: number;
   readonly portrait: boolean;
@@ -41,6 +43,7 @@ export const startingCamera: CameraChoice = {
   shutter: null,
   iso: null,
   sky: null,
+  ev100: null,
   sharpWithin: 2,
   portrait: false,
   part: 'whole',
@@ -70,6 +73,8 @@ export class Selection {
   vertex = $state.raw<VertexRef | null>(null);
   /** The inspected point: a path (PathRef.path) and a station on it. */
   inspected = $state.raw<{ readonly path: string; readonly station: number } | null>(null);
+  /** The path (PathRef.path) that is pointed at in a list: the map shows its light rings. */
+  pointed = $state.raw<string | null>(null);
   /** Whether the side view along the line of sight lies open at the foot of the map. */
   sightLine = $state.raw(false);
 
@@ -78,6 +83,7 @@ export class Selection {
       this.id = id;
       this.vertex = null;
       this.inspected = null;
+      this.pointed = null;
     }
   }
 }
@@ -117,6 +123,8 @@ export class Foot {
   open = $state.raw('moments');
   /** The share of the page's height in per cent that a tall one takes. */
   share = $state.raw(40);
+  /** Whether that share was set by hand; else the map keeps the larger part of the page. */
+  pulled = $state.raw(false);
   /** The spot (id) and path (PathRef.path) that the year is of; null for the one worth most. */
   yearOf = $state.raw<{ readonly spot: string; readonly path: string } | null>(null);
 }

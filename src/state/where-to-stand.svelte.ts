@@ -11,8 +11,8 @@ import type { Hand } from './view.svelte';
 type Figures = Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>;
 export type Sweeper = Pick<SweepClient, 'ask' | 'cancel' | 'close'>;
 
-/** ms between two pictures of one question: the page has other things to do as well. */
-const pictureEvery = 120;
+/** ms between two pictures of one question: to draw one takes the map longer than a worker takes for what is new in it. */
+const pictureEvery = 500;
 
 /** What a question has come to. */
 export interface PlaceProgress {

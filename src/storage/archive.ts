@@ -1,3 +1,5 @@
+import { archiveMediaType } from './archive-media-type';
+
 /** One file in an archive. */
 export interface ArchivedFile {
   readonly name: string;
@@ -5,8 +7,6 @@ export interface ArchivedFile {
   /** ms since 1970; a zip keeps it to two seconds. */
   readonly changed: number;
 }
-
-export const archiveMediaType = 'application/zip';
 
 /** More than any person's surveys; an archive that claims more is damaged, or made to fill the memory. */
 const mostFiles = 10_000;

@@ -1,4 +1,16 @@
-import { fileOpen, fileSave } from 'browser-fs-access';
+type Access = typeof import('browser-fs-access');
+
+let access: Promise<Access> | null = null;
+
+/** What asks for files and saves them comes right after the page, before anybody can click; had it failed, it is asked for again. */
+function fileAccess(): Promise<Access> {
+  access ??= import('browser-fs-access').catch((error: unknown) => {
+    access = null;
+    throw error;
+  });
+  return access;
+}
+void fileAccess().catch(() => undefined);
 
 export interface PickedFile {
   readonly file: File;
@@ -13,12 +25,14 @@ export interface FileKind {
 
 /** Lets the user pick a file; null when they think better of it. */
 export async function pickFile(kind: FileKind): Promise<PickedFile | null> {
+  const { fileOpen } = await fileAccess();
   const file = await unlessCancelled(fileOpen(options([kind])));
   return file && { file, handle: file.handle ?? null };
 }
 
 /** Lets the user pick any number of files of several kinds; none when they think better of it. */
 export async function pickFiles(kinds: readonly FileKind[]): Promise<readonly File[]> {
+  const { fileOpen } = await fileAccess();
   return (await unlessCancelled(fileOpen({ ...options(kinds), multiple: true }))) ?? [];
 }
 
@@ -33,6 +47,7 @@ export async function saveFile(
   kind: FileKind,
   handle: FileSystemFileHandle | null,
 ): Promise<{ readonly handle: FileSystemFileHandle | null } | null> {
+  const { fileSave } = await fileAccess();
   const blob = typeof content === 'string' ? new Blob([content], { type: kind.mediaType }) : content;
   const where = { fileName: name, description: kind.description, extensions: [...kind.extensions] };
   return unlessCancelled(fileSave(blob, where, handle).then((saved) => ({ handle: saved })));

@@ -6,6 +6,9 @@ import { standingEyeHeight } from './schema/standing-spot';
 /** m above ground of an obstacle that was just drawn, until somebody says better: two storeys; a fence or wall; a hedge. CP. */
 const drawnHeight = { block: 8, line: 2.5, hedge: 2 } as const;
 
+/** Degrees of bank at which a path that was just drawn is rounded. CP. */
+const drawnBank = 25;
+
 interface Drawing {
   readonly kind: ReadableKind;
   readonly shape: Shape;
@@ -21,6 +24,8 @@ interface Drawing {
   readonly label: string;
   /** What is said of it to begin with, its name apart. */
   readonly properties: JsonObject;
+  /** Wanted at few airfields: its tool stands behind the others. */
+  readonly seldom?: true;
 }
 
 /** What can be drawn by hand, in the order of the tool bar: a tool each. */
@@ -104,6 +109,61 @@ export const drawings = {
     name: 'Hedge',
     label: 'draw hedge',
     properties: { height: drawnHeight.hedge, sight: 'hedge' },
+  },
+  'flight-path': {
+    kind: 'flight-path',
+    shape: 'LineString',
+    least: 2,
+    whole: null,
+    closes: false,
+    name: 'Path',
+    label: 'draw flight path',
+    properties: { source: 'drawn', turnBank: drawnBank },
+    seldom: true,
+  },
+  'display-line': {
+    kind: 'display-line',
+    shape: 'LineString',
+    least: 2,
+    whole: 2,
+    closes: false,
+    name: 'Display line',
+    label: 'draw display line',
+    properties: {},
+    seldom: true,
+  },
+  'crowd-line': {
+    kind: 'crowd-line',
+    shape: 'LineString',
+    least: 2,
+    whole: null,
+    closes: false,
+    name: 'Crowd line',
+    label: 'draw crowd line',
+    properties: {},
+    seldom: true,
+  },
+  helipad: {
+    kind: 'helipad',
+    shape: 'Point',
+    least: 1,
+    whole: 1,
+    closes: false,
+    name: 'Helipad',
+    label: 'place helipad',
+    properties: {},
+    seldom: true,
+  },
+  'winch-run': {
+    kind: 'winch-run',
+    shape: 'LineString',
+    least: 2,
+    whole: 2,
+    closes: false,
+    name: 'Winch run',
+    label: 'draw winch run',
+    properties: {},
+    seldom: true,
   },
 } as const satisfies Readonly<Record<string, Drawing>>;
 

@@ -14,6 +14,16 @@ import {
   type Obstacle,
   type TaxiRoute,
 } from './schema/places';
+import {
+  readCrowdLineProperties,
+  readDisplayLineProperties,
+  readHelipadProperties,
+  readWinchRunProperties,
+  type CrowdLine,
+  type DisplayLine,
+  type Helipad,
+  type WinchRun,
+} from './schema/flying';
 import { readLogEntryProperties, type LogEntry } from './schema/log-entry';
 import { readRunwayProperties, type Runway } from './schema/runway';
 import { readSpotProperties, type StandingSpot } from './schema/standing-spot';
@@ -144,6 +154,56 @@ export const kinds = {
       aside(`heights: expected ${line.length} heights, one per position, got ${value.heights.length}`);
       return null;
     },
+  },
+  'display-line': {
+    word: 'display line',
+    many: 'Display lines',
+    shapes: ['LineString'],
+    most: 20,
+    list: 'displayLines',
+    read: ({ id, line, properties }: Given, { doubt }: Say): DisplayLine => {
+      if (line.length > 2)
+        doubt(
+          `geometry.coordinates: a display line is straight, got ${line.length} positions; the first and the last are used`,
+        );
+      return { id, line, ...readDisplayLineProperties(properties, doubt) };
+    },
+  },
+  'crowd-line': {
+    word: 'crowd line',
+    many: 'Crowd lines',
+    shapes: ['LineString'],
+    most: 50,
+    list: 'crowdLines',
+    read: ({ id, line, properties }: Given, { doubt }: Say): CrowdLine => ({
+      id,
+      line,
+      ...readCrowdLineProperties(properties, doubt),
+    }),
+  },
+  helipad: {
+    word: 'helipad',
+    many: 'Helipads',
+    shapes: ['Point'],
+    most: 100,
+    list: 'helipads',
+    read: ({ id, position, properties }: Given, { doubt }: Say): Helipad => ({
+      id,
+      position,
+      ...readHelipadProperties(properties, doubt),
+    }),
+  },
+  'winch-run': {
+    word: 'winch run',
+    many: 'Winch runs',
+    shapes: ['LineString'],
+    most: 20,
+    list: 'winchRuns',
+    read: ({ id, line, properties }: Given, { doubt }: Say): WinchRun => ({
+      id,
+      line,
+      ...readWinchRunProperties(properties, doubt),
+    }),
   },
   /** Roads, paths, parking, greens, water ...: what people may stand on or not, drawn faintly. */
   'ground-use': {

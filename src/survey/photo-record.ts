@@ -22,6 +22,8 @@ export interface PhotoRecord {
   /** Pixels as the sensor lies, before any turning. */
   readonly width: number | null;
   readonly height: number | null;
+  /** Pixels a mm of the sensor as the camera wrote it (FocalPlaneXResolution); null where it did not. */
+  readonly pixelsPerMm: number | null;
   /** 0 to 5; null where nobody has rated it. */
   readonly rating: number | null;
   /** What could not be read, in plain words. */
@@ -41,6 +43,7 @@ export const unreadPhoto = (file: string, why: string): PhotoRecord => ({
   iso: null,
   width: null,
   height: null,
+  pixelsPerMm: null,
   rating: null,
   doubts: [why],
 });

@@ -17,7 +17,9 @@ export interface Area {
 
 /** About the middle of the runways' bounding box: 4 km, or 3 km more than the box is long, at most 12 km. */
 export function areaAbout(runways: readonly Runway[], frame: Frame, cell: number, side: number | null): Area {
-  const places = runways.flatMap((r) => r.line.map((position) => mapped(frame, position)));
+  const ends = runways.flatMap((r) => r.line.map((position) => mapped(frame, position)));
+  // A display over open country has no runway: the survey's reference stands in.
+  const places = ends.length > 0 ? ends : [[0, 0] as const];
   const [xs, ys] = [places.map(([x]) => x), places.map(([, y]) => y)];
   const [west, east] = [Math.min(...xs), Math.max(...xs)];
   const [south, north] = [Math.min(...ys), Math.max(...ys)];

@@ -114,19 +114,19 @@ function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch)
   const count = instants.length;
   const best = bestInstant(kernel.worth);
   const focal = kernel.focal[best] as number;
-  const isGood = (p: number, t: number) => kernel.good[p * count + t] === 1;
+  const open = sweep.hours.at(...mapped(sweep.plan.area.frame, position));
+  const isGood = (p: number, t: number) => kernel.good[p * count + t] === 1 && open[t] === 1;
   const minutes = (is: (t: number) => boolean) => (instants.filter((_, t) => is(t)).length * step) / 60;
   const under = sweep.groundUnder(position);
   const spot = spotThere(position, under.stated ? under.elevation : null);
   const seen = spotFigures(spot, paths, outlook, instants, scratch);
-  const good = paths.flatMap(({ ref, name }, p): (GoodPath & { p: number })[] => {
+  const good = paths.flatMap(({ ref, name }, p): GoodPath[] => {
     const when = instants.flatMap((_, t) => (isGood(p, t) ? [t] : []));
     const [first, last] = [when[0], when.at(-1)];
     if (first === undefined || last === undefined) return [];
     const focals = when.flatMap((t) => seen[t]?.paths[p]?.best.focalLength ?? []);
     return [
       {
-        p,
         path: ref.path,
         name,
         goodMinutes: minutes((t) => isGood(p, t)),
@@ -141,7 +141,7 @@ function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch)
     ];
   });
   good.sort((a, b) => b.goodMinutes - a.goodMinutes);
-  const bestPath = seen[best]?.paths[good[0]?.p ?? kernel.bestPath[best] ?? 0];
+  const bestPath = seen[best]?.paths[sweep.bestPath(position)];
   const [nearestRunway] = runwaysFrom(spot, contents.runways).toSorted(
     (a, b) => a.centrelineDistance - b.centrelineDistance,
   );
@@ -158,7 +158,7 @@ function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch)
     lens: Number.isNaN(focal) ? null : lensFor(sweep, focal),
     visibleShare: bestPath?.visibleShare ?? null,
     hiddenBy: [...new Set(bestPath?.hidden.map(({ by }) => by) ?? [])],
-    paths: good.map(({ p: _, ...path }) => path),
+    paths: good,
     side: nearestRunway?.compassSide ?? null,
     nearestSpot: distances.length > 0 ? Math.min(...distances) : null,
     deck: under.stated ? under.elevation : null,

@@ -1,7 +1,8 @@
 import type { Contents } from '../survey/contents';
 import type { EndRef } from '../survey/schema/site';
 import { flowFor } from '../figures/traffic/flow/flow-for';
-import { pathsOf, type Path } from '../figures/traffic/paths';
+import { everyPath } from '../figures/traffic/every-path';
+import type { Path } from '../figures/traffic/paths';
 import type { Wind } from '../figures/traffic/wind/wind';
 
 /** What decides which paths are looked for: names of paths, else a wind, else the configuration at hand. */
@@ -15,14 +16,14 @@ export interface PathsAsked {
 
 /**
  * The paths named; else those of the flow where a wind is given; else those of the current configuration; else all
- * arrivals and departures of open ends. `missing`: names that the survey does not have.
+ * arrivals and departures of open ends; and what else is flown there. `missing`: names that the survey does not have.
  */
 export function chosenPaths(
   contents: Contents,
   { names, wind, configuration, at }: PathsAsked,
 ): { readonly paths: readonly Path[]; readonly missing: readonly string[] } {
   if (names) {
-    const all = pathsOf(contents, () => true);
+    const all = everyPath(contents, () => true);
     return {
       paths: all.filter(({ ref }) => names.includes(ref.path)),
       missing: names.filter((name) => !all.some(({ ref }) => ref.path === name)),
@@ -33,10 +34,11 @@ export function chosenPaths(
     : (contents.configurations[configuration] ?? contents.configurations[0] ?? null);
   const has = (list: readonly EndRef[], runway: string | null, end: number | null) =>
     list.some((ref) => ref.runway === runway && ref.end === end);
-  const paths = pathsOf(contents, (kind, runway, end) => {
-    if (kind !== 'arrival' && kind !== 'departure') return false;
-    if (!inUse) return true;
-    return has(kind === 'arrival' ? inUse.arrivals : inUse.departures, runway, end);
+  const paths = everyPath(contents, (kind, runway, end) => {
+    if (kind !== 'arrival' && kind !== 'departure' && kind !== 'pattern' && kind !== 'pass') return false;
+    // Displays and helicopters with a course of their own belong to no flow.
+    if (!inUse || runway === null) return true;
+    return has(kind === 'departure' ? inUse.departures : inUse.arrivals, runway, end);
   });
   return { paths, missing: [] };
 }

@@ -186,7 +186,6 @@ class Run {
     this.figures = emptyFigures(
       Int32Array.from({ length: all }, (_, i) => i),
       plan.paths.length,
-      plan.moments.length,
     );
     this.#stride = new Uint8Array(all);
     this.#cells = cellsOfLevel(plan.area.count, 0);
@@ -210,7 +209,6 @@ class Run {
   take(part: CellFigures, took: number): void {
     const { figures } = this;
     const count = this.plan.paths.length;
-    const moments = this.plan.moments.length;
     const stride = strides[this.#level] as number;
     for (let k = 0; k < part.cells.length; k++) {
       const at = part.cells[k] as number;
@@ -220,9 +218,6 @@ class Run {
       figures.light[at] = part.light[k] as number;
       figures.good[at] = part.good[k] as number;
       figures.ground[at] = part.ground[k] as number;
-      figures.inSight[at] = part.inSight[k] as number;
-      for (let m = 0; m < moments; m++)
-        figures.lightAt[at * moments + m] = part.lightAt[k * moments + m] as number;
       for (let p = 0; p < count; p++)
         figures.goodByPath[at * count + p] = part.goodByPath[k * count + p] as number;
       this.#stride[at] = stride;

@@ -1,5 +1,6 @@
 import type { Contents } from '../survey/contents';
 import type { Position } from '../survey/document';
+import type { StandingSpot } from '../survey/schema/standing-spot';
 import type { WindRecord } from '../survey/schema/wind-record';
 import { mapped } from '../figures/geometry/earth';
 import { outlookOf } from '../figures/outlook';
@@ -16,6 +17,8 @@ export interface PlaceForYear {
   readonly position: Position;
   readonly ground: number | null;
   readonly eyeHeight: number;
+  /** Of the survey, whose access counts; null for one that is proposed. */
+  readonly spot: StandingSpot | null;
 }
 
 /** What is asked besides the sweep itself, one answer each: name -> [request, answer]. */
@@ -35,7 +38,7 @@ export interface Errands {
     },
     readonly ReachLine[],
   ];
-  /** Share in sight cell by cell. */
+  /** Share of its best path that is in sight, cell by cell. */
   inSight: [
     { readonly contents: Contents; readonly asked: SweepAsked; readonly terrain: ElevationGrid | null },
     Float64Array,
@@ -80,8 +83,9 @@ async function answered(errand: Errand): Promise<ErrandAnswer> {
   switch (name) {
     case 'ground': {
       const { contents, asked, position } = errand.body;
-      const { area } = planned(contents, asked);
-      return { id, name, body: new GroundPlan(contents, area).ofPlace(...mapped(area.frame, position)) };
+      const { area, instants } = planned(contents, asked);
+      const plan = new GroundPlan(contents, area, instants[0] ?? asked.at);
+      return { id, name, body: plan.ofPlace(...mapped(area.frame, position)) };
     }
     case 'reach': {
       const { contents, asked, path: wanted, terrain } = errand.body;
@@ -100,14 +104,14 @@ async function answered(errand: Errand): Promise<ErrandAnswer> {
     }
     case 'inSight': {
       const { contents, asked, terrain } = errand.body;
-      const { area, paths } = planned(contents, asked);
-      return { id, name, body: sightShares(contents, paths, area, terrain, asked.at) };
+      return { id, name, body: sightShares(contents, planned(contents, asked), terrain) };
     }
     case 'year': {
       const { contents, record, places, at, step, terrain } = errand.body;
       const { runways, fieldElevation, around } = outlookOf(contents, terrain);
-      const eyes = places.map(({ position, ground, eyeHeight }) => ({
+      const eyes = places.map(({ position, ground, eyeHeight, spot }) => ({
         position,
+        spot,
         eye:
           (ground ?? groundAt(position, runways, fieldElevation, around?.terrain ?? null).elevation) +
           eyeHeight,

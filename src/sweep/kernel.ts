@@ -10,6 +10,7 @@ import { aspectFactor, hazeByAltitude, hazeOf, lightCeiling, lightFactor } from 
 import { seasons, type Season } from '../figures/sight/spot-sight';
 import type { Path } from '../figures/traffic/paths';
 import type { Position } from '../survey/document';
+import { darkFlanks, rowOf } from './dark-flanks';
 import { LazySight } from './lazy-sight';
 import { lightLimits, limitSteps } from './light-limits';
 import { pieceSize, Pieces } from './pieces';
@@ -23,6 +24,11 @@ export interface KernelQuestion {
   readonly instants: readonly number[];
   /** The middle of the neighbourhood. */
   readonly middle: Position;
+  /**
+   * Whether `worth` is wanted at every instant, come what may. Else, where no path is ever good, it is only that of the best
+   * instant, and at the others no more than a bound from below: most places are such.
+   */
+  readonly everyInstant: boolean;
 }
 
 /** What rounding may add to a bound. */
@@ -44,8 +50,6 @@ export class Kernel {
   /** Its needed focal length in mm, its factor of light, its path and its place on it. */
   readonly focal: Float64Array;
   readonly light: Float64Array;
-  /** Share of its three points that are in sight. */
-  readonly inSight: Float64Array;
   readonly bestPath: Int16Array;
   readonly bestSample: Int32Array;
   readonly #range: Float64Array;
@@ -54,25 +58,24 @@ export class Kernel {
   readonly #formerSample: Int32Array;
   /** 1 where a path is good at an instant: paths x instants. */
   readonly good: Uint8Array;
-  /** By which sample; what it was at the place before where it is not good here. */
+  /** By which sample; at the place before, until it is known here. */
   readonly #goodSample: Int32Array;
 
   readonly #question: KernelQuestion;
   readonly #pieces: readonly Pieces[];
-  /** Which samples were asked at this place already: the place's turn. */
-  readonly #asked: readonly Int32Array[];
-  #turn = 0;
+  /** Whether at the moment only what is good, or best of all instants, matters. */
+  #thrifty = false;
   readonly #suns: SunOver;
   readonly #sight: LazySight | null;
   readonly #seasons: readonly Season[];
+  /** Two tables an instant (`lightLimits`): with the flank dark from `count x limitsEach` on. */
   readonly #limits: Float64Array;
+  /** Where the table of each instant begins: pieces x sides x instants, path by path. */
+  readonly #tables: readonly Int32Array[];
   /** Nine numbers an instant, so that the innermost loop touches one stretch of memory: see `at*`. */
   readonly #at: Float64Array;
   /** Instants at which the piece under work may matter. */
   readonly #passing: Int32Array;
-  /** Of these the ones at which the sample under work may, and the cosines of its light angles there. */
-  readonly #kept: Int32Array;
-  readonly #cosines: Float64Array;
   /** Whether the sun is behind something: 0 not asked, 1 in sight, 2 hidden. */
   readonly #sunHidden: Uint8Array;
 
@@ -83,7 +86,6 @@ export class Kernel {
     this.worth = new Float64Array(count);
     this.focal = new Float64Array(count);
     this.light = new Float64Array(count);
-    this.inSight = new Float64Array(count);
     this.bestPath = new Int16Array(count).fill(-1);
     this.bestSample = new Int32Array(count);
     this.good = new Uint8Array(count * paths.length);
@@ -93,16 +95,20 @@ export class Kernel {
     this.#formerSample = new Int32Array(count);
     this.#at = new Float64Array(count * atEach);
     this.#passing = new Int32Array(count);
-    this.#kept = new Int32Array(count);
-    this.#cosines = new Float64Array(count);
     this.#sunHidden = new Uint8Array(count);
-    this.#pieces = paths.map(({ samples }) => new Pieces(samples));
-    this.#asked = paths.map(({ samples }) => new Int32Array(samples.count));
+    this.#pieces = paths.map(({ samples }) => new Pieces(samples, outlook.framing));
     this.#suns = new SunOver(middle, instants, instants.map(outlook.skyAt));
     this.#suns.at(frameAt(middle));
-    this.#limits = new Float64Array(count * limitsEach);
-    this.#suns.suns.forEach(({ sun, sky }, t) =>
-      this.#limits.set(lightLimits(sun.geometricAltitude, sky), t * limitsEach),
+    this.#limits = new Float64Array(2 * count * limitsEach);
+    this.#suns.suns.forEach(({ sun, sky }, t) => {
+      this.#limits.set(lightLimits(sun.geometricAltitude, sky), t * limitsEach);
+      this.#limits.set(lightLimits(sun.geometricAltitude, sky, false), (count + t) * limitsEach);
+    });
+    this.#tables = paths.map(({ samples }) =>
+      Int32Array.from(
+        darkFlanks(samples, this.#suns),
+        (dark, k) => (dark * count + (k % count)) * limitsEach,
+      ),
     );
     const { around, timeZone, framing } = outlook;
     this.#sight = around && new LazySight(around, paths, framing);
@@ -113,7 +119,7 @@ export class Kernel {
 
   /** An eye at a position, `elevation` m above mean sea level. */
   at(position: Position, elevation: number): void {
-    const { paths, outlook } = this.#question;
+    const { paths, outlook, everyInstant } = this.#question;
     const { around } = outlook;
     const frame = frameAt(position);
     const eye = { frame, point: along(frame.origin, frame.up, elevation) };
@@ -125,13 +131,12 @@ export class Kernel {
     this.worth.fill(0);
     this.focal.fill(NaN);
     this.light.fill(0);
-    this.inSight.fill(0);
+    for (let k = 0; k < this.good.length; k++) if (this.good[k] === 0) this.#goodSample[k] = -1;
     this.good.fill(0);
     this.#range.fill(Infinity);
     this.#sunHidden.fill(0);
-    for (const pieces of this.#pieces) pieces.look(eye, outlook.framing);
+    for (const pieces of this.#pieces) pieces.look(eye);
     for (const season of this.#seasons) {
-      this.#turn++;
       const instants = season.instants.filter((t) => (this.#at[t * atEach + atCeiling] as number) > 0);
       if (instants.length === 0) continue;
       if (this.#sight && around) {
@@ -139,6 +144,11 @@ export class Kernel {
         this.#sight.stand(season.does, x, y, elevation);
       }
       this.#neighbours(instants);
+      // Leaves that fall in the midst of the hours are rare enough.
+      this.#thrifty = !everyInstant && this.#seasons.length === 1 && !this.good.includes(1);
+      for (let p = 0; p < paths.length; p++) this.#along(p, instants);
+      if (!this.#thrifty || !this.good.includes(1)) continue;
+      this.#thrifty = false;
       for (let p = 0; p < paths.length; p++) this.#along(p, instants);
     }
     for (let t = 0; t < this.worth.length; t++) if (this.worth[t] === 0) this.bestPath[t] = -1;
@@ -160,32 +170,45 @@ export class Kernel {
     }
   }
 
-  /** What was best or good at the place before is likely to be so here: from then on the bounds bite. */
+  /**
+   * What was best or good at the place before is likely to be so here: from then on the bounds bite. Each is asked at its own
+   * instants only; at the others it takes its turn with the rest.
+   */
   #neighbours(instants: readonly number[]): void {
-    const count = this.worth.length;
     const { paths } = this.#question;
+    const all = this.worth.length;
+    for (let k = 0; k < instants.length; k++) this.#at[(instants[k] as number) * atEach + atShare] = 0;
     for (let k = 0; k < instants.length; k++) {
       const t = instants[k] as number;
       const p = this.#formerPath[t] as number;
       const i = this.#formerSample[t] as number;
-      if (p < 0 || this.#asked[p]?.[i] === this.#turn) continue;
-      this.#leastShare(p, instants);
-      this.#passAll(instants);
-      this.#sample(p, i, instants.length, 0);
-    }
-    for (let p = 0; p < paths.length; p++)
-      for (let k = 0; k < instants.length; k++) {
-        const at = p * count + (instants[k] as number);
-        const i = this.#goodSample[at] as number;
-        if (i < 0 || this.good[at] === 1 || this.#asked[p]?.[i] === this.#turn) continue;
-        this.#leastShare(p, instants);
-        this.#passAll(instants);
-        this.#sample(p, i, instants.length, 0);
+      if (p < 0 || this.#isBefore(instants, k, p, i)) continue;
+      let count = 0;
+      for (let l = k; l < instants.length; l++) {
+        const u = instants[l] as number;
+        if (this.#formerPath[u] === p && this.#formerSample[u] === i) this.#passing[count++] = u;
       }
+      this.#sample(p, i, count, 0);
+    }
+    for (let p = 0; p < paths.length; p++) {
+      this.#leastShare(p, instants);
+      for (let k = 0; k < instants.length; k++) {
+        const t = instants[k] as number;
+        const i = this.#goodSample[p * all + t] as number;
+        if (i < 0 || this.good[p * all + t] === 1) continue;
+        this.#passing[0] = t;
+        this.#sample(p, i, 1, 0);
+      }
+    }
   }
 
-  #passAll(instants: readonly number[]): void {
-    for (let k = 0; k < instants.length; k++) this.#passing[k] = instants[k] as number;
+  /** Whether a sample was the best at an instant before the `k`th. */
+  #isBefore(instants: readonly number[], k: number, p: number, i: number): boolean {
+    for (let l = 0; l < k; l++) {
+      const u = instants[l] as number;
+      if (this.#formerPath[u] === p && this.#formerSample[u] === i) return true;
+    }
+    return false;
   }
 
   #along(p: number, instants: readonly number[]): void {
@@ -196,7 +219,7 @@ export class Kernel {
       // None of the piece is nearer, and none is seen from farther aside.
       const far = farReach(reach, pieces.focal[b] as number) * (pieces.aspect[b] as number) * slack;
       if (far < least) continue;
-      const passing = this.#passes(pieces, b, far, instants);
+      const passing = this.#passes(p, b, far, instants);
       if (passing === 0) continue;
       const to = Math.min(pieces.samples, (b + 1) * pieceSize);
       let told = false;
@@ -206,7 +229,10 @@ export class Kernel {
   }
 
   /** The instants at which a piece of a path may matter, by its range and by how the sun stands to it: how many. */
-  #passes(pieces: Pieces, b: number, far: number, instants: readonly number[]): number {
+  #passes(p: number, b: number, far: number, instants: readonly number[]): number {
+    const pieces = this.#pieces[p] as Pieces;
+    const tables = this.#tables[p] as Int32Array;
+    const row = rowOf(b, pieces.side[b] as number, this.worth.length);
     const at = this.#at;
     const limits = this.#limits;
     const perShare = limitSteps / far;
@@ -218,12 +244,10 @@ export class Kernel {
     for (let k = 0; k < instants.length; k++) {
       const t = instants[k] as number;
       const o = t * atEach;
-      // At least by 1 / (1 - hazed) more is needed, for which no division is spent.
-      const hazed = haze * (at[o + atHaze] as number);
-      const step = (at[o + atShare] as number) * perShare * (1 + hazed + hazed * hazed);
+      const step = ((at[o + atShare] as number) * perShare) / (1 - haze * (at[o + atHaze] as number));
       if (step > limitSteps) continue;
       const cos = east * (at[o + atLevelEast] as number) + north * (at[o + atLevelNorth] as number) + aside;
-      if (cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
+      if (cos < (limits[(tables[row + t] as number) + (step | 0)] as number)) continue;
       this.#passing[count++] = t;
     }
     return count;
@@ -236,10 +260,14 @@ export class Kernel {
   #leastShare(p: number, instants: readonly number[]): number {
     const at = this.#at;
     const first = p * this.worth.length;
+    let most = 0;
+    if (this.#thrifty)
+      for (let k = 0; k < instants.length; k++)
+        most = Math.max(most, this.worth[instants[k] as number] as number);
     let least = Infinity;
     for (let k = 0; k < instants.length; k++) {
       const t = instants[k] as number;
-      const best = this.worth[t] as number;
+      const best = this.#thrifty ? most : (this.worth[t] as number);
       const needed = best < worthwhileFrom || this.good[first + t] === 1 ? best : worthwhileFrom;
       const share = needed / (at[t * atEach + atCeiling] as number);
       at[t * atEach + atShare] = share;
@@ -250,35 +278,10 @@ export class Kernel {
 
   /** Sample `i` of path `p` at the first `count` passing instants; whether it was the best, or good, at any. */
   #sample(p: number, i: number, count: number, least: number): boolean {
-    const asked = this.#asked[p] as Int32Array;
-    if (asked[i] === this.#turn) return false;
-    asked[i] = this.#turn;
     const pieces = this.#pieces[p] as Pieces;
     const view = pieces.viewAt(i);
     const j = i % pieceSize;
-    const { framing, reach } = this.#question.outlook;
-    const e = view.east[j] as number;
-    const n = view.north[j] as number;
-    const u = view.up[j] as number;
-    const range = view.range[j] as number;
-    const ground = Math.sqrt(e * e + n * n);
-    const fromBelow = u > sinUnderside * range;
-    // Towards the eye: level, or in 3-D where one looks at the underside.
-    const out = fromBelow ? range : ground;
-    const te = out > 0 ? -e / out : 0;
-    const tn = out > 0 ? -n / out : 0;
-    const tu = -u / out;
-    const at = this.#at;
-    // By the least focal length that this range can need, and the piece's best aspect: what falls here is not framed at all.
-    const bound =
-      farReach(reach, pieces.focal[(i / pieceSize) | 0] as number) *
-      (pieces.aspect[(i / pieceSize) | 0] as number) *
-      slack;
-    if (bound < least) return false;
-    const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
-    const haze = hazeRange * hazeElevation;
-    const kept = this.#sunwards(count, bound, haze, te, tn, fromBelow ? tu : 0, fromBelow, out === 0);
-    if (kept === 0) return false;
+    const { reach } = this.#question.outlook;
     const focal = view.focalAt(j);
     if (focal !== focal) return false;
     const reached = reachFactor(reach, focal);
@@ -287,33 +290,50 @@ export class Kernel {
     const aspect = aspectFactor(cosAspect !== cosAspect ? null : acosDeg(cosAspect));
     const most = reached * aspect;
     if (most * slack < least) return false;
-    const perShare = limitSteps / (most * slack);
-    let flankKnown = false;
-    let hasFlank = false;
-    let flankE = 0;
-    let flankN = 0;
-    let flankU = 0;
+    const e = view.east[j] as number;
+    const n = view.north[j] as number;
+    const u = view.up[j] as number;
+    const range = view.range[j] as number;
+    const ground = Math.sqrt(e * e + n * n);
+    // Towards the eye: level, or in 3-D where one looks at the underside.
+    const fromBelow = u > sinUnderside * range;
+    const out = fromBelow ? range : ground;
+    const te = out > 0 ? -e / out : 0;
+    const tn = out > 0 ? -n / out : 0;
+    const tu = fromBelow ? -u / out : 0;
+    const toEast = fromBelow ? atEast : atLevelEast;
+    const toNorth = fromBelow ? atNorth : atLevelNorth;
+    const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
+    const haze = hazeRange * hazeElevation;
+    let perShare = limitSteps / (most * slack);
+    const hasFlank = hasFlankAt(view, j);
+    const sign = hasFlank && view.leftwardsAt(j, e, n, u) < 0 ? 1 : -1;
+    const flankE = hasFlank ? sign * view.leftwardsAt(j, 1, 0, 0) : 0;
+    const flankN = hasFlank ? sign * view.leftwardsAt(j, 0, 1, 0) : 0;
+    const flankU = hasFlank ? sign * view.leftwardsAt(j, 0, 0, 1) : 0;
+    const at = this.#at;
     const limits = this.#limits;
+    const tables = this.#tables[p] as Int32Array;
+    const row = rowOf((i / pieceSize) | 0, pieces.side[(i / pieceSize) | 0] as number, this.worth.length);
     const { suns } = this.#suns;
-    const all = this.worth.length;
+    const first = p * this.worth.length;
+    let sight = -1;
     let told = false;
-    for (let k = 0; k < kept; k++) {
-      const t = this.#kept[k] as number;
+    for (let k = 0; k < count; k++) {
+      const t = this.#passing[k] as number;
       const o = t * atEach;
-      const cos = this.#cosines[k] as number;
-      const step = (at[o + atShare] as number) * perShare;
-      if (step > limitSteps || cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
+      const clear = 1 - haze * (at[o + atHaze] as number);
+      const step = ((at[o + atShare] as number) * perShare) / clear;
+      if (step > limitSteps) continue;
+      const cos =
+        out === 0
+          ? 1
+          : te * (at[o + toEast] as number) +
+            tn * (at[o + toNorth] as number) +
+            tu * (at[o + atUp] as number);
+      if (cos < (limits[(tables[row + t] as number) + (step | 0)] as number)) continue;
       const { sky } = suns[t] as MovingSun;
-      const hazed = (1 - haze * (at[o + atHaze] as number)) * mistFactor(range, sky);
-      if ((at[o + atShare] as number) > most * hazed * slack) continue;
-      if (!flankKnown) {
-        flankKnown = true;
-        hasFlank = hasFlankAt(view, j);
-        const sign = view.leftwardsAt(j, e, n, u) < 0 ? 1 : -1;
-        flankE = sign * view.leftwardsAt(j, 1, 0, 0);
-        flankN = sign * view.leftwardsAt(j, 0, 1, 0);
-        flankU = sign * view.leftwardsAt(j, 0, 0, 1);
-      }
+      const hazed = clear * mistFactor(range, sky);
       const toSun =
         flankE * (at[o + atEast] as number) +
         flankN * (at[o + atNorth] as number) +
@@ -325,33 +345,28 @@ export class Kernel {
         sky,
       );
       const open = light * reached * aspect * hazed;
-      const isGoodAlready = this.good[p * all + t] === 1;
+      const isGoodAlready = this.good[first + t] === 1;
       const before = this.worth[t] as number;
       if (open < before && (isGoodAlready || open < worthwhileFrom)) continue;
-      const sight = this.#sight ? this.#sight.at(p, i) : 1;
-      if (sight === 0) break;
+      if (sight < 0) {
+        sight = this.#sight ? this.#sight.at(p, i) : 1;
+        if (sight === 0) break;
+        // From here on the half-hidden one must be the better for it.
+        perShare /= sight;
+      }
       // In the order of `scoreAt`, so that not even rounding differs.
       const total = light * reached * aspect * sight * hazed;
       if (total > before || (total === before && total > 0 && range < (this.#range[t] as number))) {
         this.worth[t] = total;
         this.focal[t] = focal;
         this.light[t] = light;
-        this.inSight[t] = sight;
         this.bestPath[t] = p;
         this.bestSample[t] = i;
         this.#range[t] = range;
         told = true;
       }
       if (isGoodAlready || total < worthwhileFrom) continue;
-      if (isFlat(sky)) {
-        this.#setGood(p, t, i);
-        told = true;
-        continue;
-      }
-      const cosPhase =
-        -(e * (at[o + atEast] as number) + n * (at[o + atNorth] as number) + u * (at[o + atUp] as number)) /
-        range;
-      if (!glaresInto(cosPhase, focal, suns[t] as MovingSun, framing, reach) || this.#isSunHidden(t)) {
+      if (isFlat(sky) || !this.#glares(t, e, n, u, range, focal)) {
         this.#setGood(p, t, i);
         told = true;
       }
@@ -359,41 +374,15 @@ export class Kernel {
     return told;
   }
 
-  /**
-   * Of the first `count` passing instants those at which a sample may matter whose product of all but light and haze is at
-   * most `bound`, with the cosines of their light angles, to `#kept` and `#cosines`: how many. (`te`, `tn`, `tu`): towards
-   * the eye, level or `fromBelow`.
-   */
-  #sunwards(
-    count: number,
-    bound: number,
-    haze: number,
-    te: number,
-    tn: number,
-    tu: number,
-    fromBelow: boolean,
-    isOverhead: boolean,
-  ): number {
+  #glares(t: number, e: number, n: number, u: number, range: number, focal: number): boolean {
+    const { framing, reach } = this.#question.outlook;
     const at = this.#at;
-    const limits = this.#limits;
-    const perShare = limitSteps / bound;
-    const toEast = fromBelow ? atEast : atLevelEast;
-    const toNorth = fromBelow ? atNorth : atLevelNorth;
-    let kept = 0;
-    for (let k = 0; k < count; k++) {
-      const t = this.#passing[k] as number;
-      const o = t * atEach;
-      const hazed = haze * (at[o + atHaze] as number);
-      const step = (at[o + atShare] as number) * perShare * (1 + hazed + hazed * hazed);
-      if (step > limitSteps) continue;
-      const cos = isOverhead
-        ? 1
-        : te * (at[o + toEast] as number) + tn * (at[o + toNorth] as number) + tu * (at[o + atUp] as number);
-      if (cos < (limits[t * limitsEach + (step | 0)] as number)) continue;
-      this.#kept[kept] = t;
-      this.#cosines[kept++] = cos;
-    }
-    return kept;
+    const o = t * atEach;
+    const cosPhase =
+      -(e * (at[o + atEast] as number) + n * (at[o + atNorth] as number) + u * (at[o + atUp] as number)) /
+      range;
+    const sun = this.#suns.suns[t] as MovingSun;
+    return glaresInto(cosPhase, focal, sun, framing, reach) && !this.#isSunHidden(t);
   }
 
   #setGood(p: number, t: number, i: number): void {

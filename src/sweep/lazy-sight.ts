@@ -72,6 +72,9 @@ export class LazySight {
   #follow(dx: number, dy: number, distance: number, steepness: number, endless: boolean): boolean {
     if (this.#tops.hides(dx, dy, distance, steepness, endless)) return true;
     if (!this.#around.terrain) return false;
-    return this.#rays.firstAbove(turnOf(dx, dy), endless ? Infinity : distance, steepness) < Infinity;
+    const turn = turnOf(dx, dy);
+    const far = endless ? Infinity : distance;
+    if (this.#rays.staysBelow(turn, far, steepness)) return false;
+    return this.#rays.firstAbove(turn, far, steepness) < Infinity;
   }
 }

@@ -1,20 +1,25 @@
 import type { Contents } from '../survey/contents';
 import type { Position } from '../survey/document';
+import type { StandingSpot } from '../survey/schema/standing-spot';
 import type { WindRecord } from '../survey/schema/wind-record';
-import { alwaysClear } from '../figures/light/sky';
+import { openInstants } from '../figures/access/open-instants';
+import { mayStand } from '../figures/access/may-stand';
+import { alwaysClear, clearSky, type SkyAt } from '../figures/light/sky';
 import { outlookOf } from '../figures/outlook';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { flowRules } from '../figures/traffic/flow/flow-for';
 import { flowShares, type FlowShares } from '../figures/traffic/flow/flow-shares';
+import { sunShares } from '../figures/traffic/flow/sun-shares';
 import { pathsOf, type Path } from '../figures/traffic/paths';
 import { dateAt, dayOf, isTimeZone, minuteOfDay } from '../time/local-time';
 import { instantsWithin } from './instants';
 import { Kernel } from './kernel';
 
-/** A place, and m above mean sea level of the eye there. */
+/** A place, and m above mean sea level of the eye there. `spot`: of the survey, whose access counts. */
 export interface EyePlace {
   readonly position: Position;
   readonly eye: number;
+  readonly spot?: StandingSpot | null;
 }
 
 export interface OverYear {
@@ -25,6 +30,8 @@ export interface OverYear {
   /** Months of the record that were too thin, so that the year's shares stand in; hours for which the month's do. */
   readonly thinMonths: readonly number[];
   readonly thinHours: number;
+  /** Whether past clouds went in; else every sky is taken for clear, which is to be said. */
+  readonly cloud: boolean;
 }
 
 /** Observations under which shares are not to be trusted. */
@@ -32,9 +39,13 @@ const fewest = 20;
 /** The day that stands for its month. */
 const dayOfMonth = 21;
 
+/** No direct sun at all. */
+const overcast: SkyAt = () => ({ ...clearSky, direct: 0 });
+
 /**
  * Expected good minutes by month: over hours and flows the share of the flow times the minutes in that hour at which some
- * path of it is good on the 21st, under a clear sky. `step`: s.
+ * path of it is good on the 21st and one may be there. They are computed at full sun and without any, and mixed by the record's
+ * mean share of direct sun in that hour; where it tells of no clouds the sky is clear. `step`: s.
  */
 export function overYear(
   contents: Contents,
@@ -47,35 +58,66 @@ export function overYear(
   const zone = isTimeZone(contents.site.timeZone) ? contents.site.timeZone : 'UTC';
   const year = dateAt(at, zone).slice(0, 4);
   const shares = flowShares(flowRules(contents), record);
+  const sun = sunShares(record);
   const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
   const shareOf = sharer(shares);
-  const outlook = { ...outlookOf(contents, terrain), skyAt: alwaysClear };
-  const pathsIn = shares.flows.map((flow) => paths.flatMap((path, p) => (isOf(flow, path) ? [p] : [])));
+  const outlook = outlookOf(contents, terrain);
+  const flows = shares.flows.map((flow) => paths.flatMap((path, p) => (isOf(flow, path) ? [p] : [])));
   const minutes = places.map(() => new Array<number>(12).fill(0));
   const byHour = places.map(() => new Array<number>(12 * 24).fill(0));
   for (let month = 0; month < 12; month++) {
     const day = dayOf(`${year}-${`${month + 1}`.padStart(2, '0')}-${dayOfMonth}`, zone);
     const instants = instantsWithin(day, step);
-    const hours = instants.map((instant) => Math.floor(minuteOfDay(instant, zone) / 60));
-    const kernel = new Kernel({ paths, outlook, instants, middle: contents.site.reference });
-    places.forEach(({ position, eye }, i) => {
-      kernel.at(position, eye);
-      let sum = 0;
-      shares.flows.forEach((_, f) => {
-        const mine = pathsIn[f] ?? [];
-        for (let t = 0; t < instants.length; t++)
-          if (mine.some((p) => kernel.good[p * instants.length + t] === 1)) {
-            const hour = hours[t] as number;
-            const expected = (shareOf(f, month, hour) * step) / 60;
-            sum += expected;
-            const at = month * 24 + hour;
-            (byHour[i] as number[])[at] = (byHour[i]?.[at] ?? 0) + expected;
-          }
+    const hourOf = (clock: string) => instants.map((instant) => Math.floor(minuteOfDay(instant, clock) / 60));
+    const hours = hourOf(zone);
+    const recorded = isTimeZone(record.timeZone) ? hourOf(record.timeZone) : hours;
+    const open = places.map(({ spot }) => opensOn(contents, spot ?? null, zone, instants));
+    const skies = sun ? ([alwaysClear, overcast] as const) : ([alwaysClear] as const);
+    for (const skyAt of skies) {
+      const kernel = new Kernel({
+        paths,
+        outlook: { ...outlook, skyAt },
+        instants,
+        middle: contents.site.reference,
+        everyInstant: false,
       });
-      (minutes[i] as number[])[month] = sum;
+      const isGood = (p: number, t: number) => kernel.good[p * instants.length + t] === 1;
+      places.forEach(({ position, eye }, i) => {
+        kernel.at(position, eye);
+        const mine = byHour[i] as number[];
+        instants.forEach((_, t) => {
+          if (open[i]?.[t] !== 1) return;
+          const hour = recorded[t] as number;
+          const direct = sun ? (sun[month * 24 + hour] as number) : 1;
+          const often = skyAt === overcast ? 1 - direct : direct;
+          const into = month * 24 + (hours[t] as number);
+          flows.forEach((own, f) => {
+            if (own.some((p) => isGood(p, t)))
+              mine[into] = (mine[into] as number) + (often * shareOf(f, month, hour) * step) / 60;
+          });
+        });
+      });
+    }
+    minutes.forEach((months, i) => {
+      months[month] = (byHour[i] ?? []).slice(month * 24, month * 24 + 24).reduce((a, b) => a + b, 0);
     });
   }
-  return { minutes, byHour, ...thin(shares) };
+  return { minutes, byHour, cloud: sun !== null, ...thin(shares) };
+}
+
+/** When one may be at a place: never where a spot is forbidden that day, else by its own hours or the field's. */
+function opensOn(
+  { site, rules }: Contents,
+  spot: StandingSpot | null,
+  timeZone: string,
+  instants: readonly number[],
+): Uint8Array {
+  const position = spot?.position ?? site.reference;
+  const here = { site: { ...site, timeZone }, rules };
+  const noon = instants[instants.length >> 1];
+  if (spot && noon !== undefined && mayStand(spot, here, noon).status === 'forbidden')
+    return new Uint8Array(instants.length);
+  return openInstants(spot?.access.hours ?? rules.hours, instants, { position, timeZone });
 }
 
 const isOf = (flow: FlowShares['flows'][number], { ref }: Path): boolean =>

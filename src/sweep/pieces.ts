@@ -2,20 +2,29 @@ import type { Framing } from '../figures/optics/framing';
 import type { PathSamples } from '../figures/traffic/samples';
 import { PathInView } from '../figures/path-in-view';
 import type { Eye } from '../figures/spot/eye-at';
-import { acosDeg, DEG } from '../figures/geometry/angles';
-import { aspectFactors } from '../figures/practice';
+import { acosDeg, DEG, RAD } from '../figures/geometry/angles';
+import { aspectFactors, noFlankWithin } from '../figures/practice';
 import { aspectFactor, hazeOf } from '../figures/score';
 import { sinUnderside } from '../figures/light-on-view';
+import { LeastFocal, offLevel, type Stance } from './least-focal';
+import { leftOf, partOf, perRod, rodOf, tiltOf, wayOf } from './piece-shapes';
 
 /** Neighbouring samples that are passed over at once. */
-export const pieceSize = 8;
+export const pieceSize = 6;
 
-/** What rounding may add to a bound, m. */
-const slackM = 1e-3;
+const sinNoFlank = Math.sin(noFlankWithin * RAD);
+
+/** Which flank of all samples of a piece is seen: 0 where that is not certain, or none is. */
+export type Side = 0 | typeof leftSeen | typeof rightSeen;
+export const leftSeen = 1;
+export const rightSeen = 2;
+const anySide = 3;
+/** What rounding may add to a bound. */
 const slackDegrees = 1e-6;
+const slackRadians = 1e-8;
 
 /**
- * A path in pieces, as seen from one eye after another: for each piece the ball that holds it says how near and in which
+ * A path in pieces, as seen from one eye after another: for each piece the rod that holds it says how near and in which
  * direction any of it can be. Only of the pieces that may matter somebody looks at the samples themselves.
  */
 export class Pieces {
@@ -32,22 +41,30 @@ export class Pieces {
   /** mm that are needed at least. */
   readonly focal: Float64Array;
   readonly haze: Float64Array;
+  /** `Side` of each piece. */
+  readonly side: Uint8Array;
 
-  /** Middle (earth-centred) and radius of each ball. */
-  readonly #balls: Float64Array;
+  /** `rodOf` each piece. */
+  readonly #rods: Float64Array;
   /** Way in which each piece is flown (earth-centred unit vector), and degrees by which any of its samples differs. */
   readonly #ways: Float64Array | null;
+  /** The same of the direction to the left. */
+  readonly #lefts: Float64Array;
   /** Radians by which the nose is up or down at most. */
-  readonly #pitch: number;
+  readonly #pitch: Float64Array;
   readonly #parts: readonly PathSamples[];
   readonly #views: readonly PathInView[];
   readonly #looked: Uint8Array;
+  readonly #framing: Framing;
+  readonly #leastFocal: LeastFocal;
+  /** 1 where some sample is banked: its flank may be the top or the underside, and its span stands up. */
+  readonly #banked: Uint8Array;
+  readonly #stance: Stance = { nearest: 0, elevation: 0, pitch: 0, leastSine: 0, mostSine: 1 };
   #eye: Eye | null = null;
-  #framing: Framing | null = null;
-  #spansOf: Framing | null = null;
-  #spans: Spans = [0, 0, 0];
 
-  constructor(samples: PathSamples) {
+  constructor(samples: PathSamples, framing: Framing) {
+    this.#framing = framing;
+    this.#leastFocal = new LeastFocal(framing, samples.headingKnown);
     this.samples = samples.count;
     this.count = Math.ceil(samples.count / pieceSize);
     this.#parts = Array.from({ length: this.count }, (_, b) =>
@@ -55,72 +72,113 @@ export class Pieces {
     );
     this.#views = this.#parts.map(() => new PathInView());
     this.#looked = new Uint8Array(this.count);
+    this.side = new Uint8Array(this.count);
     const array = () => new Float64Array(this.count);
     [this.nearest, this.east, this.north, this.aside] = [array(), array(), array(), array()];
     [this.aspect, this.haze, this.focal] = [array().fill(1), array(), array()];
-    this.#pitch = tiltOf(samples);
+    this.#banked = Uint8Array.from(this.#parts, ({ bank }) => (bank.some((roll) => roll !== 0) ? 1 : 0));
+    this.#pitch = Float64Array.from(this.#parts, tiltOf);
     this.#ways = samples.headingKnown ? Float64Array.from(this.#parts.flatMap(wayOf)) : null;
-    this.#balls = Float64Array.from(this.#parts.flatMap(({ centre }) => ballOf(centre)));
+    this.#lefts = Float64Array.from(this.#parts.flatMap(leftOf), (x, k) => (k % 4 === 3 ? x * RAD : x));
+    this.#rods = Float64Array.from(this.#parts.flatMap(({ centre }) => rodOf(centre)));
   }
 
-  look(eye: Eye, framing: Framing): void {
+  look(eye: Eye): void {
     this.#eye = eye;
-    this.#framing = framing;
     this.#looked.fill(0);
-    if (framing !== this.#spansOf) [this.#spansOf, this.#spans] = [framing, spansOf(framing)];
-    const spans = this.#spans;
+    const stance = this.#stance;
     const [px, py, pz] = eye.point;
     const [ex, ey, ez] = eye.frame.east;
     const [nx, ny, nz] = eye.frame.north;
-    const balls = this.#balls;
-    for (let b = 0, k = 0; b < this.count; b++, k += 4) {
-      const dx = px - (balls[k] as number);
-      const dy = py - (balls[k + 1] as number);
-      const dz = pz - (balls[k + 2] as number);
-      const radius = balls[k + 3] as number;
-      const range = Math.sqrt(dx * dx + dy * dy + dz * dz);
+    const rods = this.#rods;
+    for (let b = 0, k = 0; b < this.count; b++, k += perRod) {
+      const dx = px - (rods[k] as number);
+      const dy = py - (rods[k + 1] as number);
+      const dz = pz - (rods[k + 2] as number);
+      const ax = rods[k + 3] as number;
+      const ay = rods[k + 4] as number;
+      const az = rods[k + 5] as number;
+      const half = rods[k + 6] as number;
+      const bow = rods[k + 7] as number;
+      const squared = dx * dx + dy * dy + dz * dz;
+      const range = Math.sqrt(squared);
+      const along = Math.abs(dx * ax + dy * ay + dz * az);
+      const across = Math.sqrt(Math.max(0, squared - along * along));
+      const beyond = Math.max(0, along - half);
+      const nearest = Math.max(0, Math.sqrt(across * across + beyond * beyond) - bow);
+      this.nearest[b] = nearest;
+      const room = range - half - bow;
+      this.#boundAspect(b, dx, dy, dz, range, room > 0 ? ((half * across) / range + bow) / room : Infinity);
+      this.haze[b] = 0;
+      this.focal[b] = this.#leastFocal.anyhow(nearest);
       const e = dx * ex + dy * ey + dz * ez;
       const n = dx * nx + dy * ny + dz * nz;
       const level = Math.sqrt(e * e + n * n);
-      const nearest = Math.max(0, range - radius);
-      this.nearest[b] = nearest;
-      this.#boundAspect(b, dx, dy, dz, range, radius);
-      this.haze[b] = 0;
-      this.focal[b] = leastFocal(framing, spans, nearest, Math.PI / 2, Math.PI / 2);
-      // Where one may look at the underside, or be in the midst of it, the level direction bounds nothing.
-      const away = level - radius;
-      const high = Math.sqrt(Math.max(0, range * range - level * level)) + radius;
-      if (away <= radius || high > sinUnderside * away) {
+      // The rod seen from above.
+      const ae = ax * ex + ay * ey + az * ez;
+      const an = ax * nx + ay * ny + az * nz;
+      const away = level - half - bow;
+      const steep = Math.sqrt(Math.max(0, 1 - ae * ae - an * an));
+      const high = Math.sqrt(Math.max(0, squared - level * level)) + half * steep + bow;
+      // Where one may look at the underside, or be in the midst of it, or it is banked, the level direction bounds nothing.
+      if (this.#banked[b] === 1 || away <= half || high > sinUnderside * away) {
         this.east[b] = 0;
         this.north[b] = 0;
         this.aside[b] = 2;
+        this.side[b] = 0;
         continue;
       }
-      this.focal[b] = leastFocal(framing, spans, nearest, high / away + offLevel, this.#pitch);
-      // No elevation is more than its tangent.
-      const { range: far, elevation } = hazeOf(nearest, (high / away) * DEG);
-      this.haze[b] = far * elevation;
+      // Radians that it takes up to each side at most: no angle is more than its tangent, no chord more than its angle.
+      const spread = ((half * Math.abs(e * an - n * ae)) / level + bow) / away + slackRadians;
       this.east[b] = e / level;
       this.north[b] = n / level;
-      // Seen from the eye the ball takes up asin(radius / level) to each side: the chord of that, and a little more.
-      const sin = radius / level;
-      this.aside[b] = sin / Math.sqrt((1 + Math.sqrt(1 - sin * sin)) / 2) + 1e-9;
+      this.aside[b] = spread;
+      this.#boundTurn(b, dx, dy, dz, level, spread, high / away);
+      stance.nearest = nearest;
+      stance.elevation = high / away + offLevel;
+      stance.pitch = this.#pitch[b] as number;
+      this.focal[b] = this.#leastFocal.at(stance);
+      const { range: far, elevation } = hazeOf(nearest, (high / away) * DEG);
+      this.haze[b] = far * elevation;
     }
   }
 
-  /** `dx`, `dy`, `dz`: from the middle to the eye. */
-  #boundAspect(b: number, dx: number, dy: number, dz: number, range: number, radius: number): void {
+  /** (`dx`, `dy`, `dz`): from the middle to the eye; `spread`: radians that the piece takes up to each side at most. */
+  #boundAspect(b: number, dx: number, dy: number, dz: number, range: number, spread: number): void {
     const ways = this.#ways;
     if (!ways) return;
     this.aspect[b] = 1;
-    if (range <= radius) return;
+    this.side[b] = 0;
+    if (!(spread < 1)) return;
     const k = 4 * b;
     const along = dx * (ways[k] as number) + dy * (ways[k + 1] as number) + dz * (ways[k + 2] as number);
     const { fullFrom, fullTo } = aspectFactors;
     const middle = acosDeg(along / range);
-    const apart = Math.asin(radius / range) * DEG + (ways[k + 3] as number) + slackDegrees;
+    const apart = spread * DEG + (ways[k + 3] as number) + slackDegrees;
     if (middle + apart < fullFrom) this.aspect[b] = aspectFactor(middle + apart);
     else if (middle - apart > fullTo) this.aspect[b] = aspectFactor(middle - apart);
+    if (middle - apart > noFlankWithin && middle + apart < 180 - noFlankWithin) this.side[b] = anySide;
+  }
+
+  /** How it is turned to the line of sight seen from above, and which flank that shows. `steepness`: up for each m away. */
+  #boundTurn(
+    b: number,
+    dx: number,
+    dy: number,
+    dz: number,
+    level: number,
+    spread: number,
+    steepness: number,
+  ): void {
+    const lefts = this.#lefts;
+    const k = 4 * b;
+    const across = dx * (lefts[k] as number) + dy * (lefts[k + 1] as number) + dz * (lefts[k + 2] as number);
+    const sine = Math.abs(across) / level;
+    const off = spread + (1 + steepness) * (lefts[k + 3] as number) + offLevel * steepness + slackRadians;
+    this.#stance.leastSine = sine - off;
+    this.#stance.mostSine = sine + off;
+    if (this.side[b] !== anySide) return;
+    this.side[b] = !(sine - off > sinNoFlank) ? 0 : across > 0 ? leftSeen : rightSeen;
   }
 
   /** The piece that holds sample `i`, looked at: `i % pieceSize` is its place there. */
@@ -129,109 +187,8 @@ export class Pieces {
     const view = this.#views[b] as PathInView;
     if (this.#looked[b] === 0) {
       this.#looked[b] = 1;
-      view.look(this.#parts[b] as PathSamples, this.#eye as Eye, this.#framing as Framing);
+      view.look(this.#parts[b] as PathSamples, this.#eye as Eye, this.#framing);
     }
     return view;
   }
-}
-
-type Spans = readonly [long: number, wide: number, tall: number];
-
-/** m from one end to the other of what is framed, the centre always between: forward, left and up. */
-function spansOf({ facing, anyWay }: Framing): Spans {
-  const span = (axis: number): number => {
-    let [low, high] = [0, 0];
-    for (const { points } of [facing, anyWay])
-      for (let k = axis; k < points.length; k += 3) {
-        low = Math.min(low, points[k] as number);
-        high = Math.max(high, points[k] as number);
-      }
-    return high - low;
-  };
-  return [span(0), span(1), span(2)];
-}
-
-/** Radians by which nose or wings are off the level of the place, seen from the earth's centre, at most. */
-function tiltOf({ count, centre, forward, up, attitude }: PathSamples): number {
-  let most = 0;
-  for (let i = 0; i < count; i++) {
-    const part = (list: Float64Array) => [0, 1, 2].map((axis) => list[3 * i + axis] as number);
-    const down = part(centre);
-    const high = Math.hypot(...down);
-    const dot = (v: readonly number[]) =>
-      v.reduce((sum, x, axis) => sum + (x * (down[axis] as number)) / high, 0);
-    const off = Math.max(Math.asin(Math.abs(dot(part(forward)))), Math.acos(Math.min(1, dot(part(up)))));
-    most = Math.max(most, off + Math.abs(attitude[i] as number));
-  }
-  return most;
-}
-
-/** Radians between what is level at the eye and at the aircraft: at most 60 km. */
-const offLevel = 0.01;
-
-/**
- * A focal length in mm that the needed one is certainly not below, from `nearest` m on. Across, the subject takes no more than
- * the ball about it; upwards less where one looks at it from the side: its height, and of length and width what an elevation
- * and a pitch (radians) turn upwards.
- */
-function leastFocal(
-  { radius, fill, sensorWidth, sensorHeight }: Framing,
-  spans: Spans,
-  nearest: number,
-  elevation: number,
-  pitch: number,
-): number {
-  if (nearest <= radius) return 0;
-  const [long, wide, tall] = spans;
-  const high = (long + wide) * (elevation + pitch) + tall;
-  const across = 2 * radius;
-  return fill * (nearest - radius) * Math.min(sensorWidth / across, sensorHeight / Math.min(across, high));
-}
-function partOf(samples: PathSamples, from: number, to: number): PathSamples {
-  return {
-    headingKnown: samples.headingKnown,
-    count: to - from,
-    station: samples.station.subarray(from, to),
-    centre: samples.centre.subarray(3 * from, 3 * to),
-    forward: samples.forward.subarray(3 * from, 3 * to),
-    up: samples.up.subarray(3 * from, 3 * to),
-    slope: samples.slope.subarray(from, to),
-    attitude: samples.attitude.subarray(from, to),
-    height: samples.height.subarray(from, to),
-    share: samples.share.subarray(from, to),
-    speed: samples.speed.subarray(from, to),
-    onGround: samples.onGround.subarray(from, to),
-  };
-}
-
-/** As `PathInView` has it for the aspect: forward, and up by the slope. */
-function wayOf({ count, forward, up, slope }: PathSamples): readonly number[] {
-  const ways = Array.from({ length: count }, (_, i) => {
-    const [x, y, z] = [0, 1, 2].map(
-      (axis) => (forward[3 * i + axis] as number) + (slope[i] as number) * (up[3 * i + axis] as number),
-    ) as [number, number, number];
-    const long = Math.hypot(x, y, z);
-    return [x / long, y / long, z / long] as const;
-  });
-  const way = ways[Math.floor(count / 2)] as readonly [number, number, number];
-  const apart = ways.map(([x, y, z]) => acosDeg(x * way[0] + y * way[1] + z * way[2]));
-  return [...way, Math.max(...apart)];
-}
-
-function ballOf(centre: Float64Array): readonly number[] {
-  const middle = [0, 1, 2].map((axis) => {
-    const all = centre.filter((_, k) => k % 3 === axis);
-    return (Math.min(...all) + Math.max(...all)) / 2;
-  }) as [number, number, number];
-  let radius = 0;
-  for (let k = 0; k < centre.length; k += 3)
-    radius = Math.max(
-      radius,
-      Math.hypot(
-        (centre[k] as number) - middle[0],
-        (centre[k + 1] as number) - middle[1],
-        (centre[k + 2] as number) - middle[2],
-      ),
-    );
-  return [...middle, radius + slackM];
 }

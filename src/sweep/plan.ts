@@ -14,8 +14,6 @@ export interface SweepAsked extends PathsAsked {
   readonly hours: Hours | null;
   /** s from instant to instant. */
   readonly step: number | null;
-  /** ms since 1970 of single moments whose light is wanted too, such as those of the survey; none where left out. */
-  readonly moments?: readonly number[];
 }
 
 /** A question that can be answered. */
@@ -24,8 +22,6 @@ export interface SweepPlan {
   readonly instants: readonly number[];
   /** s. */
   readonly step: number;
-  /** ms since 1970, as asked. */
-  readonly moments: readonly number[];
   readonly paths: readonly Path[];
 }
 
@@ -100,7 +96,7 @@ export function planSweep(contents: Contents, asked: SweepAsked): Planned {
     );
   return {
     ok: true,
-    plan: { area, instants: instantsWithin(hours, step), step, moments: asked.moments ?? [], paths },
+    plan: { area, instants: instantsWithin(hours, step), step, paths },
   };
 }
 

@@ -21,8 +21,16 @@ export const taxiClear = 40;
 export const railClear = 15;
 /** m from a line of water, and of a way whose access says no, that count as it. CP. */
 export const lineHalfWidth = 5;
-/** m from a place that was refused or is forbidden within which nothing is proposed. CP. */
-export const refusedWithin = 20;
+/** m from a spot of the survey within which its own access holds: refused or forbidden, to be asked for, its hours. CP. */
+export const atSpot = 20;
+/**
+ * Rotor diameters about a helipad where nobody stands, for the downwash (FAA AC 90-23 keeps small aircraft three rotor diameters
+ * from a hovering helicopter; from memory), and m of rotor where the subject is none. CP.
+ */
+export const rotorDiametersClear = 3;
+export const usualRotor = 12;
+/** m from a winch's cable where nobody stands. CP. */
+export const winchClear = 50;
 /** m behind a jet's departure end, and to each side, that its blast reaches. CP. */
 export const blastLength = 200;
 export const blastHalfWidth = 60;

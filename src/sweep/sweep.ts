@@ -7,6 +7,7 @@ import { groundAt } from '../figures/sight/ground';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { cellPosition, middleOf } from './area';
 import { GroundPlan, type GroundClass } from './ground/ground-plan';
+import { OpenHours } from './ground/open-hours';
 import { Kernel } from './kernel';
 import type { SweepPlan } from './plan';
 
@@ -15,25 +16,21 @@ export const groundCodes: readonly GroundClass[] = ['open', 'unknown', 'closed']
 /** What is known of the cells that were asked, in their order: arrays that pass from thread to thread. */
 export interface CellFigures {
   readonly cells: Int32Array;
-  /** Total at the cell's best instant, and the sum over all instants. */
+  /** Total at the cell's best instant, and the sum over all instants where some path is good, else no more than that. */
   readonly worth: Float64Array;
   readonly summedWorth: Float64Array;
   /** Needed focal length in mm of the best sample at the best instant; NaN where there is none. */
   readonly focal: Float64Array;
   /** Its factor of light at the best instant. */
   readonly light: Float64Array;
-  /** Instants at which some path is good, and at which each is: cells x paths. */
+  /** Instants at which one may be there and some path is good, and at which each is: cells x paths. */
   readonly good: Uint16Array;
   readonly goodByPath: Uint16Array;
   /** Index in `groundCodes`. */
   readonly ground: Uint8Array;
-  /** Parts of the aircraft in sight, 0 to 1, in the best sample at the best instant; NaN where nothing has any worth. */
-  readonly inSight: Float64Array;
-  /** Factor of light of the best sample at each of the moments asked for, NaN where nothing has any worth: cells x moments. */
-  readonly lightAt: Float64Array;
 }
 
-export const emptyFigures = (cells: Int32Array, paths: number, moments: number): CellFigures => ({
+export const emptyFigures = (cells: Int32Array, paths: number): CellFigures => ({
   cells,
   worth: new Float64Array(cells.length),
   summedWorth: new Float64Array(cells.length),
@@ -42,8 +39,6 @@ export const emptyFigures = (cells: Int32Array, paths: number, moments: number):
   good: new Uint16Array(cells.length),
   goodByPath: new Uint16Array(cells.length * paths),
   ground: new Uint8Array(cells.length),
-  inSight: new Float64Array(cells.length).fill(NaN),
-  lightAt: new Float64Array(cells.length * moments).fill(NaN),
 });
 
 /** One question, ready to be answered cell by cell, in any order. Where somebody may stand comes with it. */
@@ -52,27 +47,25 @@ export class Sweep {
   readonly contents: Contents;
   readonly outlook: Outlook;
   readonly ground: GroundPlan;
+  readonly hours: OpenHours;
   readonly #kernel: Kernel;
-  /** Looks at the moments alone: they are no part of the hours that are summed. */
-  readonly #momentKernel: Kernel | null;
 
   constructor(contents: Contents, plan: SweepPlan, terrain: ElevationGrid | null) {
-    const { area, paths, instants, moments } = plan;
+    const { area, paths, instants } = plan;
     this.plan = plan;
     this.contents = contents;
     this.outlook = outlookOf(contents, terrain);
-    this.ground = new GroundPlan(contents, area);
+    this.ground = new GroundPlan(contents, area, instants[0] ?? 0);
+    this.hours = new OpenHours(contents, area.frame, instants);
     const middle = cellPosition(area, Math.floor(area.count / 2) * (area.count + 1));
     const { outlook } = this;
-    this.#kernel = new Kernel({ paths, outlook, instants, middle });
-    this.#momentKernel =
-      moments.length > 0 ? new Kernel({ paths, outlook, instants: moments, middle }) : null;
+    this.#kernel = new Kernel({ paths, outlook, instants, middle, everyInstant: false });
   }
 
   /** The figures of some cells. */
   figuresOf(cells: Int32Array): CellFigures {
-    const { area, paths, instants, moments } = this.plan;
-    const out = emptyFigures(cells, paths.length, moments.length);
+    const { area, paths, instants } = this.plan;
+    const out = emptyFigures(cells, paths.length);
     for (let k = 0; k < cells.length; k++) {
       const index = cells[k] as number;
       const [x, y] = middleOf(area, index);
@@ -85,13 +78,13 @@ export class Sweep {
       out.worth[k] = kernel.worth[best] as number;
       out.focal[k] = kernel.focal[best] as number;
       out.light[k] = kernel.light[best] as number;
-      if ((kernel.worth[best] as number) > 0) out.inSight[k] = kernel.inSight[best] as number;
+      const open = this.hours.at(x, y);
       let [sum, good] = [0, 0];
       for (let t = 0; t < instants.length; t++) {
         sum += kernel.worth[t] as number;
         let any = 0;
         for (let p = 0; p < paths.length; p++) {
-          const is = kernel.good[p * instants.length + t] as number;
+          const is = (kernel.good[p * instants.length + t] as number) & (open[t] as number);
           any |= is;
           out.goodByPath[k * paths.length + p] = (out.goodByPath[k * paths.length + p] as number) + is;
         }
@@ -99,18 +92,8 @@ export class Sweep {
       }
       out.summedWorth[k] = sum;
       out.good[k] = good;
-      this.#lookAtMoments(out, k, position, eye);
     }
     return out;
-  }
-
-  #lookAtMoments(out: CellFigures, k: number, position: Position, eye: number): void {
-    const kernel = this.#momentKernel;
-    if (!kernel) return;
-    kernel.at(position, eye);
-    const count = this.plan.moments.length;
-    for (let m = 0; m < count; m++)
-      if ((kernel.worth[m] as number) > 0) out.lightAt[k * count + m] = kernel.light[m] as number;
   }
 
   #eyeAt(position: Position): number {
@@ -121,6 +104,21 @@ export class Sweep {
   lookFrom(position: Position): Kernel {
     this.#kernel.at(position, this.#eyeAt(position));
     return this.#kernel;
+  }
+
+  /** Of the last look, from `position`: the path that is good for longest, else that of the best sample; -1 for none. */
+  bestPath(position: Position): number {
+    const { area, paths, instants } = this.plan;
+    const { good, bestPath, worth } = this.#kernel;
+    const open = this.hours.at(...mapped(area.frame, position));
+    let [best, most] = [bestPath[bestInstant(worth)] as number, 0];
+    for (let p = 0; p < paths.length; p++) {
+      let count = 0;
+      for (let t = 0; t < instants.length; t++)
+        count += (good[p * instants.length + t] as number) & (open[t] as number);
+      if (count > most) [best, most] = [p, count];
+    }
+    return best;
   }
 
   /** m above mean sea level of what one stands on: a deck's top, else the ground. `stated` where a spot there must say so. */

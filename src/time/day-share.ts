@@ -25,7 +25,7 @@ export function instantAtShare(share: number, { from, to }: Day, stepMinutes: nu
 export const laterInDay = (instant: number, minutes: number, { from, to }: Day): number =>
   held(instant + minutes * minuteMs, from, to - minuteMs);
 
-/** Full hours of the clock through a day and where they lie in it: "06:00" at a quarter, on most days. */
+/** Full hours of the clock within a day, or a part of it, and where they lie in that: "06:00" at a quarter of most days. */
 export function hourMarks(
   date: string,
   zone: string,
@@ -35,7 +35,8 @@ export function hourMarks(
   const marks = [];
   for (let hour = 0; hour < 24; hour += everyHours) {
     const clock = `${String(hour).padStart(2, '0')}:00`;
-    marks.push({ clock, share: shareOfDay(instantOf(date, clock, zone), day) });
+    const instant = instantOf(date, clock, zone);
+    if (instant >= day.from && instant <= day.to) marks.push({ clock, share: shareOfDay(instant, day) });
   }
   return marks;
 }
@@ -44,4 +45,16 @@ export function hourMarks(
 export function evenSteps({ from, to }: Day, stepMinutes: number): Float64Array {
   const step = stepMinutes * minuteMs;
   return Float64Array.from({ length: Math.ceil((to - from) / step) }, (_, i) => from + (i + 0.5) * step);
+}
+
+/** The part of a day that some stretches and instants take up, out to the next half hours; the whole day without any. */
+export function partOfDay(day: Day, stretches: readonly Day[], instants: readonly number[]): Day {
+  if (stretches.length === 0) return day;
+  const half = 30 * minuteMs;
+  const first = Math.min(...stretches.map(({ from }) => from), ...instants);
+  const last = Math.max(...stretches.map(({ to }) => to), ...instants);
+  return {
+    from: Math.max(day.from, Math.floor(first / half) * half),
+    to: Math.min(day.to, Math.ceil(last / half) * half),
+  };
 }

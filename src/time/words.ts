@@ -19,8 +19,8 @@ const styles = {
   month: { month: 'short' },
 } as const;
 
-/** A date, "2026-06-21", in words of a language (BCP 47; undefined: the device's own). */
-export function dateWords(date: string, language: string | undefined, style: keyof typeof styles): string {
+/** A date, "2026-06-21", in words of a language (BCP 47). */
+export function dateWords(date: string, language: string, style: keyof typeof styles): string {
   const noon = new Date(`${date}T12:00:00Z`);
   if (Number.isNaN(noon.getTime())) return date;
   return new Intl.DateTimeFormat(language, { ...styles[style], timeZone: 'UTC' }).format(noon);

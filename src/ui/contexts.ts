@@ -23,10 +23,12 @@ import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
 import type { Mine } from '../state/mine.svelte';
+import type { Own } from '../state/own.svelte';
 import type { Ways } from '../state/ways.svelte';
 import type { Preferences } from '../state/preferences.svelte';
 import type { Terrain } from '../state/terrain.svelte';
 import type { View } from '../state/view.svelte';
+import type { Box } from './box-of';
 import type { Formats } from './formats';
 
 /** The open survey, to be read and edited. */
@@ -51,6 +53,9 @@ export interface MapSeat {
   control: MapControl | null;
   /** Grows with every move of the camera: what is placed by screen position is placed anew. */
   tick: number;
+  /** What lies on the map in its corners, where a callout would hide it. */
+  readonly furniture: readonly Box[];
+  furnish(what: 'legend' | 'keys', box: Box | null): void;
 }
 
 /** Who reads the page: figures printed and read back as they prefer, and the look that they asked for. */
@@ -102,6 +107,7 @@ export interface Contexts {
   readonly position: DevicePosition;
   readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
+  readonly own: Own;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -124,6 +130,7 @@ export const [getTrips, setTrips] = createContext<LateTrips>();
 export const [getWays, setWays] = createContext<Ways>();
 export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
+export const [getOwn, setOwn] = createContext<Own>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -147,4 +154,5 @@ export function provide(handed: Contexts): void {
   setPosition(handed.position);
   setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
+  setOwn(handed.own);
 }

@@ -50,7 +50,6 @@ export function formatsFor({
   clock,
   dates,
 }: PreferenceValues): Formats {
-  const language = dates === 'system' ? undefined : dates;
   return {
     lengthUnit: lengths,
     speedUnit: speeds,
@@ -64,9 +63,9 @@ export function formatsFor({
     clock: (text) => clockWords(text, clock),
     hour: (text) => (clock === '24h' ? text.slice(0, 2) : clockWords(text, clock).replace(/:00 /, '')),
     clockAt: (instant, zone) => clockWords(clockAt(instant, zone), clock),
-    day: (date) => dateWords(date, language, 'day'),
-    date: (date) => dateWords(date, language, 'date'),
-    month: (date) => dateWords(date, language, 'month'),
+    day: (date) => dateWords(date, dates, 'day'),
+    date: (date) => dateWords(date, dates, 'date'),
+    month: (date) => dateWords(date, dates, 'month'),
     typedLength: (m) => (lengths === 'm' ? typedNumber(m, 2) : typedNumber(metresToFeet(m), 1)),
     typedSpeed: (ms) => typedNumber(ms / metresPerSecondPer[speeds], 1),
     readLength: (text) => parseLength(text, lengths),

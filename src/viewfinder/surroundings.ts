@@ -43,7 +43,7 @@ export class Surroundings {
     grass.colorSpace = SRGBColorSpace;
     this.#textures.push(grass);
     this.#add(
-      groundMesh(scenery.ground),
+      blades(groundMesh(scenery.ground)),
       this.#material({ map: grass, color: 0xffffff }, false),
       order.ground,
     );
@@ -54,7 +54,8 @@ export class Surroundings {
     for (const outline of scenery.aprons) this.#add(flat(outline), tarmac, order.pavement);
     for (const strip of scenery.taxiRoutes) this.#add(stripMesh(strip), tarmac, order.pavement);
     for (const runway of scenery.runways) {
-      this.#add(stripMesh(runway), runway.paved ? asphalt : mown, order.pavement + 1);
+      const strip = stripMesh(runway);
+      this.#add(runway.paved ? strip : blades(strip), runway.paved ? asphalt : mown, order.pavement + 1);
       if (runway.paved) this.#add(markings(runway), paint, order.paint);
     }
     for (const block of scenery.blocks) this.#addBlock(block);
@@ -156,6 +157,23 @@ function geometryOf(
 
 /** m of ground that one tile of the speckles covers. */
 const tile = 60;
+
+/**
+ * Grass stands up: from the side one sees its blades, and low sun from behind lights those, not the ground between them.
+ * So its surface faces up and, almost as much, towards the eye, at the origin; below the eye it is seen from above.
+ */
+function blades(geometry: BufferGeometry): BufferGeometry {
+  const place = geometry.getAttribute('position');
+  const normal = geometry.getAttribute('normal');
+  for (let i = 0; i < place.count; i++) {
+    const [x, z] = [-place.getX(i), -place.getZ(i)];
+    const away = Math.hypot(x, z);
+    const lean = away > 0 ? (0.8 * Math.min(1, away / 10)) / away : 0;
+    const length = Math.hypot(1, lean * away);
+    normal.setXYZ(i, (x * lean) / length, 1 / length, (z * lean) / length);
+  }
+  return geometry;
+}
 
 /** From the outermost ring inwards, so that what is nearer is painted over what is farther away. */
 function groundMesh({ points, spokes }: Scenery['ground']): BufferGeometry {

@@ -89,7 +89,8 @@ export class Viewfinder {
     this.#materials = materials();
     this.#shadow = new Mesh(
       new PlaneGeometry(1, 1).rotateX(-Math.PI / 2),
-      new ShadowMaterial({ opacity: 0.45, depthWrite: false, depthTest: false }),
+      // Drawn after all that is solid: what stands in front of it hides it.
+      new ShadowMaterial({ opacity: 0.45, depthWrite: false }),
     );
     this.#shadow.receiveShadow = true;
     this.#shadow.renderOrder = -2;

@@ -1,6 +1,7 @@
 import type { Position } from '../../src/survey/document';
 import { readContents } from '../../src/survey/contents';
 import { reshapeFeature } from '../../src/survey/edits/reshape-feature';
+import { Scratch } from '../../src/figures/scratch';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { sceneDrawer } from '../../src/map/overlays/compose';
 import { instants, sceneOf } from '../map/scene';
@@ -17,12 +18,14 @@ const dragged = 'spot3';
  * moments. First the figures alone, then figures and overlays, and beside them a naive way with Turf.
  */
 export function dragSpot(): void {
+  // As the page does: what is worked in is kept from one move to the next.
+  const scratch = new Scratch();
   let survey = busySurvey();
   const at = (i: number): Position => [-0.48 + 0.00003 * (i % 700), 51.473 + 0.001 * Math.sin(i)];
   const move = (i: number) => {
     survey = reshapeFeature(survey, dragged, { type: 'Point', coordinates: at(i) });
     return {
-      ...sceneOf(survey, dragged, (kind) => kind === 'arrival' || kind === 'departure'),
+      ...sceneOf(survey, dragged, (kind) => kind === 'arrival' || kind === 'departure', null, scratch),
       dragging: true,
     };
   };
@@ -42,7 +45,7 @@ export function dragSpot(): void {
   const drawBuilt = sceneDrawer();
   const hidden = measure(500, (i) => {
     built = reshapeFeature(built, dragged, { type: 'Point', coordinates: at(i) });
-    drawBuilt({ ...sceneOf(built, dragged, (kind) => kind !== 'circuit', ground), dragging: true });
+    drawBuilt({ ...sceneOf(built, dragged, (kind) => kind !== 'circuit', ground, scratch), dragging: true });
   });
   console.log(`  500 obstacles, terrain ${printed(hidden)} (budget 4 ms)`);
   console.log(`  ratio naive to ours   ${(turf.median / figures.median).toFixed(0)} x`);

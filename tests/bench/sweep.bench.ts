@@ -84,6 +84,7 @@ export function shortened(path: Path): Path {
     up: cut('up', 3),
     slope: cut('slope', 1),
     attitude: cut('attitude', 1),
+    bank: cut('bank', 1),
     height: cut('height', 1),
     share: cut('share', 1),
     speed: cut('speed', 1),
@@ -114,7 +115,13 @@ function ours(contents: Contents, paths: readonly Path[], terrain: ElevationGrid
   const outlook = outlookOf(contents, terrain);
   const from = process.cpuUsage().user;
   const cells = area.count * area.count;
-  const kernel = new Kernel({ paths, outlook, instants, middle: cellPosition(area, Math.floor(cells / 2)) });
+  const kernel = new Kernel({
+    paths,
+    outlook,
+    instants,
+    middle: cellPosition(area, Math.floor(cells / 2)),
+    everyInstant: true,
+  });
   let [worth, good] = [0, 0];
   for (let i = 0; i < cells; i++) {
     kernel.at(cellPosition(area, i), fieldElevation(contents) + 1.7);

@@ -122,6 +122,7 @@ describe('by keyboard alone', () => {
     await field('A').fill('2.30');
     await field('A').press('Enter');
     await page.getByLabel('Date at the airfield').fill('2026-03-29');
+    await page.keyboard.press('Enter');
     await page.getByText('The clocks skip 02:30 on this day; 03:30 is taken').waitFor();
   });
 });
@@ -146,8 +147,9 @@ describe('by touch on a phone', () => {
     const { x, y } = await pixelOf(page, deck);
     const { zoom } = await camera(page);
     await touch('touchStart', [x, y]);
-    await touch('touchMove', [x + 14, y + 10]);
+    // Held, until its figures come.
     await page.locator('.callout').waitFor();
+    await touch('touchMove', [x + 14, y + 10]);
     await touch('touchStart', [x + 14, y + 10], [x - 60, y - 60]);
     for (let i = 1; i <= 6; i++)
       await touch('touchMove', [x + 14 + 8 * i, y + 10 + 8 * i], [x - 60 - 8 * i, y - 60 - 8 * i]);
@@ -156,13 +158,70 @@ describe('by touch on a phone', () => {
     expect(await undo(page).isDisabled()).toBe(true);
   });
 
+  it('[B24] pans where a finger slides, selects where it taps, moves a spot that it holds or by its handle', async () => {
+    const slide = async ({ x, y }: { x: number; y: number }, dx: number, dy: number) => {
+      for (let i = 1; i <= 5; i++) await touch('touchMove', [x + (dx * i) / 5, y + (dy * i) / 5]);
+      await touch('touchEnd');
+    };
+    const latitude = () => page.locator('[data-ready="true"]').getAttribute('data-lat');
+    /** Undone again: cheaper than another page. */
+    const moved = async () => {
+      await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
+      await undo(page).tap();
+      await expect.poll(() => undo(page).isDisabled()).toBe(true);
+    };
+    const before = await latitude();
+    const at = await pixelOf(page, deck);
+    await touch('touchStart', [at.x, at.y]);
+    await slide(at, 20, -60);
+    await expect.poll(latitude).not.toBe(before);
+    expect(await undo(page).isDisabled()).toBe(true);
+
+    const tapped = await pixelOf(page, deck);
+    await page.touchscreen.tap(tapped.x, tapped.y);
+    await page.locator('.spot-line button').waitFor();
+    expect(await undo(page).isDisabled()).toBe(true);
+
+    await touch('touchStart', [tapped.x, tapped.y]);
+    // The figures at the finger say that the spot is held.
+    await page.locator('.callout').waitFor();
+    await slide(tapped, 30, -30);
+    await moved();
+
+    const box = await page.locator('.map-slot .handle').boundingBox();
+    const handle = { x: (box?.x ?? 0) + 22, y: (box?.y ?? 0) + 22 };
+    await touch('touchStart', [handle.x, handle.y]);
+    await slide(handle, -30, 20);
+    await moved();
+    await page.keyboard.press('Escape');
+    await page.locator('.spot-line button').waitFor({ state: 'detached' });
+  });
+
   it('[B128] a spot is placed at the cross, and read in one large line under the map', async () => {
     await button(page, 'Draw').tap();
     await button(page, 'Standing spot').tap();
+    // Before it is set, the cross says what one would have there.
+    const there = page.locator('.at-cross');
+    await expect.poll(() => there.innerText()).toMatch(/\d m, [a-z-]+ side of \d\d\/\d\d/);
+    expect(await there.innerText()).toMatch(/\d+ mm\s+at \d+ m\s.* mm f\/.*(fits|tight|too)[^]*A [a-z-]+/);
+    const said = await there.innerText();
+    const at = await pixelOf(page, deck);
+    for (const [type, by] of [
+      ['touchStart', 0],
+      ['touchMove', 30],
+      ['touchMove', 60],
+      ['touchEnd', 0],
+    ] as const)
+      await (type === 'touchEnd' ? touch(type) : touch(type, [at.x, at.y - by]));
+    await expect.poll(() => there.innerText()).not.toBe(said);
     await button(page, 'Place at the cross').tap();
     const line = page.locator('.spot-line button');
     await line.waitFor();
-    expect(await line.innerText()).toMatch(/^Spot 1\n/);
+    expect(await line.innerText()).toMatch(/^Spot 1\b/);
+    // What to wait for, with which lens, in which light and until when: without opening anything.
+    await expect.poll(() => line.innerText()).toMatch(/\d\d (arrival|departure)/);
+    expect(await line.innerText()).toMatch(/ mm f\/[\d.]+.*: \d+ mm, f\//);
+    await expect.poll(() => line.innerText()).toMatch(/A [a-z-]+.* until \d\d:\d\d/);
     const sizes = await line.evaluate((box) => {
       const main = getComputedStyle(box.querySelector('.main') as Element);
       return [Number.parseFloat(main.fontSize), Number(main.fontWeight), box.clientHeight];

@@ -82,19 +82,3 @@ describe('drawing and dragging', () => {
     expect(await undo(page).isDisabled()).toBe(true);
   });
 });
-
-describe('on a phone', () => {
-  it('[B24] drags by touch on a phone', async () => {
-    const { page, context } = await openPage({ width: 360, height: 740, touch: true });
-    const from = await pixelOf(page, deck);
-    const session = await context.newCDPSession(page);
-    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x: number, y: number) =>
-      session.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x, y }] });
-    await touch('touchStart', from.x, from.y);
-    for (let i = 1; i <= 5; i++) await touch('touchMove', from.x + 8 * i, from.y - 6 * i);
-    await callout(page).waitFor();
-    await touch('touchEnd', 0, 0);
-    await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
-    await context.close();
-  });
-});

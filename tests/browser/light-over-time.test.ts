@@ -59,10 +59,11 @@ describe('the light through the day', () => {
   it('[B222] a drag in the strip moves the moment in one step, and follows the row', async () => {
     const changes = await undo().isDisabled();
     expect(changes).toBe(true);
-    await drag('section[aria-label="Light today"] .field', [0.5, 0.1], [0.6, 0.1], [0.75, 0.1]);
+    // The strip shows the light part of the day, from first light at 03:48 to last at 21:50: 03:30 to 22:00.
+    await drag('section[aria-label="Light today"] .field', [0.5, 0.1], [0.6, 0.1], [14.5 / 18.5, 0.1]);
     await expect.poll(() => time('A')).toBe('18:00');
     await page.getByRole('button', { name: /^B \d/ }).click();
-    await drag('section[aria-label="Light today"] .field', [0.25, 0.1]);
+    await drag('section[aria-label="Light today"] .field', [2.5 / 18.5, 0.1]);
     await expect.poll(() => time('B')).toBe('06:00');
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');

@@ -29,6 +29,8 @@ export interface OpenOptions {
   readonly width?: number;
   readonly height?: number;
   readonly touch?: boolean;
+  /** What the device speaks. */
+  readonly locale?: string;
   /** False leaves the map out, for what does not depend on it: drawing in software takes most of a test's time. */
   readonly map?: boolean;
   /** For the viewfinder without the map; else as `map`. */
@@ -51,6 +53,7 @@ export async function openPage({
   width = 1280,
   height = 800,
   touch = false,
+  locale = 'en-GB',
   map = true,
   webgl = map,
   onRequest,
@@ -60,7 +63,7 @@ export async function openPage({
   ).newContext({
     viewport: { width, height },
     hasTouch: touch,
-    locale: 'en-GB',
+    locale,
     timezoneId: 'America/New_York',
     acceptDownloads: true,
     reducedMotion: 'reduce',

@@ -129,7 +129,8 @@ describe('passing a survey on', () => {
       .getByText(/too large for a link|too long for a QR code/)
       .waitFor();
     const contact = 'airfield office, main gate';
-    await dialog(page).getByText('2 in this survey').click();
+    // The deck's, the farm's, and the office of the field's rules.
+    await dialog(page).getByText('3 in this survey').click();
     expect(await dialog(page).getByText('Car park, top deck: contact').isVisible()).toBe(true);
     expect(await save()).not.toContain(contact);
     await dialog(page).getByRole('checkbox', { name: 'Contacts' }).check();

@@ -82,6 +82,25 @@ export function draw(wanted: Wanted): { readonly first: number; readonly later: 
   return { first, later: times[6] ?? NaN };
 }
 
+/** Draws, and tells how bright a box of the picture is, in shares of its sides: 0 to 255, the darkest and brightest px and the mean. */
+export function brightness(wanted: Wanted, left: number, top: number, right: number, bottom: number) {
+  const { width, height } = wanted;
+  const canvas = document.createElement('canvas');
+  Object.assign(canvas, { width, height });
+  drawer().draw(frame(wanted).picture, canvas);
+  const box = [left * width, top * height, (right - left) * width, (bottom - top) * height] as const;
+  const { data } = canvas.getContext('2d')?.getImageData(...box) ?? { data: new Uint8ClampedArray(0) };
+  const values = Array.from({ length: data.length / 4 }, (_, i) => {
+    const [r, g, b] = data.subarray(4 * i, 4 * i + 3);
+    return 0.3 * (r ?? 0) + 0.6 * (g ?? 0) + 0.1 * (b ?? 0);
+  });
+  return {
+    least: Math.min(...values),
+    most: Math.max(...values),
+    mean: values.reduce((sum, v) => sum + v, 0) / values.length,
+  };
+}
+
 export const cost = () => drawer().cost;
 export function dispose(): void {
   viewfinder?.dispose();

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { destination } from '../../src/figures/geometry/earth';
 import { bundled } from '../support/bundle';
 import { launchChromium } from '../support/chromium';
-import { feature, plainKit, plainSubject, spotFeature, surveyText } from '../support/contents';
+import { feature, plainKit, plainSubject, runwayFeature, spotFeature, surveyText } from '../support/contents';
 import type * as Tested from './viewfinder-page';
 import type { Wanted } from './viewfinder-page';
 
@@ -62,6 +62,11 @@ const subjects = [
   },
 ];
 
+const kit = {
+  ...plainKit,
+  lenses: [{ key: 'any', name: 'Any', shortest: 10, longest: 3000, widestAperture: 4 }],
+};
+
 /** A parked subject 250 m north of the spot, facing `heading`, with other things round it. */
 function parked(heading: number, ...others: readonly unknown[]): string {
   const middle = destination(spot, 0, 250);
@@ -69,10 +74,7 @@ function parked(heading: number, ...others: readonly unknown[]): string {
   const apron = feature('stand', 'apron', 'Polygon', [ring], { heading });
   return surveyText([spotFeature('s', spot, { ground: 0, eyeHeight: 2 }), apron, ...others], {
     subjects,
-    kit: {
-      ...plainKit,
-      lenses: [{ key: 'any', name: 'Any', shortest: 10, longest: 3000, widestAperture: 4 }],
-    },
+    kit,
   });
 }
 /** The same place passed in flight, rotor turning: `heading` as above. */
@@ -213,6 +215,54 @@ describe('the viewfinder agrees with the figures', () => {
     expect(day).toBeGreaterThan(2 * dusk);
     expect(dusk).toBeGreaterThan(2 * night);
     expect(day).toBeGreaterThan(await at('2026-06-21T13:00:00Z', 'heavy'));
+  });
+
+  test('[V80] grass with a low sun behind one is bright, against it dark', async () => {
+    // The morning's sun stands in the east-north-east, 15 degrees up.
+    const towards = (bearing: number) => {
+      const middle = destination(spot, bearing, 250);
+      const ring = [45, 135, 225, 315, 45].map((b) => destination(middle, b, 60));
+      const apron = feature('stand', 'apron', 'Polygon', [ring], { heading: bearing + 90 });
+      return surveyText([spotFeature('s', spot, { ground: 0, eyeHeight: 2 }), apron], { subjects, kit });
+    };
+    const grass = (survey: string) =>
+      page.evaluate(([w]) => tested.brightness(w, 0.3, 0.85, 0.7, 1), [
+        {
+          survey,
+          spot: 's',
+          path: 'stand',
+          at: morning,
+          subject: 'jet',
+          width: 300,
+          height: 200,
+        } satisfies Wanted,
+      ] as const);
+    const [behind, against] = [await grass(towards(250)), await grass(towards(70))];
+    expect(behind.mean).toBeGreaterThan(100);
+    expect(behind.mean).toBeGreaterThan(1.7 * against.mean);
+  });
+
+  test('[V81] through a wall one sees neither pavement nor paint nor a shadow: it is of one colour', async () => {
+    const runway = runwayFeature(
+      'behind',
+      destination(destination(spot, 0, 150), 270, 600),
+      destination(destination(spot, 0, 150), 90, 600),
+      [{ designator: '09' }, { designator: '27' }],
+      { width: 45 },
+    );
+    const survey = parked(270, wall(30, 6), runway);
+    const { least, most } = await page.evaluate(([w]) => tested.brightness(w, 0.05, 0.05, 0.95, 0.95), [
+      {
+        survey,
+        spot: 's',
+        path: 'stand',
+        at: afternoon,
+        subject: 'jet',
+        width: 300,
+        height: 200,
+      } satisfies Wanted,
+    ] as const);
+    expect(most - least).toBeLessThan(3);
   });
 
   test('[V7] giving it back frees what the graphics card held; another one can be opened after it', async () => {

@@ -8,6 +8,7 @@ import { surveyFromAirfield } from '../../src/imports/catalogue/survey-from-airf
 import { timeZoneAt } from '../../src/imports/time-zone';
 import { readContents } from '../../src/survey/contents';
 import { everyAirfield, realCatalogue, type WholeAirfield, type WholeCatalogue } from '../support/catalogue';
+import { thorough } from '../support/thorough';
 
 describe('the catalogue of the open data', () => {
   let whole: WholeCatalogue;
@@ -61,10 +62,11 @@ describe('the catalogue of the open data', () => {
     expect(first(text)).toMatchObject({ kind: 'large-airport', country });
   });
 
-  it('[C4] starts a survey of every airfield that opens without a problem', () => {
+  it('[C4] starts a survey of an airfield that opens without a problem: of every one in npm run thorough', () => {
     let id = 0;
     const wrong: string[] = [];
-    for (const airfield of airfields) {
+    const looked = thorough ? airfields : airfields.filter((_, i) => i % 8 === 0);
+    for (const airfield of looked) {
       const { survey, doubts } = surveyFromAirfield(airfield, () => `r${id++}`, 'UTC');
       const { problems, runways } = readContents(survey);
       if (problems.length > 0) wrong.push(`${airfield.name}: ${problems[0]?.reason ?? ''}`);

@@ -3,6 +3,8 @@ import { viewPoint } from '../../src/figures/frame/from-eye';
 import { cameraOn, poseAt } from '../../src/figures/frame/pose';
 import { sceneryRound } from '../../src/figures/frame/scenery';
 import { destination } from '../../src/figures/geometry/earth';
+import { outlookOf } from '../../src/figures/outlook';
+import { terrainOf } from '../../src/figures/sight/grounded';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { flown } from '../../src/ui/viewfinder/fly';
 import { contentsOf, feature, plainSubject, runwayFeature, spotFeature } from '../support/contents';
@@ -64,6 +66,30 @@ describe('what a viewfinder sees, as numbers', () => {
     const [fence] = blocks;
     expect(fence).toMatchObject({ id: 'fence', closed: false, looks: 'wires' });
     expect((fence?.top[0]?.[2] ?? 0) - (fence?.foot[0]?.[2] ?? 0)).toBeCloseTo(3, 3);
+  });
+
+  test('[F974] with terrain an obstacle and a taxi route stand where the figures have them, a runway where the survey states it', () => {
+    // Level ground, 12 m above the pavement that the survey states: as a coarse model may be.
+    const grid = {
+      columns: 60,
+      rows: 60,
+      west: a[0] - 0.03,
+      north: a[1] + 0.03,
+      stepLng: 0.001,
+      stepLat: 0.001,
+      heights: new Float32Array(3600).fill(462),
+    };
+    const terrain = terrainOf(contents, grid);
+    const { runways, taxiRoutes, blocks, ground } = sceneryRound(view, contents, 430, terrain);
+    expect(blocks[0]?.foot[0]?.[2]).toBeCloseTo(462 - 422, 2);
+    expect(taxiRoutes[0]?.left[0]?.[2]).toBeCloseTo(462 - 422, 1);
+    expect(runways[0]?.left[0]?.[2]).toBeCloseTo(430 - 422, 1);
+    // The spot's own ground is what it states, farther out the terrain's.
+    expect(ground.points[1]?.[2]).toBeCloseTo(-2, 3);
+    expect(ground.points[1 + 6 * ground.spokes]?.[2]).toBeCloseTo(462 - 422, 0);
+    // The same foot as the sight lines have it.
+    const { around } = outlookOf(contents, grid);
+    expect(around?.tops[0]?.edges[2]).toBeCloseTo(462 + 3, 2);
   });
 
   test('[F319] flying by takes as long as the aircraft does', () => {

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { MapPointer, PointerListener } from '../../src/map/map-surface';
-import { PointerFollower } from '../../src/map/pointer-follower';
+import type { MapPointer, PointerListener, Taken } from '../../src/map/map-surface';
+import { holdMs, PointerFollower } from '../../src/map/pointer-follower';
 import { SurfaceDouble } from './surface-double';
 
 /** An element at (100, 40) of the page that keeps pointers. */
@@ -21,7 +21,7 @@ const frame = () => {
   due.forEach((run) => run());
 };
 
-function following(takes: boolean) {
+function following(takes: Taken) {
   const said: string[] = [];
   const say = (what: string) => (pointer: MapPointer | null) => {
     said.push(pointer ? `${what} ${pointer.pixel.x},${pointer.pixel.y} ${pointer.kind}` : what);
@@ -31,6 +31,7 @@ function following(takes: boolean) {
       say('down')(pointer);
       return takes;
     },
+    held: say('held'),
     move: say('move'),
     up: say('up'),
     cancel: () => say('cancel')(null),
@@ -124,6 +125,58 @@ describe('following a pointer', () => {
     frame();
     expect(said).toEqual(['down 30,10 mouse', 'cancel']);
     expect(surface.pans).toBe(true);
+  });
+
+  describe('[U410] a finger that has to rest first', () => {
+    const touch = { pointerType: 'touch' };
+    beforeEach(() => void vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] }));
+    afterEach(() => vi.useRealTimers());
+
+    test('lifted before that, it was a tap', () => {
+      const { said, send } = following('if-held');
+      send('pointerdown', 130, 50, touch);
+      vi.advanceTimersByTime(holdMs - 1);
+      send('pointerup', 131, 50, touch);
+      vi.advanceTimersByTime(holdMs);
+      expect(said).toEqual(['down 30,10 touch', 'tap 31,10 touch']);
+    });
+
+    test('moved before that, it pans the map, however long it stays then', () => {
+      const { said, send, surface } = following('if-held');
+      send('pointerdown', 130, 50, touch);
+      send('pointermove', 160, 70, touch);
+      vi.advanceTimersByTime(2 * holdMs);
+      frame();
+      send('pointerup', 160, 70, touch);
+      expect(said).toEqual(['down 30,10 touch']);
+      expect(surface.pans).toBe(true);
+    });
+
+    test('at rest it takes what is there, and the map stays', () => {
+      const { said, send, surface, canvas } = following('if-held');
+      send('pointerdown', 130, 50, touch);
+      send('pointermove', 133, 52, touch);
+      expect(surface.pans).toBe(true);
+      vi.advanceTimersByTime(holdMs);
+      expect([surface.pans, canvas.captured]).toEqual([false, [1]]);
+      send('pointermove', 150, 60, touch);
+      send('pointerup', 150, 60, touch);
+      expect(said).toEqual(['down 30,10 touch', 'held 30,10 touch', 'move 50,20 touch', 'up 50,20 touch']);
+      expect(surface.pans).toBe(true);
+    });
+
+    test('a second finger, or the system, ends the waiting', () => {
+      for (const end of ['pointerdown', 'pointercancel']) {
+        const { said, send } = following('if-held');
+        send('pointerdown', 130, 50, touch);
+        send(end, 130, 50, {
+          ...touch,
+          ...(end === 'pointerdown' ? { pointerId: 2, isPrimary: false } : {}),
+        });
+        vi.advanceTimersByTime(2 * holdMs);
+        expect(said, end).toEqual(['down 30,10 touch']);
+      }
+    });
   });
 
   test("a mouse without a button hovers, until it leaves; the other buttons are the map library's", () => {

@@ -1,4 +1,5 @@
 import { litSide } from '../../src/figures/light/lit-side';
+import { Scratch } from '../../src/figures/scratch';
 import { allSpotFigures } from '../../src/figures/spot-figures';
 import { focalLengthsAlong } from '../../src/figures/spot/focal-lengths-along';
 import { outlookOf } from '../../src/figures/outlook';
@@ -19,10 +20,11 @@ export function sceneOf(
   selected: string | null = null,
   wanted: PathFilter = (kind, _runway, end) => (kind === 'arrival' || kind === 'departure') && end !== 1,
   terrain: ElevationGrid | null = null,
+  scratch: Scratch = new Scratch(),
 ): Scene {
   const contents = readContents(survey);
   const paths = pathsOf(contents, wanted);
-  const spots = allSpotFigures(contents, paths, instants, terrain).map(([a, b], i) => {
+  const spots = allSpotFigures(contents, paths, instants, terrain, scratch).map(([a, b], i) => {
     const spot = contents.spots[i];
     if (!spot || !a || !b) throw new Error('expected figures of both moments for each spot');
     return { spot, a, b };
@@ -32,8 +34,11 @@ export function sceneOf(
     contents,
     paths,
     spots,
+    visited: null,
     focalLengths: chosen ? paths.map((path, i) => focalLengthsAlong(path, chosen.a.paths[i])) : null,
     usableTo: outlookOf(contents, terrain).reach.usableTo,
+    grounded: outlookOf(contents, terrain),
+    rings: null,
     litSides: contents.runways.map((runway) => ({
       runway: runway.id,
       a: litSide(runway, instants[0]),

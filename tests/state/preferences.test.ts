@@ -7,8 +7,9 @@ const defaults = {
   bearings: 'three-digits',
   coordinates: 'decimal',
   clock: '24h',
-  dates: 'system',
+  dates: 'en-GB',
   look: 'system',
+  rings: 'headline',
   keys: 'on',
 };
 

@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { mapLayers } from '../../src/map/layers';
 import { inLook, palettes, paper, type Look } from '../../styles/map-style';
-import { darkColour, focalSteps, lightSteps, twilightColour } from '../../styles/ramps';
+import { darkColour, faded, fading, focalSteps, lightSteps, twilightColour } from '../../styles/ramps';
 
 const looks: readonly Look[] = ['day', 'night', 'contrast'];
 
@@ -95,6 +95,25 @@ describe('the looks', () => {
       const way = Math.sign((steps.at(-1) ?? 0) - (steps[0] ?? 0));
       for (const [i, step] of steps.entries())
         if (i > 0) expect(Math.sign(step - (steps[i - 1] ?? 0))).toBe(way);
+    }
+    // Good light stands out the more from the ground the better the picture is: in no look does the poorest shine.
+    const over = (colour: string) => {
+      const opaque = colour.length > 7 ? parseInt(colour.slice(7), 16) / 255 : 1;
+      const mix = [1, 3, 5].map((at) => {
+        const [c, ground] = [colour, p.page].map((hex) => parseInt(hex.slice(at, at + 2), 16)) as [
+          number,
+          number,
+        ];
+        return Math.round(c * opaque + ground * (1 - opaque));
+      });
+      return `#${mix.map((c) => c.toString(16).padStart(2, '0')).join('')}`;
+    };
+    for (const { to, colour } of lightSteps) {
+      const worths = (Object.keys(fading) as (keyof typeof fading)[]).map((w) =>
+        contrast(over(faded(colour, w)), p.page),
+      );
+      const [first, last] = [worths[0] ?? 0, worths.at(-1) ?? 0];
+      if (to <= 85) expect(first, colour).toBeGreaterThan(look === 'night' ? 2 * last : last);
     }
     // The words on the brightest data colour, and the hatching on the darkest ones.
     expect(contrast(tokens(look)['--on-data'] ?? '', lightSteps[0].colour)).toBeGreaterThanOrEqual(4.5);

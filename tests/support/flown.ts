@@ -1,12 +1,13 @@
 import { alongRunway } from '../../src/figures/geometry/along-runway';
 import { dot, earthCentred, frameAt, minus, positionOf, type Vec3 } from '../../src/figures/geometry/earth';
-import { pathsOf, type Path } from '../../src/figures/traffic/paths';
+import { everyPath } from '../../src/figures/traffic/every-path';
+import type { Path } from '../../src/figures/traffic/paths';
 import type { Contents } from '../../src/survey/contents';
 import type { Runway } from '../../src/survey/schema/runway';
 
 /** A path of the survey by the name that the figures print. */
 export function pathNamed(contents: Contents, name: string): Path {
-  const paths = pathsOf(contents, () => true);
+  const paths = everyPath(contents, () => true);
   const found = paths.find((p) => p.ref.path === name);
   if (!found) throw new Error(`expected ${name}, got ${paths.map((p) => p.ref.path).join(', ')}`);
   return found;
@@ -19,8 +20,9 @@ export interface Place {
   readonly offset: number;
   /** m above mean sea level of the centre. */
   readonly elevation: number;
-  /** Degrees: nose above the horizontal, and the climb of the path. */
+  /** Degrees: nose above the horizontal, right wing down, and the climb of the path. */
   readonly attitude: number;
+  readonly bank: number;
   readonly climb: number;
   /** Degrees from true north. */
   readonly track: number;
@@ -44,6 +46,7 @@ export function placesOf({ samples }: Path, runway: Runway): Place[] {
       offset: place.offset,
       elevation: dot(minus(centre, earthCentred(position, 0)), frame.up),
       attitude: degrees(samples.attitude[i] ?? NaN),
+      bank: degrees(samples.bank[i] ?? NaN),
       climb: degrees(Math.atan(samples.slope[i] ?? NaN)),
       track: (degrees(Math.atan2(dot(forward, frame.east), dot(forward, frame.north))) + 360) % 360,
       height: samples.height[i] ?? NaN,

@@ -19,10 +19,11 @@ export function writePhoto(
   folder: string,
   name: string,
   tags: Readonly<Record<string, string | number>>,
+  picture: Buffer = onePixel,
 ): string {
   const path = join(folder, name);
   mkdirSync(dirname(path), { recursive: true });
-  writeFileSync(path, onePixel);
+  writeFileSync(path, picture);
   if (Object.keys(tags).length > 0)
     execFileSync('exiftool', [
       '-q',

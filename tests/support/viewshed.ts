@@ -84,14 +84,14 @@ export function exactly(heights: Float32Array, i: number): boolean {
   return true;
 }
 
-/** Which cells' ground is in sight, by ours; 1 for seen. Cells count from the north-west. */
-export function ours(heights: Float32Array): Uint8Array {
+/** Which cells' ground is in sight, by ours; 1 for seen. Cells count from the north-west; of rows that are not asked for nothing is told. */
+export function ours(heights: Float32Array, isAsked: (cell: number) => boolean = () => true): Uint8Array {
   const [column, row] = eyeAt;
   const heightAt = groundOf(heights);
   const frame = frameAt([3, 47]);
   const highest = heights.reduce((most, height) => Math.max(most, height), -Infinity);
   // Half a cell, as `terrainIn` steps: so no crest between two cells is stepped over.
-  const terrain: Terrain = { frame, heightAt, step: cellM / 2, highest };
+  const terrain: Terrain = { frame, heightAt, ceilingAlong: () => highest, step: cellM / 2, highest };
   const around: Surroundings = {
     frame,
     sink,
@@ -108,6 +108,7 @@ export function ours(heights: Float32Array): Uint8Array {
   const seen = new Uint8Array(cells * cells);
   const points = new Float64Array(9 * cells);
   for (let r = 0; r < cells; r++) {
+    if (!isAsked(r * cells)) continue;
     for (let c = 0; c < cells; c++) {
       const [x, y, z] = [(c - column) * cellM, (row - r) * cellM, heights[r * cells + c] ?? NaN];
       for (let p = 0; p < 9; p += 3) {

@@ -49,7 +49,8 @@ describe.each(['sample-sites/tolverby.geojson', 'tests/files/sample-site/version
       expect(contents.taxiRoutes).toHaveLength(10);
       expect(contents.aprons.map((a) => a.heading)).toEqual([163.1, 343.1]);
       expect(contents.noGoAreas).toHaveLength(3);
-      expect(contents.obstacles.map((o) => o.sight)).toEqual(['solid', 'solid', 'leaf', 'mesh']);
+      const fixed = contents.obstacles.filter(({ standOn }) => !standOn);
+      expect(fixed.map((o) => o.sight)).toEqual(['solid', 'solid', 'leaf', 'mesh']);
     });
 
     test('says where it is, when, and which ends each wind uses; kit and subjects are the starters', () => {
@@ -155,3 +156,12 @@ function crosses(a: Position, b: Position, c: Position, d: Position): boolean {
     Math.sign((q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]));
   return side(a, b, c) !== side(a, b, d) && side(c, d, a) !== side(c, d, b);
 }
+
+describe('what else is flown at the sample', () => {
+  test('[F1056] a display line with its crowd and programme, passes to be chosen, and a helipad', () => {
+    const { contents } = opened(read('sample-sites/tolverby.geojson'));
+    expect(contents.displayLines.map((d) => [d.passes, d.programme.length])).toEqual([[[], 4]]);
+    expect(contents.crowdLines).toHaveLength(1);
+    expect(contents.helipads.map((pad) => pad.courses)).toEqual([[253, 73]]);
+  });
+});

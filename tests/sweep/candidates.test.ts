@@ -124,6 +124,21 @@ test('[S163] a field that forbids photography: nothing is proposed, and it is sa
   expect(none).toBe('forbidden-by-field');
 });
 
+test('[S197] outside the field’s hours no minute is good: its mornings only', () => {
+  const { candidates, plan } = proposed(
+    field([lane], { rules: { photography: 'allowed', hours: 'Mo-Su 06:00-12:00' } }),
+    { ...usual, side: 1500, step: 3600 },
+  );
+  expect(candidates.length).toBeGreaterThan(0);
+  // Berlin is two hours ahead in June.
+  const noon = Date.UTC(2026, 5, 21, 10);
+  for (const { goodMinutes, paths } of candidates) {
+    expect(goodMinutes).toBeLessThanOrEqual(5 * 60);
+    for (const { to } of paths) expect(to).toBeLessThanOrEqual(noon);
+  }
+  expect(plan.instants.some((instant) => instant >= noon)).toBe(true);
+});
+
 test('[S164] a day on which nothing is good proposes nothing: at night', () => {
   const night = { from: Date.UTC(2026, 11, 21, 22), to: Date.UTC(2026, 11, 22, 2) };
   expect(proposed(field([lane]), { ...usual, hours: night })).toMatchObject({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hourMarks, instantAtShare, laterInDay, shareOfDay } from '../../src/time/day-share';
+import { hourMarks, partOfDay, instantAtShare, laterInDay, shareOfDay } from '../../src/time/day-share';
 import { clockAt, dayOf, instantOf } from '../../src/time/local-time';
 
 const zone = 'Europe/Zurich';
@@ -49,4 +49,45 @@ it('marks the hours of the clock where they are, also over a change of the clock
   const marks = hourMarks('2026-10-25', zone, long, 6);
   expect(marks.map((m) => m.clock)).toEqual(['00:00', '06:00', '12:00', '18:00']);
   [0, 7 / 25, 13 / 25, 19 / 25].forEach((share, i) => expect(marks[i]?.share).toBeCloseTo(share, 12));
+});
+
+describe('[T20] the light part of a day', () => {
+  const at = (clock: string) => instantOf(plain, clock, zone);
+  const part = (stretches: readonly [string, string][], ...instants: string[]) => {
+    const days = stretches.map(([from, to]) => ({ from: at(from), to: at(to) }));
+    const { from, to } = partOfDay(day, days, instants.map(at));
+    return `${clockAt(from, zone)}-${clockAt(to, zone)}`;
+  };
+  it('goes out to the next half hours', () => {
+    expect(
+      part(
+        [
+          ['03:48', '12:00'],
+          ['12:00', '21:51'],
+        ],
+        '08:00',
+        '19:00',
+      ),
+    ).toBe('03:30-22:00');
+    expect(part([['04:00', '21:30']])).toBe('04:00-21:30');
+  });
+  it('goes as far as a moment of the night', () => {
+    expect(part([['03:48', '21:50']], '01:20', '19:00')).toBe('01:00-22:00');
+    expect(part([['03:48', '21:50']], '08:00', '23:40')).toBe('03:30-00:00');
+  });
+  it('is the whole day where no light comes, and no more than the day where it never goes', () => {
+    expect(part([])).toBe('00:00-00:00');
+    expect(partOfDay(day, [{ from: day.from - 3_600_000, to: day.to + 1 }], [])).toEqual(day);
+  });
+  it('has marks for its own hours only', () => {
+    const { from, to } = partOfDay(day, [{ from: at('03:48'), to: at('21:50') }], []);
+    expect(hourMarks(plain, zone, { from, to }, 3).map(({ clock }) => clock)).toEqual([
+      '06:00',
+      '09:00',
+      '12:00',
+      '15:00',
+      '18:00',
+      '21:00',
+    ]);
+  });
 });

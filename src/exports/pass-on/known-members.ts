@@ -16,15 +16,19 @@ const ofEvery = all('kind', 'name', 'notes', 'origin');
 
 const kindMembers: Readonly<Record<Kind, Readonly<Record<string, Known>>>> = {
   runway: {
-    ...all('width', 'surface', 'doubts'),
-    ends: all('designator', 'elevation', 'displaced', 'glide', 'crossingHeight', 'circuit', 'closed'),
+    ...all('width', 'surface', 'doubts', 'patterns'),
+    ends: all('designator', 'elevation', 'displaced', 'glide', 'crossingHeight', 'circuit', 'closed', 'flown'),
   },
   'standing-spot': { ...all('eyeHeight', 'ground'), access },
   'taxi-route': all('heading'),
   apron: all('heading'),
   'no-go': all('reason'),
   obstacle: all('height', 'base', 'sight', 'underside', 'width', 'leafMonths', 'heightFrom', 'standOn'),
-  'flight-path': all('heights', 'source', 'times'),
+  'flight-path': all('heights', 'source', 'times', 'turnBank'),
+  'display-line': all('passes', 'height', 'speed', 'programme'),
+  'crowd-line': {},
+  helipad: all('courses', 'elevation'),
+  'winch-run': {},
   'ground-use': all('use', 'access'),
   // A log goes or stays as a whole.
   'log-entry': {},
@@ -43,7 +47,7 @@ export const knownOfFeature = (kind: unknown): Known =>
 export const knownOfSurvey: Known = {
   ...all('version', 'sources', 'kit', 'kits', 'subjects', 'current', 'moments', 'sky', 'weather'),
   ...all('windRecord', 'flow', 'movements', 'plan', 'log'),
-  site: all('name', 'icao', 'elevation', 'timeZone', 'reference', 'frequencies'),
+  site: all('name', 'icao', 'military', 'elevation', 'timeZone', 'reference', 'frequencies'),
   rules: {
     ...all('photography', 'radio', 'ladders', 'tripods', 'office', 'phone', 'email', 'hours', 'notes'),
     ...all('checkedOn', 'source'),

@@ -1,8 +1,10 @@
 import type { Contents } from '../../survey/contents';
-import type { Access, Permission, StandingSpot } from '../../survey/schema/standing-spot';
+import type { Access, StandingSpot } from '../../survey/schema/standing-spot';
 import { dateAt } from '../../time/local-time';
+import { ruleDoubts, spotAccessDoubts } from './access-doubts';
+import { hoursAt } from './hours-at';
 import { openAt } from './open-spans';
-import { readOpeningHours } from './read-hours';
+import { statusOn } from './status-on';
 
 /** Whether one may stand at a spot at an instant, and all that speaks against it or makes it doubtful. */
 export interface MayStand {
@@ -27,34 +29,11 @@ export function mayStand(
 ): MayStand {
   const { access, position } = spot;
   const date = dateAt(instant, site.timeZone);
-  const doubts: string[] = [];
-  const stated = access.hours ?? rules.hours;
-  const hours = stated === null ? null : readOpeningHours(stated);
-  if (stated !== null && hours === null)
-    doubts.push(`Check hours: "${stated}" cannot be read, so it counts as open.`);
-  if (isOld(access.checkedOn, date))
-    doubts.push(`Access here was last checked on ${access.checkedOn}, over a year before.`);
-  if (isOld(rules.checkedOn, date))
-    doubts.push(`The field's rules were last checked on ${rules.checkedOn}, over a year before.`);
-  const { permission } = access;
-  if (permission?.answer === 'granted' && permission.until !== null && permission.until < date)
-    doubts.push(`The permission ends on ${permission.until}, before this day.`);
+  const { hours } = hoursAt(spot, rules);
   return {
-    status: permission ? answered(permission, date, access.status) : (access.status ?? 'unknown'),
+    status: statusOn(access, date),
     open: hours === null || openAt(hours, instant, { position, timeZone: site.timeZone }),
     fieldForbids: rules.photography === 'forbidden',
-    doubts,
+    doubts: [...spotAccessDoubts(spot, rules, date), ...ruleDoubts(rules, date)],
   };
 }
-
-/** Where the spot itself is forbidden, waiting or an expired permission does not open it. */
-function answered({ answer, from, until }: Permission, date: string, status: Access['status']) {
-  if (answer === 'refused') return 'forbidden';
-  const holds = answer === 'granted' && (from === null || from <= date) && (until === null || date <= until);
-  if (holds) return 'permitted';
-  return status === 'forbidden' ? 'forbidden' : 'ask';
-}
-
-/** Dates compare as text: the same day one year on is not yet over a year. */
-const isOld = (checked: string | null, date: string): boolean =>
-  checked !== null && `${Number(checked.slice(0, 4)) + 1}${checked.slice(4)}` < date;

@@ -1,9 +1,12 @@
 import type { Contents } from '../../survey/contents';
 import type { Problem } from '../../survey/problems';
+import { dateAt } from '../../time/local-time';
+import { ruleDoubts, spotAccessDoubts } from '../access/access-doubts';
 import { hasMagneticModel } from '../geometry/magnetic';
 import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
 import { heightDoubts } from './height-checks';
+import { militaryDoubts } from './military-check';
 import { momentDoubts } from './moment-doubts';
 import { placeProblems } from './place-checks';
 import { runwayDoubts } from './runway-checks';
@@ -23,7 +26,7 @@ export function problemsOf(
         'The World Magnetic Models at hand cover 2015 to 2029; magnetic bearings are those of the nearest day that they cover.',
       used: true,
     });
-  problems.push(...momentDoubts(contents, instant), ...heightDoubts(contents));
+  problems.push(...momentDoubts(contents, instant), ...heightDoubts(contents), ...militaryDoubts(contents));
   contents.runways.forEach((runway, i) => {
     const figures = runways[i];
     if (figures) problems.push(...runwayDoubts(runway, figures));
@@ -44,6 +47,12 @@ export function problemsOf(
       });
   });
   problems.push(...placeProblems(contents));
-  for (const spot of contents.spots) problems.push(...spotDoubts(spot, contents));
+  const date = dateAt(instant, contents.site.timeZone);
+  for (const reason of ruleDoubts(contents.rules, date)) problems.push({ id: null, reason, used: true });
+  for (const spot of contents.spots) {
+    problems.push(...spotDoubts(spot, contents));
+    for (const reason of spotAccessDoubts(spot, contents.rules, date))
+      problems.push({ id: spot.id, reason, used: true });
+  }
   return problems;
 }

@@ -8,7 +8,7 @@ import { alongRunway } from '../geometry/along-runway';
 import { wrap180 } from '../geometry/angles';
 import { frameAt, mapped } from '../geometry/earth';
 import { taxiHalfWidth } from '../practice';
-import { endName } from '../traffic/paths';
+import { endName } from '../traffic/end-name';
 
 /** Why nobody should stand at a spot: on a runway, a taxi route, an apron, or in a no-go area. */
 export function spotDoubts(spot: StandingSpot, contents: Contents): Problem[] {

@@ -1,6 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import type { LearnedEnd, LearnedSubject, LearnedWords } from '../../survey/edits/take-learned';
 import type { Subject } from '../../survey/schema/subject';
+import { bandToKeep } from './band-to-keep';
 import type { Flown, Learned } from './learn';
 
 export interface WhatToTake extends LearnedWords {
@@ -22,15 +23,24 @@ export function whatToTake(
   const only = landed('circuit').filter(
     (c) => !arrivals.some((a) => a.runway === c.runway && a.end === c.end),
   );
-  const ends = [...arrivals, ...only].map(endFrom);
+  const words = [...arrivals, ...only].map((f) => [f, endWords(f)] as const);
+  // What is flown at an end goes with it, be it a departure that tells nothing of its glide.
+  const ends = [...new Map(flown.map((f) => [`${f.runway} ${f.end}`, f])).values()].flatMap(
+    ({ runway, end }): LearnedEnd[] => {
+      const of = (f: Pick<Flown, 'runway' | 'end'>) => f.runway === runway && f.end === end;
+      const told = words.find(([f]) => of(f))?.[1] ?? { glide: null, crossingHeight: null };
+      const bands = flown.filter(of).flatMap((f) => bandToKeep(f) ?? []);
+      const empty = told.glide === null && told.crossingHeight === null && bands.length === 0;
+      return empty ? [] : [{ ref: { runway, end }, ...told, flown: bands }];
+    },
+  );
   const taken = subjectFrom(subject, flown);
   if (ends.length === 0 && !taken) return null;
   const overriding = subjects.filter((s) => s.approachAngle !== null || s.crossingHeight !== null);
-  return { ends, subject: taken, overriding: ends.length > 0 ? overriding : [] };
+  return { ends, subject: taken, overriding: words.length > 0 ? overriding : [] };
 }
 
-const endFrom = ({ runway, end, glide, wheels }: Flown): LearnedEnd => ({
-  ref: { runway, end },
+const endWords = ({ glide, wheels }: Flown): Pick<LearnedEnd, 'glide' | 'crossingHeight'> => ({
   glide: glide && within(glide.median, 1, 12, 2),
   crossingHeight: wheels && within(wheels.median, 0, 60, 1),
 });

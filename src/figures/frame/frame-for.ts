@@ -3,7 +3,7 @@ import { Memo } from '../../survey/memo';
 import type { Body, Lens } from '../../survey/schema/kit';
 import { isLeafy } from '../../survey/schema/sights';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
-import { along, positionOf, type Vec3 } from '../geometry/earth';
+import { along, minus, positionOf, type Vec3 } from '../geometry/earth';
 import { RAD } from '../geometry/angles';
 import { sunAt } from '../light/sun';
 import { skyWord } from '../optics/exposure';
@@ -12,12 +12,12 @@ import type { Pinned } from '../optics/settings';
 import { settingsCard, type SettingsCard } from '../optics/settings-card';
 import { inspectPath } from '../spot/inspect-path';
 import type { Outlook } from '../outlook';
-import { groundUnder } from '../sight/ground';
+import { groundUnderFlight } from '../sight/ground-under-aircraft';
 import { monthsInLeaf } from '../sight/surroundings';
 import { monthAt } from '../../time/local-time';
 import type { Path } from '../traffic/paths';
 import type { Sample } from '../types';
-import { placeFrom, viewPoint } from './from-eye';
+import { placeFrom, turned, viewPoint } from './from-eye';
 import { endsHidden, type EndsHidden } from './ends-hidden';
 import { cameraOn, poseAt } from './pose';
 import type { Picture } from './picture';
@@ -58,11 +58,22 @@ const held = (body: Body, { portrait }: Hold): Body =>
 const kept = new Memo<Scenery>();
 
 /** The scenery of a spot on ground at a height in m above mean sea level; built once until something of it changes. */
-export function sceneryOf(spot: StandingSpot, ground: number, contents: Contents, field: number): Scenery {
-  const { runways, aprons, taxiRoutes, obstacles } = contents;
+export function sceneryOf(
+  spot: StandingSpot,
+  ground: number,
+  contents: Contents,
+  { runways, fieldElevation, around }: Outlook,
+): Scenery {
+  const { aprons, taxiRoutes, obstacles } = contents;
+  const terrain = around?.terrain ?? null;
   kept.keepOnly(contents.spots);
-  return kept.get([spot, ground, runways, aprons, taxiRoutes, obstacles, field], () =>
-    sceneryRound(viewPoint(spot, ground), contents, field),
+  return kept.get([spot, ground, runways, aprons, taxiRoutes, obstacles, fieldElevation, terrain], () =>
+    sceneryRound(
+      viewPoint(spot, ground),
+      { runways, aprons, taxiRoutes, obstacles },
+      fieldElevation,
+      terrain,
+    ),
   );
 }
 
@@ -119,7 +130,7 @@ export function frameFor(
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
     ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant, scratch.lines),
     picture: {
-      scenery: sceneryOf(spot, ground, { ...contents, runways: outlook.runways }, outlook.fieldElevation),
+      scenery: sceneryOf(spot, ground, contents, outlook),
       subject,
       pose,
       camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part) }),
@@ -136,7 +147,7 @@ export function frameFor(
       gearDown: gearDown(path, at),
       arc: card.shown.propellerArc,
       bare: bareTrees(contents, instant),
-      groundBelow: groundBelow(path, at, outlook, view),
+      groundBelow: groundBelow(path, at, contents.subject.height, outlook, view),
     },
   };
 }
@@ -167,12 +178,18 @@ function gearDown({ samples, ref }: Path, at: number): boolean {
 function groundBelow(
   { samples }: Path,
   at: number,
-  outlook: Outlook,
+  height: number,
+  { runways, fieldElevation, around }: Outlook,
   view: ReturnType<typeof viewPoint>,
 ): number {
   const i = Math.round(at);
   const [x, y, z] = samples.centre.subarray(3 * i, 3 * i + 3) as unknown as Vec3;
+  // What its wheels are on.
+  if (samples.onGround[i] === 1) return turned(view, minus([x, y, z], view.point))[2] - height / 2;
   const position = positionOf([x, y, z]);
-  const { elevation } = groundUnder({ ground: null, position }, outlook.runways, outlook.fieldElevation);
-  return placeFrom(view, position, elevation)[2];
+  return placeFrom(
+    view,
+    position,
+    groundUnderFlight(position, runways, fieldElevation, around?.terrain ?? null),
+  )[2];
 }

@@ -38,14 +38,20 @@ export function poseAt(samples: PathSamples, at: number, view: ViewPoint): Pose 
     samples.headingKnown || away === 0
       ? unit(turned(view, mixed(samples.forward)))
       : [north / away, -east / away, 0];
-  const attitude = samples.attitude[from] as number;
-  const pitch = attitude + ((samples.attitude[to] as number) - attitude) * t;
-  const [c, s] = [Math.cos(pitch), Math.sin(pitch)];
+  const turn = (angles: Float64Array) => {
+    const a = angles[from] as number;
+    const angle = a + ((angles[to] as number) - a) * t;
+    return [Math.cos(angle), Math.sin(angle)] as const;
+  };
+  const [c, s] = turn(samples.attitude);
+  const [level, upright] = [cross(up, track), along(scaled(up, c), track, -s)];
+  // Banked about the nose: with the right wing down the left one rises, and the top leans to the right.
+  const [cosBank, sinBank] = turn(samples.bank);
   return {
     at: place,
     forward: along(scaled(track, c), up, s),
-    up: along(scaled(up, c), track, -s),
-    left: cross(up, track),
+    up: along(scaled(upright, cosBank), level, -sinBank),
+    left: along(scaled(level, cosBank), upright, sinBank),
     range,
     headingKnown: samples.headingKnown,
   };

@@ -6,6 +6,7 @@ import { sightOf } from '../../survey/schema/sights';
 import { RAD, wrap180 } from '../geometry/angles';
 import { destination, groundLine } from '../geometry/earth';
 import { groundUnder } from '../sight/ground';
+import type { Terrain } from '../sight/terrain';
 import { outlineOf } from '../sight/outline';
 import { endElevations, longestFlown } from '../traffic/runway-geometry';
 import { surfaceOf } from '../traffic/surface';
@@ -59,13 +60,18 @@ const stripStep = 100;
 /** m from a taxi route's line to the edge of its pavement: 23 m, code letter E's of ICAO Annex 14 (from memory). */
 const taxiHalf = 11.5;
 
-/** Everything on the ground round an eye; `field`: the field's elevation in m above mean sea level. */
+/**
+ * Everything on the ground round an eye, at the heights that the figures have it at; `field`: the field's elevation in m
+ * above mean sea level, `runways` with what the terrain says where they say nothing (`grounded`).
+ */
 export function sceneryRound(
   view: ViewPoint,
   { runways, aprons, taxiRoutes, obstacles }: Places,
   field: number,
+  terrain: Terrain | null = null,
 ): Scenery {
-  const groundAt = (position: Position) => groundUnder({ ground: null, position }, runways, field).elevation;
+  const groundAt = (position: Position) =>
+    groundUnder({ ground: null, position }, runways, field, terrain).elevation;
   const onGround = (position: Position, above = 0) => placeFrom(view, position, groundAt(position) + above);
   return {
     ground: groundRound(view, groundAt),

@@ -4,7 +4,7 @@ import { groundLine } from '../geometry/earth';
 import type { DueMovement } from '../movements/due-on';
 import { byWindAt, endsOf, type EndsByUse } from '../movements/ends-of';
 import { subjectOf } from '../movements/movement-figures';
-import { endName, endPath } from '../traffic/paths';
+import { endName, endPath } from '../traffic/end-name';
 import { findMovement } from './find-movement';
 import { findSpot } from './find-spot';
 import type { Frame } from './frame-time';

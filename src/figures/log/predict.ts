@@ -2,7 +2,7 @@ import type { Contents } from '../../survey/contents';
 import { outlookOf } from '../outlook';
 import type { ElevationGrid } from '../sight/terrain';
 import { spotFigures } from '../spot-figures';
-import { pathsOf } from '../traffic/paths';
+import { everyPath } from '../traffic/every-path';
 import type { Sample } from '../types';
 import type { Pass } from './find-passes';
 
@@ -17,7 +17,7 @@ export function predictPass(
   if (!spot || name === null) return instants.map(() => null);
   const subject = contents.subjects.find((s) => s.key === key) ?? contents.subject;
   const looked = { ...contents, subject };
-  const paths = pathsOf(looked, () => true, terrain).filter(({ ref }) => ref.path === name);
+  const paths = everyPath(looked, () => true, terrain).filter(({ ref }) => ref.path === name);
   return spotFigures(spot, paths, outlookOf(looked, terrain), instants).map(
     ({ paths: [path] }) => path?.best ?? null,
   );

@@ -1,6 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import { dateAt, minuteOfDay, monthAt, parseInstant } from '../../time/local-time';
 import { spreadOf } from '../flown/percentile';
+import { keeper } from './practice';
 
 export interface Taught {
   /** Days on which something was photographed from the spot. */
@@ -9,8 +10,7 @@ export interface Taught {
   readonly best: { readonly from: number; readonly to: number; readonly month: number | null } | null;
 }
 
-/** Rating from which a pass counts as a keeper, and keepers from which on they say when it is best. CP. */
-const keeper = 3;
+/** Keepers from which on they say when it is best. CP. */
 const leastKeepers = 3;
 /** Minutes to which hours are told. */
 const told = 10;

@@ -3,15 +3,17 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import type { Movement } from '../../survey/schema/movement';
 import type { EndRef } from '../../survey/schema/site';
 import type { Subject } from '../../survey/schema/subject';
+import { dateAt } from '../../time/local-time';
 import { verdictFor } from '../optics/verdict';
 import { mayStand } from '../access/may-stand';
-import { standingOf } from '../plan/standing';
+import { standingOf, type Standing } from '../plan/standing';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
 import { outlookOf } from '../outlook';
 import { stillViewsOf } from '../when/still-views';
 import { lensToTake } from '../summary/spot-summary';
-import { endName, pathsOf, type Path, type PathFilter } from '../traffic/paths';
+import { endName } from '../traffic/end-name';
+import { pathsOf, type Path, type PathFilter } from '../traffic/paths';
 import { typeNamed } from './find-types';
 import { endsOf, type EndFrom } from './ends-of';
 import type { Verdict } from '../types';
@@ -58,6 +60,7 @@ export class MovementLooks {
   readonly #terrain: ElevationGrid | null;
   readonly #views = new Map<string, StillView | null>();
   readonly #paths = new Map<string, Path | null>();
+  readonly #standings = new Map<string, Standing>();
   readonly #scratch = new Scratch();
 
   /** `inUse`: the ends chosen, for moments of which the survey tells no wind, or whose wind the ends do not follow. */
@@ -92,11 +95,16 @@ export class MovementLooks {
     };
   }
 
-  /** Nobody stands where it is shut at that time. */
-  #standing(spot: StandingSpot, instant: number) {
-    return mayStand(spot, this.#contents, instant).open
-      ? standingOf(spot, this.#contents, instant)
-      : 'nobody';
+  /** Nobody stands where it is shut at that time. What else counts is a matter of the date: asked once a spot and date. */
+  #standing(spot: StandingSpot, instant: number): Standing {
+    if (!mayStand(spot, this.#contents, instant).open) return 'nobody';
+    const key = `${spot.id} ${dateAt(instant, this.#contents.site.timeZone)}`;
+    let standing = this.#standings.get(key);
+    if (standing === undefined) {
+      standing = standingOf(spot, this.#contents, instant);
+      this.#standings.set(key, standing);
+    }
+    return standing;
   }
 
   #best(movement: Movement, subject: Subject, refs: readonly EndRef[], instant: number): BestPlace | null {

@@ -53,15 +53,32 @@ export interface SceneExposure {
   /** Stops taken off for the sky, and for the direction of the light. */
   readonly bySky: number;
   readonly byLight: number;
+  /** It was typed: floodlights, or a meter's word. */
+  readonly typed: boolean;
 }
 
-/** Exposure value at ISO 100 of a subject. `sunAltitude`: geometric, degrees. `sky`: a word, or the share of direct sun. */
-export function sceneExposure(sunAltitude: number, light: LightClass, sky: Sky | number): SceneExposure {
+/**
+ * Exposure value at ISO 100 under an illuminance in lux, by the incident-light calibration C = 250 lx s (ISO 2720):
+ * EV 0 is 2.5 lux, each doubling one more.
+ */
+export const evOfLux = (lux: number): number => Math.log2(lux / 2.5);
+
+/**
+ * Exposure value at ISO 100 of a subject. `sunAltitude`: geometric, degrees. `sky`: a word, or the share of direct sun.
+ * `typed`: one that goes before all that.
+ */
+export function sceneExposure(
+  sunAltitude: number,
+  light: LightClass,
+  sky: Sky | number,
+  typed: number | null = null,
+): SceneExposure {
+  if (typed !== null) return { ev100: typed, bySun: typed, bySky: 0, byLight: 0, typed: true };
   const bySun = clearSky(sunAltitude);
   const bySky = stopsBelowClear(sky);
   const direct = typeof sky === 'number' ? sky : directOf[sky];
   const byLight = direct >= shadowsFrom.direction ? (byDirection[light] ?? 0) : 0;
-  return { ev100: bySun - bySky - byLight, bySun, bySky, byLight };
+  return { ev100: bySun - bySky - byLight, bySun, bySky, byLight, typed: false };
 }
 
 function clearSky(altitude: number): number {

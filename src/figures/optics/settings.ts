@@ -41,6 +41,8 @@ export interface Pinned {
   readonly iso: number | null;
   /** A word, or the share of direct sun. */
   readonly sky: Sky | number;
+  /** Exposure value at ISO 100 of what lights the aircraft, as somebody has measured or typed it; the sun's otherwise. */
+  readonly ev100?: number | null;
   /** px of blur that pass for sharp. */
   readonly sharpWithin: number;
   readonly circleOfConfusion: number | null;
@@ -146,9 +148,10 @@ export function settingsFor(
   const before = depthAhead(subject, sample.aspect);
   const forDepth = apertureForDepth(focalLength, sample.slantRange, before, confusion);
   const slowest = rate === null ? null : slowestShutters(rate, focalLength, body, pinned.sharpWithin);
-  // Engines of an aircraft that stands still are off.
-  const blades = sample.speed === 0 ? null : bladeWish(subject);
-  const scene = sceneExposure(sunAltitude, sample.light, pinned.sky);
+  // Engines of an aircraft that stands are off; a helicopter at the hover stands in the air.
+  const hovers = subject.propulsion === 'rotor' && !sample.onGround;
+  const blades = sample.speed === 0 && !hovers ? null : bladeWish(subject);
+  const scene = sceneExposure(sunAltitude, sample.light, pinned.sky, pinned.ev100 ?? null);
 
   const startAperture = Math.max(startingAperture, widestAperture, forDepth ?? 0);
   const startShutter = blades?.shutter ?? Math.min(startingShutter, slowest?.panned ?? startingShutter);

@@ -5,7 +5,8 @@ import { RAD, wrap360, DEG } from '../geometry/angles';
 import { endGeometry } from '../traffic/runway-geometry';
 import type { DueMovement } from '../movements/due-on';
 import type { ElevationGrid } from '../sight/terrain';
-import { fieldElevation, pathsOf } from '../traffic/paths';
+import { everyPath } from '../traffic/every-path';
+import { fieldElevation } from '../traffic/paths';
 import { dayRows, rankedRows, type DayRow } from '../when/day-rows';
 import { flownPaths, type FlowSpan, type OtherFlow } from './flow-spans';
 import { dueOnPath } from './due';
@@ -37,7 +38,8 @@ export function moveTime(
   b: StandingSpot,
 ): MoveTime {
   const stated = plan.moves.find(({ between }) => between.includes(a.id) && between.includes(b.id));
-  return stated ? { minutes: stated.minutes, by: 'stated' } : estimatedMove(a.position, b.position, runways);
+  const estimate = estimatedMove(a.position, b.position, runways);
+  return stated ? { ...estimate, minutes: stated.minutes, by: 'stated' } : estimate;
 }
 
 /** Every spot through the day for all the flows that a plan may be made for: worked out once for all of them. */
@@ -49,7 +51,7 @@ export const planRows = (
 ): DayRow[] =>
   dayRows(
     contents,
-    pathsOf(contents, flownPaths(flows.map((flow) => ({ ...day, ...flow }))), terrain),
+    everyPath(contents, flownPaths(flows.map((flow) => ({ ...day, ...flow }))), terrain),
     day,
     terrain,
   );

@@ -27,16 +27,17 @@ const serves = (
   { arrivals, departures }: OtherFlow | FlowSpan,
   { kind, runway, end }: Pick<PathRef, 'kind' | 'runway' | 'end'>,
 ) => {
-  if (kind === 'arrival') return has(arrivals, runway, end);
+  if (kind === 'arrival' || kind === 'pattern') return has(arrivals, runway, end);
   if (kind === 'departure') return has(departures, runway, end);
-  return kind === 'flight-path';
+  if (kind === 'pass' && runway !== null) return has(arrivals, runway, end) || has(departures, runway, end);
+  return kind === 'flight-path' || kind === 'pass';
 };
 
 /** Whether a path is flown at an instant. */
 export const isFlown = (spans: readonly FlowSpan[], path: PathRef, instant: number): boolean =>
   spans.some((span) => span.from <= instant && instant < span.to && serves(span, path));
 
-/** The paths that are flown in any of the spans: arrivals and departures of their ends, and flight paths. */
+/** The paths that are flown in any of the spans: arrivals, departures and what else belongs to their ends, and what belongs to none. */
 export const flownPaths =
   (spans: readonly FlowSpan[]): PathFilter =>
   (kind, runway, end) =>

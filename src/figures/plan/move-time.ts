@@ -7,6 +7,8 @@ import { detour, driveFrom, drivingSpeed, parkingMinutes, roundRunwayEnd, walkin
 export interface MoveTime {
   readonly minutes: number;
   readonly by: 'foot' | 'car' | 'stated';
+  /** m of the way, to 10 m: an estimate as well. */
+  readonly metres: number;
 }
 
 type Point = readonly [x: number, y: number];
@@ -29,7 +31,7 @@ export function estimatedMove(a: Position, b: Position, runways: readonly Runway
   way *= detour;
   const by = way < driveFrom ? 'foot' : 'car';
   const minutes = by === 'foot' ? way / walkingSpeed / 60 : way / drivingSpeed / 60 + parkingMinutes;
-  return { minutes: Math.max(1, Math.round(minutes)), by };
+  return { minutes: Math.max(1, Math.round(minutes)), by, metres: Math.round(way / 10) * 10 };
 }
 
 const apart = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]);

@@ -1,7 +1,9 @@
 import type { Contents } from '../../survey/contents';
+import type { Position } from '../../survey/document';
 import type { ChosenWindow } from '../../survey/schema/plan';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { parseInstant } from '../../time/local-time';
+import { positionOf } from '../geometry/earth';
 import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
 import { framed } from '../frame/frame-for';
@@ -13,7 +15,7 @@ import type { Path } from '../traffic/paths';
 import type { Verdict } from '../types';
 import { outlookOf, type Outlook } from '../outlook';
 import { stillViewsOf } from '../when/still-views';
-import { pathsOf } from '../traffic/paths';
+import { everyPath } from '../traffic/every-path';
 import { readRow, type RowReading } from '../when/light-row';
 
 /** A chosen window with what is at it now: the spot or path may have been changed since. */
@@ -27,17 +29,25 @@ export interface TakenAlong {
   readonly pathName: string;
   /** The best picture in the middle of it; null without spot or path. */
   readonly reading: RowReading | null;
+  /** Where the aircraft is then. */
+  readonly at: Position | null;
   /** The lens to take for it, and what to set; null without a lens. */
   readonly lens: Verdict | null;
   readonly settings: SettingsCard | null;
 }
 
-/** The windows of the plan in order of time; what is no stretch of time is passed over. */
-export function takenAlong(contents: Contents, terrain: ElevationGrid | null = null): TakenAlong[] {
-  const paths = pathsOf(contents, () => true, terrain);
+/**
+ * Windows in order of time, those of the plan unless others are given; what is no stretch of time is passed over.
+ */
+export function takenAlong(
+  contents: Contents,
+  terrain: ElevationGrid | null = null,
+  windows: readonly ChosenWindow[] = contents.plan.chosen,
+): TakenAlong[] {
+  const paths = everyPath(contents, () => true, terrain);
   const outlook = outlookOf(contents, terrain);
   const scratch = new Scratch();
-  return contents.plan.chosen
+  return windows
     .flatMap((chosen): TakenAlong[] => {
       const [from, to] = [parseInstant(chosen.from), parseInstant(chosen.to)];
       if (from === null || to === null || to <= from) return [];
@@ -51,9 +61,15 @@ export function takenAlong(contents: Contents, terrain: ElevationGrid | null = n
         spot && path && reading && lens
           ? settingsFor(contents, outlook, spot, path, reading, lens, middle, scratch)
           : null;
-      return [{ chosen, from, to, spot, pathName: path?.name ?? chosen.path, reading, lens, settings }];
+      const at = path && reading ? placeOf(path, reading.sample) : null;
+      return [{ chosen, from, to, spot, pathName: path?.name ?? chosen.path, reading, at, lens, settings }];
     })
     .sort((a, b) => a.from - b.from);
+}
+
+function placeOf({ samples: { centre } }: Path, sample: number): Position {
+  const [x = NaN, y = NaN, z = NaN] = centre.subarray(3 * sample, 3 * sample + 3);
+  return positionOf([x, y, z]);
 }
 
 function lensFor({ focalLength }: RowReading, { kit, body }: Contents): Verdict | null {

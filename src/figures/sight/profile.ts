@@ -4,7 +4,8 @@ import { frameAt, mapped } from '../geometry/earth';
 import type { Outlook } from '../outlook';
 import type { Path } from '../traffic/paths';
 import { sinkPerSquareMetre } from './curvature';
-import { groundAt, groundUnder } from './ground';
+import { groundUnder } from './ground';
+import { groundUnderAircraft } from './ground-under-aircraft';
 import { seasons, targetsAlong } from './spot-sight';
 import { blocks, open, type Surroundings } from './surroundings';
 import { isWithin, perEdge } from './top-edges';
@@ -90,9 +91,17 @@ export function sightProfile(
     return Number.isNaN(height) ? null : height;
   };
   // Without terrain the ground is drawn straight from the spot's to that under the aircraft.
-  const there = groundAtTarget(path, i, outlook) ?? under.elevation;
+  const there = groundUnderAircraft(path, i, centre, outlook);
   const flat = (s: number) => under.elevation + (there - under.elevation) * (distance > 0 ? s / distance : 0);
-  const ground = along.map((s) => ({ at: s, height: atFoot(s) ?? flat(s) }));
+  // At either end the figures' own ground counts, which the terrain need not agree with: what a spot or a runway states.
+  const reach = terrain ? Math.min(terrain.step, distance / 2) : 0;
+  const joined = (s: number): number => {
+    const [from, own] = s < reach ? [reach, under.elevation] : [distance - reach, there];
+    const away = s < reach ? reach - s : s - from;
+    const edge = atFoot(from) ?? flat(from);
+    return away <= 0 ? (atFoot(s) ?? flat(s)) : edge + ((own - edge) * away) / reach;
+  };
+  const ground = along.map((s) => ({ at: s, height: joined(s) }));
   const does = seasons(around, outlook.timeZone, [instant])[0]?.does ?? new Uint8Array(0);
   const obstacles = metBy(around, does, x, y, dx, dy, eye, (o, s) => o.base ?? atFoot(s) ?? flat(s));
 
@@ -146,19 +155,6 @@ const fromOf = ({ foot, underside }: OnTheLine): number => (underside > foot ? u
 /** m above mean sea level of the line between two heights, `s` m out: lower between them by what the earth bulges. */
 const rayAt = (eye: number, end: number, distance: number, sink: number, s: number): number =>
   distance > 0 ? eye + ((end - eye) * s) / distance - sink * s * (distance - s) : eye;
-
-/** The pavement under an aircraft that flies along a runway; null where nobody knows. */
-function groundAtTarget(path: Path, i: number, { around, runways, fieldElevation }: Outlook): number | null {
-  const runway = runways.find((r) => r.id === path.ref.runway);
-  if (!runway) return null;
-  const station = path.samples.station[i] as number;
-  return groundAt(
-    runway.line[station > 0 ? (path.ref.end ?? 0) : 0],
-    runways,
-    fieldElevation,
-    around?.terrain ?? null,
-  ).elevation;
-}
 
 /** The obstacles on the line from (`x`, `y`) over (`dx`, `dy`), the nearest first. */
 function metBy(

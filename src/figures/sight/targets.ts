@@ -16,14 +16,14 @@ export interface Targets {
 const kept = new Memo<Targets>();
 
 /**
- * Wheels (0, 0, -H/2), centre and fin tip (-0.45 L, 0, H/2) of a subject, turned to track and nose attitude (design,
- * section 3). `length` and `height` in m.
+ * Wheels (0, 0, -H/2), centre and fin tip (-0.45 L, 0, H/2) of a subject, turned to track, nose attitude and bank
+ * (design, section 3). `length` and `height` in m.
  */
 export const targetsOf = (samples: PathSamples, length: number, height: number, frame: Frame): Targets =>
   kept.get([samples, length, height, frame], () => targetsAlong(samples, length, height, frame));
 
 function targetsAlong(samples: PathSamples, length: number, height: number, frame: Frame): Targets {
-  const { count, centre, forward, attitude, headingKnown } = samples;
+  const { count, centre, forward, attitude, bank, headingKnown } = samples;
   // Facing nobody knows where, it has its fin over its middle.
   const finBack = headingKnown ? 0.45 * length : 0;
   const points = new Float64Array(3 * pointsOfAircraft * count);
@@ -34,12 +34,14 @@ function targetsAlong(samples: PathSamples, length: number, height: number, fram
     const [e, n] = [dot(ahead, frame.east), dot(ahead, frame.north)];
     const level = Math.hypot(e, n) || 1;
     const [sin, cos] = [Math.sin(attitude[i] as number), Math.cos(attitude[i] as number)];
-    // m ahead of and above the centre, in the vertical plane of the track.
-    const wheels = [(height / 2) * sin, (-height / 2) * cos] as const;
-    const fin = [-finBack * cos - wheels[0], -finBack * sin - wheels[1]] as const;
-    [wheels, [0, 0] as const, fin].forEach(([forwards, upwards], p) => {
+    const [sinBank, cosBank] = [Math.sin(bank[i] as number), Math.cos(bank[i] as number)];
+    // m ahead of, left of and above the centre. With the right wing down the top leans to the right.
+    const half = height / 2;
+    const wheels = [half * cosBank * sin, half * sinBank, -half * cosBank * cos] as const;
+    const fin = [-finBack * cos - wheels[0], -wheels[1], -finBack * sin - wheels[2]] as const;
+    [wheels, [0, 0, 0] as const, fin].forEach(([forwards, left, upwards], p) => {
       points.set(
-        [x + (forwards * e) / level, y + (forwards * n) / level, z + upwards],
+        [x + (forwards * e - left * n) / level, y + (forwards * n + left * e) / level, z + upwards],
         3 * (pointsOfAircraft * i + p),
       );
     });

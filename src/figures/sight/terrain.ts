@@ -2,6 +2,7 @@ import { DEG, RAD, wrap180 } from '../geometry/angles';
 import { mapped, type Frame } from '../geometry/earth';
 import type { Position } from '../../survey/document';
 import { Memo } from '../../survey/memo';
+import { Ceilings } from './ceilings';
 
 /** Sampled heights of the ground on longitude and latitude, rows from north to south, as elevation files hold them. */
 export interface ElevationGrid {
@@ -20,6 +21,8 @@ export interface ElevationGrid {
 /** The ground, as sight lines see it. East and north in m in the site frame; NaN where it is not known. */
 export interface Ground {
   heightAt(east: number, north: number): number;
+  /** m above mean sea level that nothing of the ground between two places is above, along the line from one to the other. */
+  ceilingAlong(east0: number, north0: number, east1: number, north1: number): number;
   /** m between samples along a sight line that lose nothing of the ground. */
   readonly step: number;
   /** m above mean sea level that nothing of the ground is above. */
@@ -51,9 +54,11 @@ function gridIn(grid: ElevationGrid, frame: Frame): Terrain {
   const middleColumn = wrap180(lng - grid.west) / stepLng;
   const middleRow = (grid.north - lat) / stepLat;
 
+  const columnAt = (east: number, north: number) => middleColumn + east * perEast * (1 + spread * north);
+  const rowAt = (east: number, north: number) => middleRow - (north + bend * east * east) * perNorth;
   const heightAt = (east: number, north: number): number => {
-    const x = middleColumn + east * perEast * (1 + spread * north);
-    const y = middleRow - (north + bend * east * east) * perNorth;
+    const x = columnAt(east, north);
+    const y = rowAt(east, north);
     // Half a step round the outermost samples still belongs to the grid.
     if (!(x >= -0.5 && y >= -0.5 && x <= columns - 0.5 && y <= rows - 0.5)) return NaN;
     const column = x <= 0 ? 0 : x >= columns - 1 ? Math.max(0, columns - 2) : Math.floor(x);
@@ -70,11 +75,20 @@ function gridIn(grid: ElevationGrid, frame: Frame): Terrain {
     const height = (a + (b - a) * u) * (1 - v) + (c + (d - c) * u) * v;
     return height === height ? height : ofTheKnown(a, b, c, d, u, v);
   };
+  let ceilings: Ceilings | null = null;
   let highest = -Infinity;
   for (const height of heights) if (height > highest) highest = height;
   return {
     frame,
     heightAt,
+    // Made when first asked for. A line is as good as straight on the grid: it bends by less than the sample by which they are widened.
+    ceilingAlong: (east0, north0, east1, north1) =>
+      (ceilings ??= new Ceilings(columns, rows, heights)).between(
+        columnAt(east0, north0),
+        rowAt(east0, north0),
+        columnAt(east1, north1),
+        rowAt(east1, north1),
+      ),
     highest,
     // Half a cell: no crest between two samples is stepped over.
     step: Math.max(1, Math.min((meridianRadius * stepLat) / DEG, 1 / perEast) / 2),

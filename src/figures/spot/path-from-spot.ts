@@ -1,4 +1,4 @@
-import { bestIndex, passIndex } from '../best-in-view';
+import { bestIndex, passIndex, scoreAt } from '../best-in-view';
 import { glareAt } from '../glare-on-view';
 import type { SunThere } from '../light/sun-there';
 import { lightAngleAt } from '../light-on-view';
@@ -45,6 +45,7 @@ export function pathFromSpot(
       run.lightAngles.push(lightAngleAt(view, i, sun));
       run.glare.push(glare);
       run.focalLengths.push(view.focalAt(i));
+      run.totals.push(scoreAt(view, i, sun, outlook.reach).total);
       const mesh = way.throughAt(i);
       if (mesh !== null) through.add(mesh);
     }
@@ -72,4 +73,5 @@ const emptyRun = (from: number) => ({
   lightAngles: [] as number[],
   glare: [] as boolean[],
   focalLengths: [] as number[],
+  totals: [] as number[],
 });

@@ -18,15 +18,18 @@ export interface SpotSummary {
   readonly leading: PathSummary | null;
 }
 
-/** What a spot is good for, out of its figures at two moments (the same spot, the same paths). */
-export function spotSummary(a: SpotFigures, b: SpotFigures): SpotSummary {
+/**
+ * What a spot is good for, out of its figures at two moments (the same spot, the same paths). `passedOver`: paths that lead
+ * nowhere now, such as recorded flights to an end that is not in use.
+ */
+export function spotSummary(a: SpotFigures, b: SpotFigures, passedOver?: ReadonlySet<string>): SpotSummary {
   const paths = a.paths.map((path, i) => {
     const other = b.paths[i];
     if (other?.ref.path !== path.ref.path)
       throw new Error(`expected ${path.ref.path} at both moments, got ${other?.ref.path ?? 'nothing'}`);
     return { ref: path.ref, a: path, b: other, focalRange: focalRangeOf(path) };
   });
-  return { paths, leading: leadingOf(paths) };
+  return { paths, leading: paths[leadingIndex(a.paths, passedOver)] ?? null };
 }
 
 function focalRangeOf({ sector }: PathFromSpot): PathSummary['focalRange'] {
@@ -41,13 +44,17 @@ export const headlineOf = ({ pass, best }: Pick<PathFromSpot, 'pass' | 'best'>):
 export const betterElsewhere = ({ pass, best }: Pick<PathFromSpot, 'pass' | 'best'>): Sample | null =>
   pass && best.score.total > pass.score.total && best.station !== pass.station ? best : null;
 
-/** By the score of the headline, at night (all equal) by the least slant range, as the headline itself. */
-function leadingOf(paths: readonly PathSummary[]): PathSummary | null {
-  let leading: PathSummary | null = null;
-  for (const path of paths) {
-    if (!path.focalRange) continue;
-    if (!leading || isBetter(headlineOf(path.a), headlineOf(leading.a))) leading = path;
-  }
+/**
+ * Which of a spot's paths to wait at, -1 where none is within reach: by the score of the headline, at night (all equal)
+ * by the least slant range, as the headline itself. `passedOver` (PathRef.path) never leads.
+ */
+export function leadingIndex(paths: readonly PathFromSpot[], passedOver?: ReadonlySet<string>): number {
+  let leading = -1;
+  paths.forEach((path, i) => {
+    if (path.sector.runs.length === 0 || passedOver?.has(path.ref.path)) return;
+    const best = paths[leading];
+    if (!best || isBetter(headlineOf(path), headlineOf(best))) leading = i;
+  });
   return leading;
 }
 

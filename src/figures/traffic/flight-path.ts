@@ -2,7 +2,7 @@ import type { Position } from '../../survey/document';
 import type { FlightPath } from '../../survey/schema/places';
 import type { Subject } from '../../survey/schema/subject';
 import { earthCentred, frameAt, groundLine, minus, placed, mapped, type Vec3 } from '../geometry/earth';
-import { noseAttitude } from '../practice';
+import { noseAttitudeOf } from './nose-attitude';
 import { recordedSpeeds } from './recorded-speeds';
 import { levelled, sampled, stationsBetween, type PathSamples, type SampleState } from './samples';
 
@@ -22,10 +22,7 @@ export function flightPathSamples(path: FlightPath, subject: Subject, datum: num
   // How fast a drawn path is flown is the subject's word, a recorded one its own: without times nobody knows.
   const speeds = path.source === 'drawn' ? null : recordedSpeeds(path.line, path.times ?? []);
   return courseSamples(course, datum, (slope, leg) => ({
-    attitude:
-      slope > 0
-        ? (subject.climbAttitude ?? noseAttitude.climb)
-        : (subject.approachAttitude ?? noseAttitude.approach),
+    attitude: noseAttitudeOf(subject, slope),
     onGround: false,
     speed: speeds ? (speeds[leg] ?? NaN) : slope > 0 ? subject.climbSpeed : subject.approachSpeed,
   }));

@@ -5,7 +5,7 @@ import { RAD } from '../geometry/angles';
 import { frameAt, groundLine, placed } from '../geometry/earth';
 import { inPieces } from '../geometry/in-pieces';
 import { middleOf } from '../geometry/middle-of';
-import { noseAttitude, taxiSpeed } from '../practice';
+import { hover, noseAttitude, taxiSpeed } from '../practice';
 import { groundAt } from '../sight/ground';
 import type { Terrain } from '../sight/terrain';
 import { courseSamples } from './flight-path';
@@ -16,7 +16,7 @@ import { axesAt, sampled, type PathSamples } from './samples';
 const groundStep = 20;
 
 /**
- * An aircraft rolling along a taxi route, in the order of its positions or the other way round; stations from where
+ * An aircraft rolling, or a helicopter hovering, along a taxi route, in the order of its positions or the other way round; stations from where
  * it begins. Null for a route without length, or far too long to be one. `field`: m above mean sea level.
  */
 export function taxiSamples(
@@ -34,13 +34,14 @@ export function taxiSamples(
   if (length > longestFlown) return null;
   // The ground between two vertices is the terrain's too, and wheels are on it.
   const way = terrain ? inPieces(drawn, terrain.frame, groundStep) : drawn;
-  const heights = way.map(
-    (position) => groundAt(position, runways, field, terrain).elevation + subject.height / 2,
-  );
+  // A helicopter has skids rather than wheels more often than not: it hovers along.
+  const hovers = subject.propulsion === 'rotor';
+  const lift = subject.height / 2 + (hovers ? hover.taxiHeight : 0);
+  const heights = way.map((position) => groundAt(position, runways, field, terrain).elevation + lift);
   return courseSamples({ line: way, heights }, field, () => ({
     attitude: noseAttitude.ground,
-    speed: Math.min(taxiSpeed, subject.approachSpeed),
-    onGround: true,
+    speed: Math.min(hovers ? hover.taxiSpeed : taxiSpeed, subject.approachSpeed),
+    onGround: !hovers,
   }));
 }
 

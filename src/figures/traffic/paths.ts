@@ -14,6 +14,7 @@ import { circuitSamples } from './circuit';
 import { departureSamples } from './departure';
 import { flightPathSamples } from './flight-path';
 import { parkedSamples, taxiSamples } from './on-the-ground';
+import { endName, endPath } from './end-name';
 import { endGeometry } from './runway-geometry';
 import type { PathSamples } from './samples';
 
@@ -27,6 +28,15 @@ export interface Path {
 
 export const runwayPathKinds = ['arrival', 'departure', 'circuit'] as const;
 type RunwayPathKind = (typeof runwayPathKinds)[number];
+
+/** Builds what else is flown, for `pathsOf`: see `otherPaths`. */
+export type OtherPaths = (
+  contents: Contents,
+  wanted: PathFilter,
+  elevation: number,
+  terrain: Terrain | null,
+) => readonly Path[];
+const noOthers: OtherPaths = () => [];
 
 /** Which paths somebody wants; runway and end are null for those that belong to none. */
 export type PathFilter = (kind: PathKind, runway: string | null, end: EndIndex | null) => boolean;
@@ -62,16 +72,6 @@ const runwayPath = (
     const samples = build[kind](geometry, subject);
     return [{ ref: runwayRef(runway, end, kind), name: `${endName(runway, end)} ${kind}`, samples }];
   });
-
-/** An end's designator as people say it, or which end it is when it has none. */
-export const endName = (runway: Runway, end: EndIndex): string =>
-  runway.ends[end].designator || `end ${end + 1}`;
-
-/** "<runway id>/<designator>"; two ends of one designator get #0 and #1 behind it. */
-export function endPath(runway: Runway, end: EndIndex): string {
-  const [a, b] = [runway.ends[0].designator, runway.ends[1].designator];
-  return `${runway.id}/${a === b ? `${a}#${end}` : runway.ends[end].designator}`;
-}
 
 function runwayRef(runway: Runway, end: EndIndex, kind: RunwayPathKind): PathRef {
   return { path: `${endPath(runway, end)}/${kind}`, kind, runway: runway.id, end };
@@ -133,6 +133,10 @@ const parkedPath = (
  */
 export const mostRecordedPaths = 300;
 
+/** Whether a path is flown by its waypoints, rounded by bank and speed: `otherPaths` builds it. */
+export const isRounded = ({ source, turnBank }: FlightPath): boolean =>
+  source === 'drawn' && turnBank !== null;
+
 /** The drawn paths, and the first of the recorded ones. */
 export function lookedAt(flights: readonly FlightPath[]): readonly FlightPath[] {
   let recorded = 0;
@@ -141,9 +145,15 @@ export function lookedAt(flights: readonly FlightPath[]): readonly FlightPath[] 
 
 /**
  * The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths,
- * the taxi routes both ways, the aprons. `grid`: the terrain, which what states no height lies on.
+ * the taxi routes both ways, the aprons. `grid`: the terrain, which what states no height lies on. `others` builds what else is
+ * flown, behind them: few surveys have such, so the page loads it when one does. Who has no page to start asks `everyPath`.
  */
-export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGrid | null = null): Path[] {
+export function pathsOf(
+  survey: Contents,
+  wanted: PathFilter,
+  grid: ElevationGrid | null = null,
+  others: OtherPaths = noOthers,
+): Path[] {
   const contents = grounded(survey, grid);
   const elevation = fieldElevation(contents);
   const paths: Path[] = [];
@@ -157,7 +167,7 @@ export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGri
     }
   }
   for (const flight of lookedAt(contents.flightPaths)) {
-    if (!wanted('flight-path', null, null)) continue;
+    if (isRounded(flight) || !wanted('flight-path', null, null)) continue;
     paths.push(...flightPath(flight, contents.subject, elevation));
   }
   const { subject, runways } = contents;
@@ -168,6 +178,7 @@ export function pathsOf(survey: Contents, wanted: PathFilter, grid: ElevationGri
   if (wanted('parked', null, null))
     for (const apron of contents.aprons)
       paths.push(...parkedPath(apron, subject, runways, elevation, terrain));
+  paths.push(...others(contents, wanted, elevation, terrain));
   kept.keepOnly([...runways, ...contents.flightPaths, ...contents.taxiRoutes, ...contents.aprons]);
   return paths;
 }

@@ -2,6 +2,7 @@ import type { EndIndex, Runway } from '../../survey/schema/runway';
 import { shortestRunway } from '../geometry/along-runway';
 import { RAD } from '../geometry/angles';
 import { frameAt, groundLine, placed, type Frame } from '../geometry/earth';
+import type { Plane } from './pattern/on-track';
 import { axesAt, type SampleState } from './samples';
 
 /** m beyond which a line is no runway: a slip of the hand across half a country must not stall the page. */
@@ -74,3 +75,12 @@ export function onCentreline(
     ...axesAt(geometry.frame, x, y, geometry.east, geometry.north),
   };
 }
+
+/** The plane ahead of a place on the centreline, `t` m from the pavement end, looking along the landing direction. */
+export const planeFrom = ({ frame, east, north }: EndGeometry, t: number): Plane => ({
+  frame,
+  x: t * east,
+  y: t * north,
+  east,
+  north,
+});

@@ -23,6 +23,8 @@ export interface PathSamples {
   readonly slope: Float64Array;
   /** Nose attitude in radians above the horizontal. */
   readonly attitude: Float64Array;
+  /** Bank in radians, positive with the right wing down. */
+  readonly bank: Float64Array;
   /** m of the centre above the path's datum. */
   readonly height: Float64Array;
   /** m of horizontal length that the sample stands for. */
@@ -35,13 +37,14 @@ export interface PathSamples {
   readonly headingKnown: boolean;
 }
 
-/** What a path says of one station. `attitude`: degrees; `height`: m above the datum; `speed`: m/s, NaN where nobody knows. */
+/** What a path says of one station. `attitude` and `bank` (right wing down, none unless said): degrees; `height`: m above the datum; `speed`: m/s, NaN where nobody knows. */
 export interface SampleState {
   readonly centre: Vec3;
   readonly forward: Vec3;
   readonly up: Vec3;
   readonly slope: number;
   readonly attitude: number;
+  readonly bank?: number;
   readonly height: number;
   readonly speed: number;
   readonly onGround: boolean;
@@ -79,6 +82,7 @@ export function sampled(
     up: new Float64Array(3 * count),
     slope: new Float64Array(count),
     attitude: new Float64Array(count),
+    bank: new Float64Array(count),
     height: new Float64Array(count),
     share: new Float64Array(count),
     speed: new Float64Array(count),
@@ -92,6 +96,7 @@ export function sampled(
     samples.up.set(state.up, 3 * i);
     samples.slope[i] = state.slope;
     samples.attitude[i] = state.attitude * RAD;
+    samples.bank[i] = (state.bank ?? 0) * RAD;
     samples.height[i] = state.height;
     samples.speed[i] = state.speed;
     samples.onGround[i] = state.onGround ? 1 : 0;

@@ -8,7 +8,7 @@ import { dayPlan, planRows, type PlanStay } from '../plan/day-plan';
 import { isFlown, type FlowSpan } from '../plan/flow-spans';
 import { worthwhileFrom } from '../practice';
 import { lensToTake } from '../summary/spot-summary';
-import { endName } from '../traffic/paths';
+import { endName } from '../traffic/end-name';
 import type { Wind } from '../traffic/wind/wind';
 import { dayStepMinutes, type DayRow } from '../when/day-rows';
 import { expectedFlows, type ExpectedFlows } from './expected-flows';

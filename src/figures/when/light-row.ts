@@ -2,6 +2,7 @@ import type { Position } from '../../survey/document';
 import { isFlat } from '../light/sky';
 import { SunTrack } from '../light/sun-track';
 import type { LightClass, Score } from '../types';
+import { scoreWord, type ScoreWord } from '../score-words';
 import { bestUnder, classUnder, glareUnder, scoreUnder, totalAt } from './best-light';
 import type { StillView } from './still-view';
 
@@ -24,6 +25,8 @@ export interface LightRow {
   readonly light: Uint8Array;
   /** 1 where the sun shines into the lens. */
   readonly glare: Uint8Array;
+  /** 1 under a sky without direct sun to speak of. */
+  readonly flat: Uint8Array;
   /** 1 where the best sample is wholly hidden: then nothing of the path that is worth a picture is in sight. */
   readonly blocked: Uint8Array;
   /** Total of the score, 0 to 1. */
@@ -36,6 +39,7 @@ export interface LightRow {
 export const emptyRow = (count: number): LightRow => ({
   light: new Uint8Array(count).fill(noLight),
   glare: new Uint8Array(count),
+  flat: new Uint8Array(count),
   blocked: new Uint8Array(count),
   total: new Float32Array(count),
   best: new Uint32Array(count),
@@ -66,6 +70,7 @@ export function fillRow(
     best = bestUnder(view, sun, best);
     row.light[i] = codeOf[classUnder(view, best, sun)];
     row.glare[i] = glareUnder(view, best, sun) ? 1 : 0;
+    row.flat[i] = isFlat(sun.sky) ? 1 : 0;
     row.blocked[i] = view.sight[best] === 0 ? 1 : 0;
     row.total[i] = totalAt(view, best, sun);
     row.best[i] = best;
@@ -109,25 +114,49 @@ export function worthOf({ total }: LightRow, stepMs: number): number {
   return (sum * stepMs) / 3_600_000;
 }
 
-/** A stretch of a row over which light, glare and what is hidden stay as they are. */
+/** A stretch of a row over which light, glare, sky, worth and what is hidden stay as they are. */
 export interface LightRun {
   /** Indices into the row, `to` excluded. */
   readonly from: number;
   readonly to: number;
   readonly light: LightClass;
   readonly glare: boolean;
+  readonly flat: boolean;
   readonly blocked: boolean;
+  readonly worth: ScoreWord;
 }
 
-/** A part of a row cut into runs; what does not exist (`noLight`) is left out. */
-export function lightRuns({ light, glare, blocked }: LightRow, from = 0, to = light.length): LightRun[] {
+/** What is to be said of one entry of a row. */
+export type LightEntry = Omit<LightRun, 'from' | 'to'>;
+
+/** The entry at an index; null where it does not exist (`noLight`). */
+export function entryOf(row: LightRow, i: number): LightEntry | null {
+  const light = lightCodes[row.light[i] as number];
+  if (!light) return null;
+  return {
+    light,
+    glare: row.glare[i] === 1,
+    flat: row.flat[i] === 1,
+    blocked: row.blocked[i] === 1,
+    worth: scoreWord(row.total[i] as number),
+  };
+}
+
+/** A part of a row cut into runs; what does not exist is left out. */
+export function lightRuns(row: LightRow, from = 0, to = row.light.length): LightRun[] {
+  const { light, glare, flat, blocked, total } = row;
+  const isSame = (i: number, k: number) =>
+    light[i] === light[k] &&
+    glare[i] === glare[k] &&
+    flat[i] === flat[k] &&
+    blocked[i] === blocked[k] &&
+    scoreWord(total[i] as number) === scoreWord(total[k] as number);
   const runs: LightRun[] = [];
   for (let i = from; i < to;) {
     let end = i + 1;
-    while (end < to && light[end] === light[i] && glare[end] === glare[i] && blocked[end] === blocked[i])
-      end++;
-    const name = lightCodes[light[i] as number];
-    if (name) runs.push({ from: i, to: end, light: name, glare: glare[i] === 1, blocked: blocked[i] === 1 });
+    while (end < to && isSame(i, end)) end++;
+    const entry = entryOf(row, i);
+    if (entry) runs.push({ from: i, to: end, ...entry });
     i = end;
   }
   return runs;

@@ -7,8 +7,8 @@ import { reachFactor, type Reach } from '../optics/reach';
 import { aspectFactor, hazeOf } from '../score';
 import type { PathInView } from '../path-in-view';
 
-/** Neighbouring samples that are passed over at once. */
-const blockSize = 16;
+/** Neighbouring samples that are passed over at once: few, since near the spot the direction turns fast. */
+const blockSize = 4;
 
 /** Samples from one index to another (excluded), and what none of them exceeds. */
 export interface Block {
@@ -22,6 +22,13 @@ export interface Block {
   readonly spread: number;
   /** Whether light is classed by the level angle at all of them. */
   readonly level: boolean;
+  /** Least product of the haze's two factors. */
+  readonly haze: number;
+  /** Normal of the flank at the first, and how far that of another may be from it; infinite where one shows no flank. */
+  readonly flankEast: number;
+  readonly flankNorth: number;
+  readonly flankUp: number;
+  readonly flankSpread: number;
 }
 
 /**
@@ -129,25 +136,48 @@ export function stillView(
   return { ...still, blocks: blocksOf(still), framing, kit, skyAt, usable, inSight };
 }
 
-type Arrays = Pick<StillView, 'count' | 'east' | 'north' | 'most' | 'fromBelow'>;
+type Arrays = Pick<
+  StillView,
+  | 'count'
+  | 'east'
+  | 'north'
+  | 'most'
+  | 'fromBelow'
+  | 'hazeRange'
+  | 'hazeElevation'
+  | 'flankEast'
+  | 'flankNorth'
+  | 'flankUp'
+  | 'hasFlank'
+>;
 
-function blocksOf({ count, east, north, most: each, fromBelow }: Arrays): Block[] {
+function blocksOf(still: Arrays): Block[] {
+  const { count, east, north, most: each, fromBelow, hazeRange, hazeElevation } = still;
+  const { flankEast, flankNorth, flankUp, hasFlank } = still;
+
   const blocks: Block[] = [];
   for (let from = 0; from < count; from += blockSize) {
     const to = Math.min(count, from + blockSize);
     const first = Math.atan2(-(east[from] as number), -(north[from] as number)) * DEG;
-    let [most, low, high, level] = [0, 0, 0, true];
+    let [most, low, high, level, haze, flankSpread] = [0, 0, 0, true, Infinity, 0];
     for (let i = from; i < to; i++) {
       most = Math.max(most, each[i] as number);
       const turned = wrap180(Math.atan2(-(east[i] as number), -(north[i] as number)) * DEG - first);
       low = Math.min(low, turned);
       high = Math.max(high, turned);
       level &&= fromBelow[i] === 0;
+      haze = Math.min(haze, (hazeRange[i] as number) * (hazeElevation[i] as number));
+      const turn = Math.hypot(
+        (flankEast[i] as number) - (flankEast[from] as number),
+        (flankNorth[i] as number) - (flankNorth[from] as number),
+        (flankUp[i] as number) - (flankUp[from] as number),
+      );
+      flankSpread = Math.max(flankSpread, hasFlank[i] === 1 ? turn : Infinity);
     }
     // A pass right overhead turns the direction by half a circle between two samples: no bound then.
     const spread = high - low < 90 ? (high - low) / 2 : 180;
     const middle = (first + (low + high) / 2) * RAD;
-    // A little wider than it is, for what rounding takes away.
+    // Both spreads a little wider than they are, for what rounding takes away.
     blocks.push({
       from,
       to,
@@ -156,6 +186,11 @@ function blocksOf({ count, east, north, most: each, fromBelow }: Arrays): Block[
       north: Math.cos(middle),
       spread: spread + 1e-6,
       level,
+      haze,
+      flankEast: flankEast[from] as number,
+      flankNorth: flankNorth[from] as number,
+      flankUp: flankUp[from] as number,
+      flankSpread: flankSpread + 1e-9,
     });
   }
   return blocks.sort((a, b) => b.most - a.most);

@@ -8,9 +8,8 @@ import type { ElevationGrid } from '../sight/terrain';
 import { outlookOf, type Outlook } from '../outlook';
 import { viewsByMonth } from './still-views';
 import type { Path } from '../traffic/paths';
-import type { LightClass } from '../types';
 import { frontLitByHour, frontLitByMonth } from './front-lit-hours';
-import { emptyRow, fillRow, lightCodes, type LightRow } from './light-row';
+import { emptyRow, entryOf, fillRow, type LightEntry, type LightRow } from './light-row';
 
 /** Minutes of the clock that one row of the year stands for. */
 export const yearStepMinutes = 15;
@@ -19,8 +18,8 @@ export const yearStepMinutes = 15;
 export interface YearLight {
   readonly grid: YearGrid;
   readonly light: LightRow;
-  /** The classes that the numbers of `light` stand for. */
-  readonly names: readonly LightClass[];
+  /** What is to be said of one entry of `light`; null for a time that the clocks skip. */
+  readonly entryAt: (index: number) => LightEntry | null;
   /** Share of each hour that is front-lit, [month * 24 + hour], and hours a day in each month. */
   readonly frontLitByHour: Float64Array;
   readonly frontLitByMonth: readonly number[];
@@ -43,7 +42,13 @@ export function yearOfLight(
     fillRow(light, view, spot.position, grid.instants, from, to);
   });
   const byHour = frontLitByHour(light, grid.dates, grid.rows);
-  return { grid, light, names: lightCodes, frontLitByHour: byHour, frontLitByMonth: frontLitByMonth(byHour) };
+  return {
+    grid,
+    light,
+    entryAt: (index) => entryOf(light, index),
+    frontLitByHour: byHour,
+    frontLitByMonth: frontLitByMonth(byHour),
+  };
 }
 
 /** 0.4 MB each; a record of winds asks for the paths of every end in use. */

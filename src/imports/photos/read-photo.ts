@@ -16,6 +16,8 @@ const asked = {
     'ISO',
     'ExifImageWidth',
     'ExifImageHeight',
+    'FocalPlaneXResolution',
+    'FocalPlaneResolutionUnit',
   ],
   gps: ['GPSLatitude', 'GPSLatitudeRef', 'GPSLongitude', 'GPSLongitudeRef'],
 } as const;
@@ -65,6 +67,7 @@ export async function readPhoto(file: string, head: ArrayBuffer): Promise<PhotoR
     iso: within(first(tags['ISO']), 1, 100_000_000),
     width: within(tags['ExifImageWidth'] ?? tags['ImageWidth'], 1, 1_000_000),
     height: within(tags['ExifImageHeight'] ?? tags['ImageHeight'], 1, 1_000_000),
+    pixelsPerMm: pixelsPerMm(tags),
     rating: sidecarRating(typeof tags['xmp'] === 'string' ? tags['xmp'] : '') ?? readRating(tags['Rating']),
     doubts,
   };
@@ -77,6 +80,21 @@ const first = (value: unknown): unknown => (Array.isArray(value) ? (value as unk
 
 function within(value: unknown, least: number, most: number): number | null {
   return typeof value === 'number' && value >= least && value <= most ? value : null;
+}
+
+/** mm of the units in which resolutions are written: inches (the usual one), cm; mm and µm as some cameras have it. */
+const unitSizes: ReadonlyMap<unknown, number> = new Map([
+  [undefined, 25.4],
+  [2, 25.4],
+  [3, 10],
+  [4, 1],
+  [5, 0.001],
+]);
+
+function pixelsPerMm(tags: Tags): number | null {
+  const unit = unitSizes.get(tags['FocalPlaneResolutionUnit']);
+  const resolution = within(tags['FocalPlaneXResolution'], 1e-6, 1e9);
+  return unit === undefined || resolution === null ? null : resolution / unit;
 }
 
 /** Texts of Exif end in zeros and blanks; longer ones are no model's name. */

@@ -50,6 +50,26 @@ export const groundLayers: readonly LayerPiece[] = [
     layout: round,
     paint: { 'line-color': paper.softInk, 'line-width': 1, 'line-dasharray': [2, 2] },
   }),
+  layer('display-line', 'line', 'ground', 'display-line', {
+    layout: round,
+    paint: { 'line-color': paper.ink, 'line-width': 1.6, 'line-dasharray': [8, 3, 1, 3] },
+  }),
+  layer('crowd-line', 'line', 'ground', 'crowd-line', {
+    layout: round,
+    paint: { 'line-color': paper.ink, 'line-width': grows(1.6, 3.2), 'line-dasharray': [0.4, 1.6] },
+  }),
+  layer('winch-run', 'line', 'ground', 'winch-run', {
+    layout: round,
+    paint: { 'line-color': paper.softInk, 'line-width': 1.4, 'line-dasharray': [1, 2] },
+  }),
+  layer('helipad', 'circle', 'ground', 'helipad', {
+    paint: {
+      'circle-radius': grows(4, 9),
+      'circle-color': paper.apron,
+      'circle-stroke-color': paper.ink,
+      'circle-stroke-width': 1.6,
+    },
+  }),
 ];
 
 export const runwayLayers: readonly LayerPiece[] = [

@@ -35,12 +35,12 @@ const spots = (
 
 /** Names and figures, the least important first: the map places the last ones first and drops what collides. */
 export const labelLayers: readonly LayerPiece[] = [
-  layer('taxi-name', 'symbol', 'ground', 'taxi-route', {
+  layer('taxi-name', 'symbol', 'ground', ['taxi-route', 'display-line', 'crowd-line', 'winch-run'], {
     minzoom: 14,
     layout: { 'symbol-placement': 'line', 'text-field': ['get', 'label'], ...label(11) },
     paint: { ...inked, 'text-color': paper.softInk },
   }),
-  layer('place-name', 'symbol', 'ground', ['apron', 'no-go', 'obstacle'], {
+  layer('place-name', 'symbol', 'ground', ['apron', 'no-go', 'obstacle', 'helipad'], {
     minzoom: 13.5,
     layout: { 'text-field': ['get', 'label'], 'text-max-width': 9, ...label(11) },
     paint: { ...inked, 'text-color': paper.softInk },
@@ -89,14 +89,6 @@ export const labelLayers: readonly LayerPiece[] = [
   }),
   ...numerals('narrow'),
   ...numerals('wide'),
-  layer('ring-letter', 'symbol', 'live', 'ring-letter', {
-    layout: {
-      'text-field': ['get', 'text'],
-      ...label(10.5, true),
-      'text-anchor': ['get', 'anchor'],
-    },
-    paint: inked,
-  }),
   layer('mark-label', 'symbol', 'live', ['best', 'closest'], {
     layout: {
       'text-field': ['get', 'label'],
@@ -109,8 +101,17 @@ export const labelLayers: readonly LayerPiece[] = [
   }),
   spots('spots', 'spot', '', 10, { layout: label(12), paint: {} }),
   spots('live', 'selected-spot', '-selected', 34, {
-    layout: { ...label(13, true), 'icon-size': 1.15 },
+    layout: { ...label(13, true), 'icon-size': 1.15, 'text-allow-overlap': true },
     paint: { 'text-color': paper.signal },
+  }),
+  // Before its spot, whose free room round it would leave none for them.
+  layer('ring-letter', 'symbol', 'live', 'ring-letter', {
+    layout: {
+      'text-field': ['get', 'text'],
+      ...label(10.5, true),
+      'text-anchor': ['get', 'anchor'],
+    },
+    paint: inked,
   }),
   layer('inspected-label', 'symbol', 'live', 'inspected', {
     layout: {

@@ -21,6 +21,7 @@ const closedPale = ['case', ['get', 'closed'], 0.45, 1];
 
 /** From here on a numeral on the pavement can be read, so that none is needed before it. */
 const paintedFrom = { wide: 15.5, narrow: 17 } as const;
+/** Upright on the screen at both ends: turned as it is painted, a 20 is read as 02, a 16 as 91. */
 export const numerals = (which: 'wide' | 'narrow'): readonly LayerPiece[] => {
   const only = ['==', ['get', 'narrow'], which === 'narrow'];
   return [
@@ -31,7 +32,6 @@ export const numerals = (which: 'wide' | 'narrow'): readonly LayerPiece[] => {
         'text-field': ['get', 'text'],
         'text-font': [fonts.strong],
         'text-size': painted,
-        ...turned,
         ...always,
       },
       paint: { 'text-color': paper.sheet, 'text-opacity': closedPale },
@@ -43,9 +43,9 @@ export const numerals = (which: 'wide' | 'narrow'): readonly LayerPiece[] => {
       layout: {
         'text-field': ['get', 'text'],
         ...label(14, true),
-        'text-anchor': 'top',
-        'text-offset': [0, 0.25],
-        ...turned,
+        // Beyond the end of the pavement, whichever way that is.
+        'text-anchor': ['get', 'anchor'],
+        'text-radial-offset': 0.4,
         'text-allow-overlap': true,
       },
       paint: { ...inked, 'text-opacity': closedPale },

@@ -2,6 +2,12 @@ import { paper, type LayerPiece } from '../../../styles/map-style';
 import { layer, round } from './piece';
 
 export const pathLayers: readonly LayerPiece[] = [
+  layer('flown-band', 'fill', 'paths', 'flown-band', {
+    paint: { 'fill-color': paper.softInk, 'fill-opacity': 0.2 },
+  }),
+  layer('flown-band-edge', 'line', 'paths', 'flown-band', {
+    paint: { 'line-color': paper.softInk, 'line-width': 1, 'line-dasharray': [3, 3] },
+  }),
   layer('path-plain', 'line', 'paths', 'way', {
     only: ['get', 'plain'],
     layout: round,

@@ -1,4 +1,4 @@
-import { fieldElevation, lookedAt } from '../../figures/traffic/paths';
+import { lookedAt } from '../../figures/traffic/paths';
 import { lastAnswer, Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
 import { draggedRunway, drawingOf } from './drawing';
@@ -8,7 +8,15 @@ import { handlesOf } from './handles';
 import { litStrips } from './lit';
 import { inspectedMark, marksOf } from './marks';
 import { pathsOverlay } from './paths';
-import { quietRings, quietRingsOf, selectedRings, selectedRingsOf } from './rings';
+import { quietSizes } from './quiet-sizes';
+import {
+  quietRingsOf,
+  ringsOf,
+  selectedRings,
+  selectedRingsOf,
+  type RingChoice,
+  type RingSize,
+} from './rings';
 import type { Scene, SpotScene } from './scene';
 import { spotFeature } from './spots';
 import { ticksOf } from './ticks';
@@ -36,10 +44,17 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
       obstacles: Scene['contents']['obstacles'],
       noGoAreas: Scene['contents']['noGoAreas'],
       flightPaths: Scene['contents']['flightPaths'],
+      displayLines: Scene['contents']['displayLines'],
+      crowdLines: Scene['contents']['crowdLines'],
+      helipads: Scene['contents']['helipads'],
+      winchRuns: Scene['contents']['winchRuns'],
       units: Scene['units'],
     ) =>
       groundOverlay(
-        { runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths: lookedAt(flightPaths) },
+        {
+          ...{ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths: lookedAt(flightPaths) },
+          ...{ displayLines, crowdLines, helipads, winchRuns },
+        },
         units,
       ),
   );
@@ -52,13 +67,17 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
   const ofSpot = lastAnswer(selectedSpotFeatures);
   const inspected = lastAnswer(inspectedMark);
   const drawn = lastAnswer(drawingOf);
+  const visited = lastAnswer((place: SpotScene | null, rings: RingChoice, zoom: number) =>
+    place ? selectedRingsOf(place, rings, zoom) : none,
+  );
 
   return (scene) => {
     const { contents, zoom, units } = scene;
     const selectedId = scene.selected?.id ?? null;
     const selectedSpot = scene.spots.find((s) => s.spot.id === selectedId);
-    const size = quietRings(scene.spots.length);
+    const { rings } = scene;
     const quiet = scene.spots.filter((s) => s !== selectedSpot);
+    const sizes = quietSizes(quiet, selectedSpot ?? null, rings, zoom);
     return {
       use: use(contents.groundUses),
       ground: ground(
@@ -68,26 +87,34 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
         contents.obstacles,
         contents.noGoAreas,
         contents.flightPaths,
+        contents.displayLines,
+        contents.crowdLines,
+        contents.helipads,
+        contents.winchRuns,
         units,
       ),
       lit: lit(contents.runways.flatMap((runway) => stripsOf(runway, scene))),
       paths: paths(
-        contents.runways,
+        scene.grounded.runways,
         contents.subject,
-        fieldElevation(contents),
+        scene.grounded.fieldElevation,
         scene.paths,
         scene.focalLengths,
         scene.usableTo,
       ),
       spots: spots([
-        ...quiet.flatMap(({ a, b, spot }) => quietRingsOf(a, b, spot.position, size, zoom)),
-        ...quiet.map(({ a, spot }) => quietSpot(a, spot, size)),
+        ...quiet.flatMap((s, i) => {
+          const size = sizes[i];
+          return size ? quietRingsOf(s, rings, size, zoom) : none;
+        }),
+        ...quiet.map((s, i) => quietSpot(s, rings, sizes[i] ?? null)),
       ]),
       live: live(
         selectedSpot
-          ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, zoom, units)
+          ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, rings, zoom, units)
           : handles(scene.selected, scene.vertex),
         inspected(scene.paths, scene.inspected, units),
+        visited(scene.visited, rings, zoom),
         drawn(scene.drawing, scene.drawingRunway, contents.runways, contents.site, scene.instant, units),
         scene.dragging ? draggedRunway(scene.selected, scene.vertex, contents, scene.instant, units) : none,
       ),
@@ -99,22 +126,24 @@ const none: Features = [];
 
 const kept = new Memo<OverlayFeature>();
 
-const quietSpot = (a: SpotScene['a'], spot: SpotScene['spot'], size: ReturnType<typeof quietRings>) =>
-  kept.get([a, spot, size], () => spotFeature(spot, a, 'spot', size));
+const quietSpot = ({ a, spot }: SpotScene, rings: Scene['rings'], size: RingSize | null) =>
+  kept.get([a, spot, rings, size], () => spotFeature(spot, a, 'spot', { paths: ringsOf(a, rings), size }));
 
 function selectedSpotFeatures(
   spot: SpotScene['spot'],
   a: SpotScene['a'],
   b: SpotScene['b'],
   paths: Scene['paths'],
+  rings: Scene['rings'],
   zoom: number,
   units: Scene['units'],
 ): Features {
+  const shown = ringsOf(a, rings);
   return [
-    ...selectedRingsOf({ spot, a, b }, zoom),
+    ...selectedRingsOf({ spot, a, b }, rings, zoom),
     ...ticksOf(paths, { spot, a }, zoom, units),
-    ...marksOf(paths, a, b, zoom),
-    spotFeature(spot, a, 'selected-spot', selectedRings),
+    ...marksOf(paths, a, b, shown, zoom),
+    spotFeature(spot, a, 'selected-spot', { paths: shown, size: selectedRings }),
   ];
 }
 

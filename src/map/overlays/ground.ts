@@ -6,7 +6,7 @@ import { sightOf } from '../../survey/schema/sights';
 import { length } from '../../units/format';
 import { amongWords } from '../../units/plain-text';
 import { metric, type MapUnits } from '../units';
-import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
+import { line, overlay, point, polygon, type Overlay, type OverlayFeature } from './features';
 import { labelOf } from './label';
 import { runwayFeatures } from './runway-features';
 
@@ -29,12 +29,30 @@ const drawn: {
   obstacle: (obstacle, units) => [obstacleFeature(obstacle, units)],
   runway: (runway) => runwayFeatures(runway),
   'flight-path': ({ id, name, line: way }) => [line(way, { part: 'flight-path', id, label: labelOf(name) })],
+  'display-line': ({ id, name, line: way }) => [
+    line(way, { part: 'display-line', id, label: labelOf(name) }),
+  ],
+  'crowd-line': ({ id, name, line: way }) => [line(way, { part: 'crowd-line', id, label: labelOf(name) })],
+  helipad: ({ id, name, position }) => [point(position, { part: 'helipad', id, label: labelOf(name) })],
+  'winch-run': ({ id, name, line: way }) => [line(way, { part: 'winch-run', id, label: labelOf(name) })],
   'standing-spot': null,
   'ground-use': null,
   'log-entry': null,
 };
 
-type Places = Pick<Contents, 'runways' | 'aprons' | 'taxiRoutes' | 'obstacles' | 'noGoAreas' | 'flightPaths'>;
+type Places = Pick<
+  Contents,
+  | 'runways'
+  | 'aprons'
+  | 'taxiRoutes'
+  | 'obstacles'
+  | 'noGoAreas'
+  | 'flightPaths'
+  | 'displayLines'
+  | 'crowdLines'
+  | 'helipads'
+  | 'winchRuns'
+>;
 
 /** What the survey says stands on the ground: drawn again only when one of these changes. */
 export function groundOverlay(places: Places, units: MapUnits = metric): Overlay {

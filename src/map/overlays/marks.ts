@@ -1,3 +1,5 @@
+import { isWorthIt } from '../../figures/score-words';
+import { headlineOf } from '../../figures/summary/spot-summary';
 import type { SpotFigures } from '../../figures/types';
 import type { Path } from '../../figures/traffic/paths';
 import { length } from '../../units/format';
@@ -9,25 +11,34 @@ import { point, type OverlayFeature, type PointFeature } from './features';
 import { labelOf } from './label';
 import { pathLine, sampleAtStation } from './path-line';
 
-/** Where on each path the selected spot sees it best, at A and at B, and where it comes closest. */
+/**
+ * Where on the paths whose rings are drawn (`shown`: their indices) the selected spot waits for them at A and at B, and
+ * where they come closest; each with its path's name. What is not worth waiting for is not called best.
+ */
 export function marksOf(
   paths: readonly Path[],
   a: SpotFigures,
   b: SpotFigures,
+  shown: readonly number[],
   zoom: number,
 ): OverlayFeature[] {
-  const marks = paths.flatMap((path, i) => {
-    const [seenA, seenB] = [a.paths[i], b.paths[i]];
+  const marks = shown.flatMap((i) => {
+    const [path, seenA, seenB] = [paths[i], a.paths[i], b.paths[i]];
     // A path out of reach has no best point worth a mark.
-    if (!seenA || !seenB || seenA.sector.runs.length === 0) return [];
-    const at = (station: number, part: string, label: string, rank: number) => {
+    if (!path || !seenA || !seenB || seenA.sector.runs.length === 0) return [];
+    const at = (station: number, part: string, what: string, rank: number) => {
       const position = pathLine(path).positions[sampleAtStation(path, station)];
+      const label = `${what}, ${labelOf(path.name)}`;
       return position ? [point(position, { part, label, rank, path: path.ref.path })] : [];
     };
-    const same = seenA.best.station === seenB.best.station;
+    const [bestA, bestB] = [headlineOf(seenA), headlineOf(seenB)].map((sample) =>
+      isWorthIt(sample.score.total) ? sample.station : null,
+    );
+    const best = (station: number | null | undefined, letters: string, rank: number) =>
+      station === null || station === undefined ? [] : at(station, 'best', `best ${letters}`, rank);
     return [
-      ...at(seenA.best.station, 'best', same ? 'best A, B' : 'best A', 1),
-      ...(same ? [] : at(seenB.best.station, 'best', 'best B', 2)),
+      ...best(bestA, bestA === bestB ? 'A, B' : 'A', 1),
+      ...(bestA === bestB ? [] : best(bestB, 'B', 2)),
       ...at(seenA.closest.station, 'closest', 'closest', 3),
     ];
   });

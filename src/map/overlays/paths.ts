@@ -6,6 +6,7 @@ import { touchdownBand } from '../../figures/practice';
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
 import { focalSteps, outOfReachColour } from '../../../styles/ramps';
+import { flownBands } from './flown-bands';
 import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
 import { labelOf } from './label';
 import { pathLine } from './path-line';
@@ -30,7 +31,7 @@ export function pathsOverlay(
     const focal = focalLengths?.[i];
     return [way(path, !focal), ...(focal ? coloured(path, focal, usableTo) : [])];
   });
-  return overlay([...bands, ...lines]);
+  return overlay([...bands, ...flownBands(runways, elevation, paths), ...lines]);
 }
 
 const pick = (positions: readonly Position[], indices: readonly number[]) =>

@@ -1,7 +1,9 @@
 import { wrap180 } from '../../figures/geometry/angles';
 import { civilTwilightAltitude, sunriseAltitude } from '../../figures/light/sun';
-import type { SectorRun, Sun } from '../../figures/types';
-import { darkColour, lightColour, twilightColour } from '../../../styles/ramps';
+import { isFlat } from '../../figures/light/sky';
+import { scoreWord } from '../../figures/score-words';
+import type { SectorRun, SpotFigures } from '../../figures/types';
+import { darkColour, faded, flatColour, lightColour, twilightColour } from '../../../styles/ramps';
 
 /** A stretch of bearings of one look. `edges`: degrees from true north, at most 5 apart, running on past 360 or below 0. */
 export interface Wedge {
@@ -27,21 +29,35 @@ const jump = 120;
 /** Degrees: a path that is seen from far off its end still shows. */
 const narrowest = 3;
 
-export const ringColour = (lightAngle: number, sun: Sun): string => {
+/** Sun and sky over a spot at a moment. */
+export type Above = Pick<SpotFigures, 'sun' | 'sky'>;
+
+/**
+ * By day as pale as the picture is poor (`total`: of its score), and one colour all round under a sky without sun. Glare keeps
+ * its dark colour, on which its hatching shows: it is a caution, whatever the picture is worth.
+ */
+export const ringColour = (
+  lightAngle: number,
+  total: number,
+  glare: boolean,
+  { sun, sky }: Above,
+): string => {
   if (sun.geometricAltitude < civilTwilightAltitude) return darkColour;
-  return sun.geometricAltitude < sunriseAltitude ? twilightColour : lightColour(lightAngle);
+  if (sun.geometricAltitude < sunriseAltitude) return twilightColour;
+  if (glare) return lightColour(lightAngle);
+  return faded(isFlat(sky) ? flatColour : lightColour(lightAngle), scoreWord(total));
 };
 
 /** Splits one run of usable samples (the same at both moments but for the light) into sweeps of wedges. */
-export function sweepsOf(runA: SectorRun, runB: SectorRun, sunA: Sun, sunB: Sun): Sweep[] {
+export function sweepsOf(runA: SectorRun, runB: SectorRun, aboveA: Above, aboveB: Above): Sweep[] {
   const bearings = unwound(runA.bearings);
   const sweeps: Sweep[] = [];
   for (const [from, to] of monotonic(bearings)) {
     const limits = limitsOf(bearings, from, to);
     sweeps.push({
       edges: arc(limits[0] as number, limits[limits.length - 1] as number),
-      a: wedgesOf(runA, sunA, from, to, limits),
-      b: wedgesOf(runB, sunB, from, to, limits),
+      a: wedgesOf(runA, aboveA, from, to, limits),
+      b: wedgesOf(runB, aboveB, from, to, limits),
       focalLength: least(runA.focalLengths, from, to),
     });
   }
@@ -90,13 +106,21 @@ function limitsOf(bearings: readonly number[], from: number, to: number): number
   return limits;
 }
 
-function wedgesOf(run: SectorRun, sun: Sun, from: number, to: number, limits: readonly number[]): Wedge[] {
+function wedgesOf(
+  run: SectorRun,
+  above: Above,
+  from: number,
+  to: number,
+  limits: readonly number[],
+): Wedge[] {
+  const colourAt = (i: number) =>
+    ringColour(run.lightAngles[i] as number, run.totals[i] as number, run.glare[i] as boolean, above);
   const wedges: Wedge[] = [];
   let begun = 0;
-  let colour = ringColour(run.lightAngles[from] as number, sun);
+  let colour = colourAt(from);
   for (let i = from; i <= to; i++) {
     const glare = run.glare[i] as boolean;
-    const next = i < to ? ringColour(run.lightAngles[i + 1] as number, sun) : '';
+    const next = i < to ? colourAt(i + 1) : '';
     if (next === colour && run.glare[i + 1] === glare) continue;
     wedges.push({ edges: arc(limits[begun] as number, limits[i - from + 1] as number), colour, glare });
     begun = i - from + 1;

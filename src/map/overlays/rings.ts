@@ -1,4 +1,5 @@
 import { RAD } from '../../figures/geometry/angles';
+import { leadingIndex } from '../../figures/summary/spot-summary';
 import type { PathFromSpot, PathRef, SpotFigures } from '../../figures/types';
 import type { Position } from '../../survey/document';
 import { Memo } from '../../survey/memo';
@@ -14,40 +15,57 @@ export interface RingSize {
   readonly gap: number;
 }
 
-/** The selected spot's rings are read, the others compared at a glance; many spots make do with finer ones. */
-export const selectedRings: RingSize = { inner: 26, band: 11, gap: 5 };
-const fewRings: RingSize = { inner: 12, band: 4.5, gap: 2.5 };
-const manyRings: RingSize = { inner: 10, band: 3, gap: 1.5 };
-const manyFrom = 9;
+/** The selected spot's rings are read, the others compared at a glance: finer ones where spots stand close. */
+export const selectedRings: RingSize = { inner: 26, band: 12, gap: 5 };
+export const quietRings: readonly [RingSize, RingSize] = [
+  { inner: 12, band: 6, gap: 3 },
+  { inner: 10, band: 4, gap: 2 },
+];
 
-export const quietRings = (spots: number): RingSize => (spots < manyFrom ? fewRings : manyRings);
+/**
+ * Which of the paths' rings are drawn: all of them, those of one path (PathRef.path), or each spot's headline (null), which
+ * some paths may not lead.
+ */
+export type RingChoice =
+  'every' | { readonly path: string } | { readonly passedOver: ReadonlySet<string> } | null;
 
-/** Pixels to the outside of a spot's rings; the inner radius when nothing is in view. */
-export function ringsReach({ paths }: SpotFigures, size: RingSize): number {
-  const rings = paths.filter((p) => p.sector.runs.length > 0).length;
-  return size.inner + rings * (2 * size.band + size.gap);
+/** Indices of the paths whose rings a spot shows. The headline's is that of the path to wait at (`leadingIndex`). */
+export function ringsOf({ paths }: SpotFigures, choice: RingChoice): readonly number[] {
+  if (choice === null || (choice !== 'every' && 'passedOver' in choice)) {
+    const leading = leadingIndex(paths, choice?.passedOver);
+    return leading < 0 ? [] : [leading];
+  }
+  return paths.flatMap(({ ref, sector }, i) =>
+    sector.runs.length > 0 && (choice === 'every' || ref.path === choice.path) ? [i] : [],
+  );
 }
+
+/** Pixels to the outside of a spot's rings; the inner radius when it has none. */
+export const ringsReach = (rings: number, size: RingSize): number =>
+  size.inner + rings * (2 * size.band + size.gap);
 
 const kept = new Memo<OverlayFeature[]>();
 
 /** Light rings of the spots that are not selected: built anew for those only that something changed for. */
 export const quietRingsOf = (
-  a: SpotFigures,
-  b: SpotFigures,
-  position: Position,
+  { spot, a, b }: SpotScene,
+  choice: RingChoice,
   size: RingSize,
   zoom: number,
 ): OverlayFeature[] =>
-  kept.get([a, b, position, size, zoom], () =>
-    ringsAt(position, a, b, size, zoom).flatMap(({ features }) => features),
+  kept.get([a, b, spot.position, choice, size, zoom], () =>
+    ringsAt(spot.position, a, b, ringsOf(a, choice), size, zoom).flatMap(({ features }) => features),
   );
 
 /** Light rings of the selected spot, with a tiny letter for each moment. */
-export function selectedRingsOf({ spot, a, b }: SpotScene, zoom: number): OverlayFeature[] {
-  return ringsAt(spot.position, a, b, selectedRings, zoom).flatMap(({ features, letters }) => [
-    ...features,
-    ...letters,
-  ]);
+export function selectedRingsOf(
+  { spot, a, b }: SpotScene,
+  choice: RingChoice,
+  zoom: number,
+): OverlayFeature[] {
+  return ringsAt(spot.position, a, b, ringsOf(a, choice), selectedRings, zoom).flatMap(
+    ({ features, letters }) => [...features, ...letters],
+  );
 }
 
 /** One path's two bands: A inside, B outside. */
@@ -63,19 +81,18 @@ function ringsAt(
   position: Position,
   a: SpotFigures,
   b: SpotFigures,
+  drawn: readonly number[],
   size: RingSize,
   zoom: number,
 ): readonly Ring[] {
   const screen = screenAt(position, zoom);
-  const rings: Ring[] = [];
-  let radius = size.inner;
-  a.paths.forEach((path, i) => {
-    const sweeps = sweepsOfPath(path, b.paths[i], a, b);
-    if (sweeps.length === 0) return;
-    rings.push(ring(sweeps, radius, size.band, nameOf(path.ref), screen));
-    radius += 2 * size.band + size.gap;
+  return drawn.flatMap((i, k) => {
+    const path = a.paths[i];
+    const sweeps = path ? sweepsOfPath(path, b.paths[i], a, b) : [];
+    if (!path || sweeps.length === 0) return [];
+    const radius = size.inner + k * (2 * size.band + size.gap);
+    return [ring(sweeps, radius, size.band, nameOf(path.ref), screen)];
   });
-  return rings;
 }
 
 function sweepsOfPath(
@@ -86,7 +103,7 @@ function sweepsOfPath(
 ): Sweep[] {
   const sweeps = a.sector.runs.flatMap((run, i) => {
     const other = b?.sector.runs[i];
-    return other ? sweepsOf(run, other, figuresA.sun, figuresB.sun) : [];
+    return other ? sweepsOf(run, other, figuresA, figuresB) : [];
   });
   // A circuit passes a bearing twice: the nearer pass is drawn last, over the farther one.
   return sweeps.length > 1 ? sweeps.sort((x, y) => y.focalLength - x.focalLength) : sweeps;

@@ -1,4 +1,5 @@
 import { destination, groundLine } from '../../figures/geometry/earth';
+import { wrap360 } from '../../figures/geometry/angles';
 import { shortestRunway } from '../../figures/geometry/along-runway';
 import type { Position } from '../../survey/document';
 import type { EndIndex, Runway } from '../../survey/schema/runway';
@@ -44,12 +45,19 @@ function endFeatures(
   // Seen from this end: `along` grows in its landing direction.
   const here = (along: number, across: number) =>
     index === 0 ? at(along, across) : at(length - along, -across);
-  const turn = groundLine(here(0, 0), here(length, 0)).azimuth ?? 0;
+  const landing = groundLine(here(0, 0), here(length, 0)).azimuth ?? 0;
   const { closed } = runway.ends[index];
   const designator = labelOf(runway.ends[index].designator);
   const half = width / 2;
   const features = [
-    point(here(0, 0), { part: 'designator', id, text: designator, turn, closed, narrow: width < 18 }),
+    point(here(0, 0), {
+      part: 'designator',
+      id,
+      text: designator,
+      anchor: anchorTowards(landing + 180),
+      closed,
+      narrow: width < 18,
+    }),
     line([here(displaced + 2, -half), here(displaced + 2, half)], { part: 'threshold', id }),
   ];
   const tall = Math.min(numeralHeight, width * numeralShare);
@@ -57,7 +65,6 @@ function endFeatures(
     point(here(displaced + numeralFrom + tall / 2, 0), {
       part: 'numeral',
       text: designator,
-      turn,
       closed,
       narrow: width < 18,
       // Capitals are some 0.7 of the size of a font.
@@ -66,6 +73,11 @@ function endFeatures(
   );
   return [...features, ...leadIn(displaced, width, id, here)];
 }
+
+/** Where a text is held so that it lies beyond its place, by eighths of the circle from north. */
+const anchors = ['bottom', 'bottom-left', 'left', 'top-left', 'top', 'top-right', 'right', 'bottom-right'];
+const anchorTowards = (bearing: number): string =>
+  anchors[Math.round(wrap360(bearing) / 45) % anchors.length] ?? 'top';
 
 /** Arrows on the pavement before a displaced threshold, every 60 m. */
 function leadIn(

@@ -1,3 +1,4 @@
+import type { Outlook } from '../../figures/outlook';
 import type { Path } from '../../figures/traffic/paths';
 import type { LitSide, SpotFigures } from '../../figures/types';
 import type { Contents } from '../../survey/contents';
@@ -5,6 +6,7 @@ import type { Position, SurveyFeature } from '../../survey/document';
 import type { VertexRef } from '../../survey/edits/vertices';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import type { MapUnits } from '../units';
+import type { RingChoice } from './rings';
 
 /** A spot with its figures at both moments. */
 export interface SpotScene {
@@ -25,9 +27,14 @@ export interface Scene {
   readonly contents: Contents;
   readonly paths: readonly Path[];
   readonly spots: readonly SpotScene[];
+  /** A place that is proposed and looked at: its rings as if somebody stood there. */
+  readonly visited: SpotScene | null;
   /** One list a path, mm; null while no spot is selected. */
   readonly focalLengths: readonly Float64Array[] | null;
   readonly usableTo: number;
+  /** Runways and field as the paths have them: where they state no height, at the terrain's. */
+  readonly grounded: Pick<Outlook, 'runways' | 'fieldElevation'>;
+  readonly rings: RingChoice;
   readonly litSides: readonly RunwayLight[];
   /** Moment A as an instant: its date gives the magnetic declination. */
   readonly instant: number;

@@ -5,14 +5,20 @@ import { point, type OverlayFeature } from './features';
 import { labelOf } from './label';
 import { ringsReach, type RingSize } from './rings';
 
+/** What rings a spot is drawn with: which paths' (their indices), and how large; without any where there is no room. */
+export interface DrawnRings {
+  readonly paths: readonly number[];
+  readonly size: RingSize | null;
+}
+
 /** The mark of a spot, and its name on the side where the rings leave room. */
 export function spotFeature(
   spot: StandingSpot,
   a: SpotFigures,
   part: 'spot' | 'selected-spot',
-  size: RingSize,
+  rings: DrawnRings,
 ): OverlayFeature {
-  const { anchor, pixels } = labelPlace(a, size);
+  const { anchor, pixels } = labelPlace(a, rings);
   return point(spot.position, {
     part,
     id: spot.id,
@@ -41,21 +47,22 @@ interface LabelPlace {
   readonly pixels: number;
 }
 
-function labelPlace(figures: SpotFigures, size: RingSize): LabelPlace {
-  const covered = coveredTens(figures);
+function labelPlace(figures: SpotFigures, { paths, size }: DrawnRings): LabelPlace {
+  if (!size) return { anchor: 'left', pixels: 13 };
+  const covered = coveredTens(figures, paths);
   const free = sides.filter(({ bearing }) => !anyWithin(covered, bearing, needed));
   const away = wrap360(meanBearing(covered) + 180);
   const turned = (bearing: number) => Math.cos((bearing - away) * RAD);
   const best = [...free].sort((x, y) => turned(y.bearing) - turned(x.bearing))[0];
   if (best) return { anchor: best.anchor, pixels: 13 };
-  return { anchor: 'top', pixels: ringsReach(figures, size) + 3 };
+  return { anchor: 'top', pixels: ringsReach(paths.length, size) + 3 };
 }
 
-/** Which tens of degrees round a spot lie in some view sector. */
-function coveredTens({ paths }: SpotFigures): boolean[] {
+/** Which tens of degrees round a spot lie in a view sector that is drawn. */
+function coveredTens(figures: SpotFigures, paths: readonly number[]): boolean[] {
   const covered = new Array<boolean>(36).fill(false);
-  for (const { sector } of paths)
-    for (const { bearings } of sector.runs)
+  for (const i of paths)
+    for (const { bearings } of figures.paths[i]?.sector.runs ?? [])
       for (const bearing of bearings) covered[Math.floor(bearing / 10) % 36] = true;
   return covered;
 }

@@ -25,6 +25,8 @@ const farFrom = {
   'flight-path': 'along',
   taxi: 'along',
   parked: '',
+  pattern: 'to fly',
+  pass: 'along',
 } as const;
 
 export function tickSpacing(lat: number, zoom: number): number | null {

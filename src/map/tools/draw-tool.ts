@@ -35,6 +35,9 @@ export class DrawTool implements MapTool {
     return true;
   }
 
+  /** Nothing here waits for that. */
+  held(): void {}
+
   move(pointer: MapPointer): void {
     const start = this.#start;
     if (!start) return;

@@ -5,6 +5,7 @@ import type { NewShape } from '../../survey/edits/add-feature';
 import { kinds } from '../../survey/kinds';
 import type { JsonObject } from '../../survey/json';
 import { lineFigures } from '../line-figures';
+import { heightsToThreshold } from './heights-to-threshold';
 
 export interface NewFeature {
   readonly shape: NewShape;
@@ -32,6 +33,7 @@ export function newFeature(
   if (kind === 'runway') return newRunway(points, label, contents, instant);
   const back = closed && points.length > 2;
   const taken = contents[kinds[kind].list];
+  const heights = kind === 'flight-path' ? { heights: [...heightsToThreshold(points, contents)] } : {};
   return {
     label,
     shape:
@@ -40,7 +42,7 @@ export function newFeature(
         : shape === 'LineString'
           ? { type: shape, coordinates: closes && back ? [...points, first] : points }
           : { type: shape, coordinates: [[...points, first]] },
-    properties: { name: nextName(name, taken), ...properties },
+    properties: { name: nextName(name, taken), ...properties, ...heights },
   };
 }
 

@@ -3,7 +3,7 @@ import { deleteFeature } from '../../survey/edits/delete-feature';
 import { reshapeFeature } from '../../survey/edits/reshape-feature';
 import { shapeOf, vertexRefs, whyVertexStays, withoutVertex } from '../../survey/edits/vertices';
 import { nearestSample } from '../overlays/path-line';
-import type { MapPointer } from '../map-surface';
+import type { MapPointer, Taken } from '../map-surface';
 import type { Desk, Key, MapTool } from './desk';
 import { Drag } from './drag';
 import { actionOf, selectKeys } from './keys';
@@ -21,6 +21,8 @@ export class SelectTool implements MapTool {
   readonly #desk: Desk;
   readonly #nudge: Nudge;
   #drag: Drag | null = null;
+  /** What was selected before a finger took hold of something; undefined while none does. */
+  #before: Selection['id'] | undefined;
   /** The inspected point that follows the mouse; one that was clicked, or chosen in a panel, stays. */
   #hovered: Selection['inspected'] = null;
 
@@ -29,13 +31,37 @@ export class SelectTool implements MapTool {
     this.#nudge = new Nudge(desk);
   }
 
-  down(pointer: MapPointer): boolean {
+  down(pointer: MapPointer): Taken {
     const picked = this.#pick(pointer);
     if (!picked || picked.what === 'path') return false;
     // A spot goes with the pointer at once; what is larger only once it is selected, so that the map can be panned.
     const isGrip = picked.what !== 'feature' || picked.isSpot || picked.id === this.#desk.selection.id;
-    this.#drag = isGrip ? Drag.begin(this.#desk, picked, pointer) : null;
+    if (!isGrip) return false;
+    // A thumb that pans the map begins anywhere: what it begins on stays where it is, unless it rests there first.
+    if (pointer.kind === 'touch' && picked.what === 'feature')
+      return this.#desk.document.readOnly ? false : 'if-held';
+    this.#drag = Drag.begin(this.#desk, picked, pointer);
     return this.#drag !== null;
+  }
+
+  held(pointer: MapPointer): void {
+    const picked = this.#pick(pointer);
+    if (picked?.what === 'feature') this.#begin(picked, pointer);
+  }
+
+  grab(id: string, pointer: MapPointer): void {
+    const isSpot = this.#desk.contents().spots.some((s) => s.id === id);
+    this.#begin({ what: 'feature', id, isSpot }, pointer);
+  }
+
+  /** Takes hold of a feature, and shows that it is held: a finger covers what it holds. */
+  #begin(picked: Extract<Picked, { what: 'feature' }>, pointer: MapPointer): void {
+    this.#drag = Drag.begin(this.#desk, picked, pointer);
+    if (!this.#drag) return;
+    const { selection, hand } = this.#desk;
+    this.#before = selection.id;
+    selection.select(picked.id);
+    hand.dragging = picked.id;
   }
 
   move(pointer: MapPointer): void {
@@ -47,6 +73,7 @@ export class SelectTool implements MapTool {
   up(pointer: MapPointer): void {
     const drag = this.#drag;
     this.#drag = null;
+    this.#before = undefined;
     if (!drag) return;
     drag.finish();
     if (!drag.begun) this.#click(drag.grip, pointer);
@@ -55,6 +82,9 @@ export class SelectTool implements MapTool {
   cancel(): void {
     this.#drag?.cancel();
     this.#drag = null;
+    // What a finger took hold of on its way to a pinch was not meant.
+    if (this.#before !== undefined) this.#desk.selection.select(this.#before);
+    this.#before = undefined;
   }
 
   tap(pointer: MapPointer): void {

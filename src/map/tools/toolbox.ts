@@ -1,5 +1,5 @@
 import type { Tool } from '../../state/view.svelte';
-import type { MapPointer } from '../map-surface';
+import type { MapPointer, Taken } from '../map-surface';
 import type { Desk, Key, MapTool } from './desk';
 import { DrawTool } from './draw-tool';
 import { SelectTool } from './select-tool';
@@ -29,8 +29,15 @@ export class Toolbox implements MapTool {
     surface.setCursor(tool === 'select' ? 'default' : 'crosshair');
   }
 
-  down(pointer: MapPointer): boolean {
+  down(pointer: MapPointer): Taken {
     return this.#tool.down(pointer);
+  }
+  held(pointer: MapPointer): void {
+    this.#tool.held(pointer);
+  }
+  /** A feature goes with the pointer from now on, wherever the pointer took hold of its handle. */
+  grab(id: string, pointer: MapPointer): void {
+    if (this.#tool === this.#select) this.#select.grab(id, pointer);
   }
   move(pointer: MapPointer): void {
     this.#tool.move(pointer);

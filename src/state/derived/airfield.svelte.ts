@@ -1,3 +1,4 @@
+import { statusOn } from '../../figures/access/status-on';
 import { problemsOf } from '../../figures/checks/problems';
 import { declination } from '../../figures/geometry/magnetic';
 import { runwayFigures } from '../../figures/runway-figures';
@@ -36,6 +37,11 @@ export class Airfield {
   readonly runways = $derived.by(() =>
     this.#survey.contents.runways.map((r) => runwayFigures(r, this.#elevation, this.#day.instantA)),
   );
+  /** One entry a spot of the contents: its status on the day, after what was asked and answered. */
+  readonly access = $derived.by(() => {
+    const { date } = this.#day;
+    return this.#survey.contents.spots.map((spot) => statusOn(spot.access, date));
+  });
   readonly problems = $derived.by(() => {
     const { contents, openingProblems, terrain } = this.#survey;
     return [...openingProblems, ...problemsOf(grounded(contents, terrain), this.runways, this.#day.instantA)];

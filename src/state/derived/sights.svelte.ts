@@ -1,28 +1,33 @@
-import { sightProfile } from '../../figures/sight/profile';
 import type { ElevationGrid } from '../../figures/sight/terrain';
-import { allSpotFigures } from '../../figures/spot-figures';
+import { allSpotFigures, spotFigures } from '../../figures/spot-figures';
+import type { SpotFigures } from '../../figures/types';
 import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
-import { inspectPath } from '../../figures/spot/inspect-path';
 import { outlookOf } from '../../figures/outlook';
 import { Scratch } from '../../figures/scratch';
-import { pathsOf } from '../../figures/traffic/paths';
+import { pathsOf, type OtherPaths } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
+import type { Position } from '../../survey/document';
+import { drawings } from '../../survey/drawings';
+import { readSpotProperties, type StandingSpot } from '../../survey/schema/standing-spot';
 import type { Selection, Shown } from '../view.svelte';
 import type { Day } from './day.svelte';
 import type { Flow } from './flow.svelte';
+import { Inspection } from './inspection.svelte';
 
 interface Ground {
   readonly contents: Contents;
   readonly terrain: ElevationGrid | null;
+  readonly otherPaths: OtherPaths | undefined;
 }
 
-/** What is seen of the aircraft: their paths, the spots' figures of them, and the sample that is inspected. */
+/** What is seen of the aircraft: their paths, the spots' figures of them, and what is inspected of one. */
 export class Sights {
   readonly #survey: Ground;
   readonly #day: Day;
   readonly #flow: Flow;
   readonly #selection: Selection;
   readonly #shown: Shown;
+  readonly inspection: Inspection;
   /** Room to work in for all spots, one after the other. */
   readonly #scratch = new Scratch();
 
@@ -37,6 +42,7 @@ export class Sights {
     this.#flow = flow;
     this.#selection = selection;
     this.#shown = shown;
+    this.inspection = new Inspection(this, day, selection);
   }
 
   readonly #wanted = $derived.by(() => {
@@ -45,15 +51,21 @@ export class Sights {
     const has = (list: typeof arrivals, runway: string | null, end: number | null) =>
       everyEnd || list.some((e) => e.runway === runway && e.end === end);
     return (kind: string, runway: string | null, end: number | null) => {
-      if (kind === 'arrival') return has(arrivals, runway, end);
+      if (kind === 'arrival' || kind === 'pattern') return has(arrivals, runway, end);
       if (kind === 'departure') return has(departures, runway, end);
       if (kind === 'circuit') return circuits && (has(arrivals, runway, end) || has(departures, runway, end));
+      // What belongs to an end comes and goes with it; the rest is always flown.
+      if (kind === 'pass' && runway !== null)
+        return has(arrivals, runway, end) || has(departures, runway, end);
       if (kind === 'taxi' || kind === 'parked') return onTheGround;
       return true;
     };
   });
   /** The paths that are drawn and looked at. */
-  readonly paths = $derived.by(() => pathsOf(this.#survey.contents, this.#wanted, this.#survey.terrain));
+  readonly paths = $derived.by(() => {
+    const { contents, terrain, otherPaths } = this.#survey;
+    return pathsOf(contents, this.#wanted, terrain, otherPaths);
+  });
   readonly outlook = $derived.by(() => outlookOf(this.#survey.contents, this.#survey.terrain));
 
   /** Figures of every spot at moment A and B, in the survey's order. */
@@ -68,32 +80,26 @@ export class Sights {
     });
   });
 
+  /** What a spot at a position would have at moment A and B, as the tool would set it: before there is one. */
+  from(position: Position): {
+    readonly spot: StandingSpot;
+    readonly a: SpotFigures;
+    readonly b: SpotFigures;
+  } {
+    const { properties } = drawings['standing-spot'];
+    const spot = { id: '', position, ...readSpotProperties(properties, () => undefined) };
+    const { instantA, instantB } = this.#day;
+    const figures = spotFigures(spot, this.paths, this.outlook, [instantA, instantB], this.#scratch);
+    const [a, b] = figures;
+    if (!a || !b) throw new Error('expected figures for two moments');
+    return { spot, a, b };
+  }
+
   readonly selected = $derived.by(() => this.spots.find((s) => s.spot.id === this.#selection.id) ?? null);
 
   /** Needed focal length along each drawn path from the selected spot, in mm, infinite where it is out of reach; null without a spot. */
   readonly focalLengths = $derived.by(() => {
     const spot = this.selected;
     return spot ? this.paths.map((path, i) => focalLengthsAlong(path, spot.a.paths[i])) : null;
-  });
-
-  /** The inspected sample at both moments, from the selected spot. */
-  readonly inspected = $derived.by(() => {
-    const { inspected } = this.#selection;
-    const spot = this.selected?.spot;
-    const path = this.paths.find((p) => p.ref.path === inspected?.path);
-    if (!inspected || !spot || !path) return null;
-    const at = (instant: number) =>
-      inspectPath(spot, path, inspected.station, this.outlook, instant, this.#scratch);
-    return { path, a: at(this.#day.instantA), b: at(this.#day.instantB) };
-  });
-
-  /** The side view along the line of sight to the inspected sample; null while nobody looks at it. */
-  readonly sightLine = $derived.by(() => {
-    const spot = this.selected?.spot;
-    if (!this.#selection.sightLine || !this.inspected || !spot) return null;
-    const { path, a } = this.inspected;
-    const index = path.samples.station.indexOf(a.station);
-    const profile = sightProfile(spot, path, index, this.outlook, this.#day.instantA);
-    return { path, index, sample: a, profile };
   });
 }

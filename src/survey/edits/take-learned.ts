@@ -1,4 +1,6 @@
 import type { Survey } from '../document';
+import type { Json } from '../json';
+import type { FlownBand } from '../schema/flown-band';
 import { entryIndex, readEntry } from '../kit-lists';
 import type { EndRef } from '../schema/site';
 import { changeEntry } from './change-entry';
@@ -10,6 +12,8 @@ export interface LearnedEnd {
   readonly ref: EndRef;
   readonly glide: number | null;
   readonly crossingHeight: number | null;
+  /** Heights and offsets along its paths; an empty list leaves what stands there. */
+  readonly flown: readonly FlownBand[];
 }
 
 /** What they say of a subject: m, and rise over run. */
@@ -27,10 +31,11 @@ export interface LearnedWords {
 /** Puts what recorded flights have taught into the runways' ends and the subject. */
 export function takeLearned(survey: Survey, { ends, subject }: LearnedWords): Survey {
   const withEnds = ends.reduce(
-    (changed, { ref, glide, crossingHeight }) =>
+    (changed, { ref, glide, crossingHeight, flown }) =>
       setRunwayEnd(changed, ref.runway, ref.end, {
         ...(glide !== null && { glide }),
         ...(crossingHeight !== null && { crossingHeight }),
+        ...(flown.length > 0 && { flown: flown }),
       }),
     survey,
   );

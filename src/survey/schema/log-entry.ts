@@ -36,11 +36,29 @@ const predictedFields = {
   slantRange: numberField(0, 1_000_000, null),
 };
 
+/**
+ * What two marks on one of its frames say: m; `part` that was marked, `way` it was seen; station and heights as the path
+ * counts them, `pathRange` and `pathHeight` what the path said of the station.
+ */
+const measuredFields = {
+  part: textField(null),
+  way: textField(null),
+  station: numberField(-1_000_000, 1_000_000, null),
+  slantRange: numberField(0, 1_000_000, null),
+  slantRangeError: numberField(0, 1_000_000, null),
+  height: numberField(-10_000, 100_000, null),
+  heightError: numberField(0, 1_000_000, null),
+  pathRange: numberField(0, 1_000_000, null),
+  pathHeight: numberField(-10_000, 100_000, null),
+};
+
 export interface LogEntry extends Read<typeof entryFields> {
   readonly id: string;
   readonly position: Position;
   readonly settings: Read<typeof settingsFields>;
   readonly predicted: Read<typeof predictedFields>;
+  /** Null where nothing was measured. */
+  readonly measured: Read<typeof measuredFields> | null;
 }
 
 export function readLogEntryProperties(p: JsonObject, doubt: (reason: string) => void) {
@@ -53,5 +71,6 @@ export function readLogEntryProperties(p: JsonObject, doubt: (reason: string) =>
     ...readFields(entryFields, p, '', doubt),
     settings: within(settingsFields, 'settings'),
     predicted: within(predictedFields, 'predicted'),
+    measured: (p['measured'] ?? null) === null ? null : within(measuredFields, 'measured'),
   };
 }

@@ -65,11 +65,15 @@ export function readObstacleProperties(p: JsonObject, doubt: Doubt) {
   return { ...fields, underside: 0 };
 }
 
-/** `heights`: m above mean sea level of the wheels (drawn) or the centre (recorded), one a position. */
+/**
+ * `heights`: m above mean sea level of the wheels (drawn) or the centre (recorded), one a position. `turnBank`: degrees
+ * of bank by which a drawn path is rounded at its waypoints; null for one that runs straight from corner to corner.
+ */
 const flightPathFields = {
   name: textField(''),
   heights: numbersField(-1000, 30_000),
   source: textField('drawn'),
+  turnBank: numberField(1, 75, null),
 };
 export interface FlightPath extends Read<typeof flightPathFields> {
   readonly id: string;

@@ -2,6 +2,8 @@ import * as v from 'valibot';
 import type { Position } from '../document';
 import { choiceField, flagField, numberField, readFields, textField, type Read } from '../fields';
 import type { JsonObject } from '../json';
+import { flownField, type FlownBand } from './flown-band';
+import { readPatterns, type Pattern } from './flying';
 
 /**
  * One end of a runway. `elevation`: m above mean sea level of the pavement end, null when not known.
@@ -16,8 +18,12 @@ const endFields = {
   crossingHeight: numberField(0, 60, 15.24),
   circuit: choiceField(['left', 'right'], 'left'),
   closed: flagField(false),
+  flown: flownField,
 };
-export type RunwayEnd = Read<typeof endFields>;
+export interface RunwayEnd extends Omit<Read<typeof endFields>, 'flown'> {
+  /** What recorded flights have taught, where the user has taken it over. */
+  readonly flown?: readonly FlownBand[] | null;
+}
 
 const runwayFields = {
   name: textField(''),
@@ -38,6 +44,8 @@ export interface Runway extends Read<typeof runwayFields> {
   readonly id: string;
   readonly line: readonly [Position, Position];
   readonly ends: readonly [RunwayEnd, RunwayEnd];
+  /** What else is flown at its ends. */
+  readonly patterns: readonly Pattern[];
 }
 
 export function readRunwayProperties(properties: JsonObject, doubt: (reason: string) => void) {
@@ -47,7 +55,11 @@ export function readRunwayProperties(properties: JsonObject, doubt: (reason: str
   const list: readonly unknown[] = Array.isArray(given) ? (given as readonly unknown[]) : [];
   if (list.length > 2) doubt(`ends: expected two ends, got ${list.length}; the first two are used`);
   const end = (i: 0 | 1) => readFields(endFields, list[i], `ends.${i}`, doubt);
-  return { ...readFields(runwayFields, properties, '', doubt), ends: [end(0), end(1)] as const };
+  return {
+    ...readFields(runwayFields, properties, '', doubt),
+    ends: [end(0), end(1)] as const,
+    patterns: readPatterns(properties['patterns'], doubt),
+  };
 }
 
 export type EndIndex = 0 | 1;

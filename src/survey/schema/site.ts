@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { Position } from '../document';
-import { numberField, readFields, textField, type Read } from '../fields';
+import { flagField, numberField, readFields, textField, type Read } from '../fields';
 import { shown } from '../json';
 import { endIndexField } from './runway';
 import { clockField, dateField } from './when';
@@ -27,6 +27,8 @@ const latitude = within(90, 'latitude');
 const siteFields = {
   name: textField(''),
   icao: textField(null),
+  /** Flown by the military, as far as the user has said. */
+  military: flagField(false),
   elevation: numberField(-500, 9000, null),
   timeZone: textField(null),
   reference: v.nullish(v.tuple([longitude, latitude], 'expected [longitude, latitude] in degrees'), null),

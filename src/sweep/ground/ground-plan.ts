@@ -1,19 +1,24 @@
 import type { Contents } from '../../survey/contents';
 import type { GroundUse, Obstacle, Use } from '../../survey/schema/places';
+import { mayStand } from '../../figures/access/may-stand';
 import { alongRunway } from '../../figures/geometry/along-runway';
 import { mapped, type Frame } from '../../figures/geometry/earth';
 import { sightOf } from '../../survey/schema/sights';
+import { isTimeZone } from '../../time/local-time';
 import type { Area } from '../area';
 import {
+  atSpot,
   besideWay,
   blastHalfWidth,
   blastLength,
   footpathClear,
   lineHalfWidth,
   railClear,
-  refusedWithin,
+  rotorDiametersClear,
   runwayClear,
   taxiClear,
+  usualRotor,
+  winchClear,
 } from '../practice';
 import { Bins } from './bins';
 import { isNear, meetsSquare, shapeIn, shapeOf, toChain, type Shape } from './shape';
@@ -29,6 +34,8 @@ export const closedReasons = [
   'rail',
   'motorway',
   'jet-blast',
+  'helipad',
+  'winch-run',
   'access',
   'refused',
 ] as const;
@@ -86,8 +93,11 @@ export class GroundPlan {
   readonly #outlines: readonly Shape[];
   readonly #centrelines: readonly Shape[];
   readonly #half: number;
+  /** Spots where one has to ask first. */
+  readonly #toAsk: readonly Shape[];
 
-  constructor(contents: Contents, area: Area) {
+  /** `instant`: permissions hold on some days only. */
+  constructor(contents: Contents, area: Area, instant: number) {
     const { frame, cell } = area;
     this.#half = cell / 2;
     const box = {
@@ -100,7 +110,14 @@ export class GroundPlan {
     this.#outlines = contents.groundUses
       .filter(({ use, rings }) => use === 'aerodrome' && rings.length > 0)
       .flatMap((use) => shapeOf(frame, use) ?? []);
-    this.#closing = new Bins(closings(contents, frame), box);
+    const timeZone = isTimeZone(contents.site.timeZone) ? contents.site.timeZone : 'UTC';
+    const here = { rules: contents.rules, site: { ...contents.site, timeZone } };
+    const spots = contents.spots.map((spot) => ({ spot, status: mayStand(spot, here, instant).status }));
+    this.#toAsk = spots.flatMap(({ spot, status }) =>
+      status === 'ask' ? (shapeOf(frame, { line: [spot.position] }) ?? []) : [],
+    );
+    const forbidden = spots.flatMap(({ spot, status }) => (status === 'forbidden' ? [spot] : []));
+    this.#closing = new Bins(closings(contents, frame, forbidden), box);
     const reach = besideWay + this.#half * Math.SQRT2;
     this.#opening = new Bins(openings(contents, frame, reach), box);
     this.#decks = new Bins(
@@ -144,7 +161,7 @@ export class GroundPlan {
     }
     // Inside the fence what is public for others need not be so for those who stand and wait.
     const isInside = this.#outlines.some((outline) => isNear(outline, x, y, 0));
-    if (isInside) return nothing;
+    if (isInside || this.#toAsk.some((spot) => isNear(spot, x, y, atSpot))) return nothing;
     const [way] = veryClose ? [this.#publicPath(x, y)] : this.#ways(x, y, meets);
     return way ? { ground: 'open', closedBy: null, name: way.name, id: way.id, veryClose } : nothing;
   }
@@ -177,7 +194,7 @@ const isNearPlace = (x: number, y: number) => (shape: Shape, within: number) => 
 
 type Sized = { readonly rings?: GroundUse['rings']; readonly line?: GroundUse['line']; readonly id: string };
 
-function closings(contents: Contents, frame: Frame): Closing[] {
+function closings(contents: Contents, frame: Frame, forbidden: Contents['spots']): Closing[] {
   const out: Closing[] = [];
   const add = (by: ClosedBy, thing: Sized, margin: number, name: string) => {
     const shape = shapeOf(frame, thing);
@@ -205,10 +222,12 @@ function closings(contents: Contents, frame: Frame): Closing[] {
     else if (use.use === 'rail' || use.use === 'motorway') add(use.use, use, railClear, use.name);
     else if (use.use !== 'aerodrome' && use.access === 'forbidden') add('access', use, half, use.name);
   }
+  const rotor = contents.subject.propulsion === 'rotor' ? contents.subject.span : usualRotor;
+  for (const pad of contents.helipads)
+    add('helipad', { id: pad.id, line: [pad.position] }, rotorDiametersClear * rotor, pad.name);
+  for (const run of contents.winchRuns) add('winch-run', run, winchClear, run.name);
   if (contents.subject.propulsion === 'jet') out.push(...blasts(contents, frame));
-  for (const spot of contents.spots)
-    if (spot.access.status === 'forbidden')
-      add('refused', { id: spot.id, line: [spot.position] }, refusedWithin, spot.name);
+  for (const { id, position, name } of forbidden) add('refused', { id, line: [position] }, atSpot, name);
   return out;
 }
 

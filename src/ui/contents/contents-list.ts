@@ -4,6 +4,7 @@ import { kinds, readableKinds, type ReadableKind } from '../../survey/kinds';
 import { Memo } from '../../survey/memo';
 import { readFeature } from '../../survey/read-feature';
 import type { Use } from '../../survey/schema/places';
+import type { Access } from '../../survey/schema/standing-spot';
 import type { RunwayFigures, SpotFigures } from '../../figures/types';
 import { dateAt, parseInstant } from '../../time/local-time';
 import type { Formats } from '../formats';
@@ -33,6 +34,8 @@ export interface Group {
 interface Figures {
   readonly runways: readonly (RunwayFigures | null)[];
   readonly spots: readonly SpotFigures[];
+  /** The spots' status on the day. */
+  readonly access: readonly NonNullable<Access['status']>[];
 }
 
 const plain = { detail: '', badge: '', forbidden: false };
@@ -76,8 +79,8 @@ const items: {
       id: spot.id,
       name: spot.name || `Standing spot ${i + 1}`,
       detail: nearestCentreline(figures.spots[i], (id) => runwayName(contents, id), format),
-      badge: accessBadge[spot.access.status ?? 'unknown'],
-      forbidden: spot.access.status === 'forbidden',
+      badge: accessBadge[figures.access[i] ?? 'unknown'],
+      forbidden: figures.access[i] === 'forbidden',
       places: [spot.position],
     })),
   'taxi-route': ({ taxiRoutes }) => taxiRoutes.map((route, i) => named('Taxi route', route, i)),
@@ -92,6 +95,15 @@ const items: {
       })),
     ),
   'flight-path': ({ flightPaths }) => flightPaths.map((path, i) => named('Flight path', path, i)),
+  'display-line': ({ displayLines }) =>
+    displayLines.map((display, i) => ({
+      ...named('Display line', display, i),
+      detail: display.programme.length > 0 ? `${display.programme.length} in the programme` : '',
+    })),
+  'crowd-line': ({ crowdLines }) => crowdLines.map((crowd, i) => named('Crowd line', crowd, i)),
+  helipad: ({ helipads }) =>
+    helipads.map((pad, i) => ({ ...named('Helipad', pad, i), places: [pad.position] })),
+  'winch-run': ({ winchRuns }) => winchRuns.map((run, i) => named('Winch run', run, i)),
   'ground-use': ({ groundUses }, _, format) =>
     groundUses.map(
       remembered(format, (way, i) => ({

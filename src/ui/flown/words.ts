@@ -54,11 +54,12 @@ export function takeWords(
   fine: (m: number) => string,
   length: (m: number) => string,
 ): readonly string[] {
-  const lines = take.ends.map(({ ref, glide, crossingHeight }) => {
+  const lines = take.ends.map(({ ref, glide, crossingHeight, flown }) => {
     const runway = runways.find((r) => r.id === ref.runway);
     const parts = [
       ...(glide === null ? [] : [`glide ${decimal(glide, 2)}°`]),
       ...(crossingHeight === null ? [] : [`wheels ${fine(crossingHeight)} above the threshold`]),
+      ...flown.map(({ kind, flights }) => `where ${flights} ${many[kind]} went`),
     ];
     return `${runway ? endName(runway, ref.end) : 'An end'}: ${parts.join(', ') || 'nothing that fits'}`;
   });

@@ -7,6 +7,8 @@ export interface LegendEntries {
   readonly litSides: boolean;
   /** The light ramp, as far as the sun is up at one of the moments. */
   readonly light: boolean;
+  /** Somewhere the sky lets no sun through by day. */
+  readonly flat: boolean;
   readonly twilight: boolean;
   readonly dark: boolean;
   readonly glare: boolean;
@@ -29,13 +31,25 @@ interface Seen {
   readonly focalLengths: readonly Float64Array[] | null;
 }
 
-export function legendEntries({ litSides }: Lit, { spots, focalLengths }: Seen): LegendEntries {
+/** `isFlat`: whether a sky lets no direct sun through. */
+export function legendEntries(
+  { litSides }: Lit,
+  { spots, focalLengths }: Seen,
+  isFlat: (sky: SpotFigures['sky']) => boolean,
+): LegendEntries {
   const seen = spots.flatMap(({ a, b }) => [...a.paths, ...b.paths]).filter((p) => p.sector.runs.length > 0);
   const has = (light: LightClass) => seen.some((p) => p.best.light === light);
   const isDay = ({ best }: PathFromSpot) => best.light !== 'dark' && best.light !== 'civil-twilight';
+  const day = (flat: boolean) =>
+    spots
+      .flatMap(({ a, b }) => [a, b])
+      .some(
+        ({ sky, paths }) => isFlat(sky) === flat && paths.some((p) => p.sector.runs.length > 0 && isDay(p)),
+      );
   return {
     litSides: litSides.some(({ a, b }) => (a?.side ?? b?.side ?? null) !== null),
-    light: seen.some(isDay),
+    light: day(false),
+    flat: day(true),
     twilight: has('civil-twilight'),
     dark: has('dark'),
     glare: seen.some((p) => (p.glareShare ?? 0) > 0),

@@ -1,4 +1,5 @@
 import type { Pass } from '../../figures/log/find-passes';
+import type { KeptMeasure } from '../../figures/log/log-entry-of';
 import { endName, endPath, leadFrame } from '../../state/log-figures';
 import type { Taught } from '../../figures/log/what-it-teaches';
 import type { Sample } from '../../figures/types';
@@ -50,6 +51,12 @@ export function comparedWords(pass: Pass, predicted: Sample | null, fill: number
   return parts.join('; ');
 }
 
+/** "Measured: 1,240 m ± 31 m away". */
+export const keptMeasureWords = (
+  { slantRange, slantRangeError }: Pick<KeptMeasure, 'slantRange' | 'slantRangeError'>,
+  format: Pick<Formats, 'length'>,
+): string => `Measured: ${format.length(slantRange)} ± ${format.length(slantRangeError)} away`;
+
 /** "12 visits, best 16:40 to 18:00 in March." */
 export function taughtWords({ visits, best }: Taught, format: Pick<Formats, 'clock'>): string {
   const times = visits === 1 ? '1 visit' : `${visits} visits`;
@@ -62,17 +69,6 @@ export function taughtWords({ visits, best }: Taught, format: Pick<Formats, 'clo
   };
   const month = best.month === null ? '' : ` in ${months[best.month - 1]}`;
   return `${times}, best ${clock(best.from)} to ${clock(best.to)}${month}.`;
-}
-
-/** Seconds of a typed correction: "+1:30" is a minute and a half to be added, "-45" seconds. Null for anything else. */
-export function readCorrection(text: string): number | null {
-  const [, sign, first, second, third] =
-    /^\s*([+-]?)(\d{1,5})(?::(\d{1,2}))?(?::(\d{1,2}))?\s*$/.exec(text.replace('−', '-')) ?? [];
-  if (first === undefined) return text.trim() === '' ? 0 : null;
-  const seconds = [first, second, third]
-    .filter((part) => part !== undefined)
-    .reduce((sum, part) => sum * 60 + Number(part), 0);
-  return sign === '-' ? -seconds : seconds;
 }
 
 export const passesWords = (count: number): string => (count === 1 ? '1 pass' : `${count} passes`);

@@ -1,19 +1,17 @@
 import type { YearLight } from '../../figures/when/year-light';
-import { colourOf } from './paint';
+import { colourOf, isFromAbove } from './paint';
 
-const paper = [251, 248, 239] as const;
+const paper = [251, 248, 239, 255] as const;
 
-const rgb = (hex: string): readonly [number, number, number] => [
-  parseInt(hex.slice(1, 3), 16),
-  parseInt(hex.slice(3, 5), 16),
-  parseInt(hex.slice(5, 7), 16),
-];
+/** Red, green, blue and alpha of "#rrggbb" or "#rrggbbaa". */
+const rgba = (hex: string): readonly number[] =>
+  [1, 3, 5, 7].map((at) => (at < hex.length ? parseInt(hex.slice(at, at + 2), 16) : 255));
 
 /**
  * A year as a picture of one pixel a quarter of an hour: dates to the right, the clock downwards. Glare and light from
  * above are lines of paper, slanting and level; a time that the clocks skip is paper.
  */
-export function yearPicture({ grid, light, names }: YearLight): OffscreenCanvas {
+export function yearPicture({ grid, entryAt }: YearLight): OffscreenCanvas {
   const [width, height] = [grid.dates.length, grid.rows];
   const picture = new OffscreenCanvas(width, height);
   const context = picture.getContext('2d');
@@ -23,12 +21,12 @@ export function yearPicture({ grid, light, names }: YearLight): OffscreenCanvas 
   for (let d = 0; d < width; d++) {
     for (let r = 0; r < height; r++) {
       const i = d * height + r;
-      const name = names[light.light[i] as number];
-      const blocked = light.blocked[i] === 1;
+      const entry = entryAt(i);
       const lined =
-        !blocked && ((light.glare[i] === 1 && (d + r) % 5 === 0) || (name === 'top-lit' && r % 4 === 0));
-      const colour = name && !lined ? rgb(colourOf({ light: name, glare: false, blocked })) : paper;
-      pixels.set([...colour, 255], 4 * (r * width + d));
+        entry &&
+        ((entry.glare && !entry.blocked && (d + r) % 5 === 0) || (isFromAbove(entry) && r % 4 === 0));
+      const colour = entry && !lined ? rgba(colourOf(entry)) : paper;
+      pixels.set(colour, 4 * (r * width + d));
     }
   }
   context.putImageData(image, 0, 0);

@@ -1,18 +1,27 @@
-import { blockedColour, classColours } from '../../../styles/ramps';
-import type { LightClass } from '../../figures/types';
+import { blockedColour, classColours, faded, flatColour } from '../../../styles/ramps';
+import type { LightEntry } from '../../figures/when/light-row';
+import { isSunUp } from '../words/sample-words';
 
 /** What is painted of a stretch of time. */
-export interface Painted {
-  readonly light: LightClass;
-  readonly glare: boolean;
-  readonly blocked: boolean;
-}
+export type Painted = LightEntry;
 
 /** The lines over glare and over light from above: paper on data, as in the legend. */
 const lineColour = '#fbf8ef';
 
-export const colourOf = ({ light, blocked }: Painted): string =>
-  blocked ? blockedColour : classColours[light];
+/**
+ * By day a colour fades with what the picture is worth, and flat light has one of its own. Twilight and night say
+ * already that nothing is worth a wait: made paler they would look like day. Glare stays dark, so that its lines show.
+ */
+export function colourOf({ light, glare, flat, blocked, worth }: Painted): string {
+  if (blocked) return blockedColour;
+  return isSunUp(light) && !glare
+    ? faded(flat ? flatColour : classColours[light], worth)
+    : classColours[light];
+}
+
+/** Whether level lines say that the light is from above: not without sun. */
+export const isFromAbove = ({ light, flat, blocked }: Painted): boolean =>
+  light === 'top-lit' && !flat && !blocked;
 
 /** A canvas of the size that it has on the page, in device pixels; draw in CSS pixels. Null where there is no canvas. */
 export function sized(
@@ -39,8 +48,9 @@ export function fillLight(
 ): void {
   context.fillStyle = colourOf(painted);
   context.fillRect(x, y, width, height);
-  const { light, glare, blocked } = painted;
-  if (blocked || (!glare && light !== 'top-lit')) return;
+  const glare = painted.glare && !painted.blocked;
+  const above = isFromAbove(painted);
+  if (!glare && !above) return;
   context.save();
   context.beginPath();
   context.rect(x, y, width, height);
@@ -48,7 +58,7 @@ export function fillLight(
   context.strokeStyle = lineColour;
   context.lineWidth = 1.5;
   context.beginPath();
-  if (light === 'top-lit')
+  if (above)
     for (let at = y + 4; at < y + height; at += 7) {
       context.moveTo(x, at);
       context.lineTo(x + width, at);

@@ -1,13 +1,12 @@
 import type { CalendarEntry } from '../../exports/calendar';
+import type { Stay } from '../../figures/plan/stays-of';
 import type { TakenAlong } from '../../figures/plan/taken-along';
-import type { StandingSpot } from '../../survey/schema/standing-spot';
-import { basicInstant, dateAt } from '../../time/local-time';
+import { basicInstant } from '../../time/local-time';
 import type { Formats } from '../formats';
 import { apertureWords, isoWords, shutterWords } from '../viewfinder/words';
 import { readingWords } from '../words/row-words';
 import { takeWords } from '../words/sample-words';
 import { moveWords, spotName } from './plan-words';
-import type { MoveTime } from '../../figures/plan/move-time';
 
 /** Stands in every entry: what is taken along must carry it too. */
 const caution =
@@ -23,45 +22,18 @@ export interface CalendarNeeds {
   readonly site: string;
   readonly timeZone: string;
   readonly format: Formats;
-  readonly moveBetween: (a: StandingSpot, b: StandingSpot) => MoveTime;
   /** What to do during a stay at a spot if the wind turns, a sentence each; none where nothing is known. */
   readonly instead: (stay: Stay) => readonly string[];
 }
 
-/** Time at a spot: one or several windows that overlap, arrivals and departures of one hour for instance. */
-export interface Stay {
-  readonly spot: StandingSpot | null;
-  readonly from: number;
-  readonly to: number;
-  readonly windows: readonly TakenAlong[];
-}
+/** Time spent at spots as entries of a calendar. */
+export const calendarEntries = (stays: readonly Stay[], needs: CalendarNeeds): CalendarEntry[] =>
+  stays.map((stay) => entryOf(stay, needs));
 
-/** The windows in order of time, those of one spot that overlap as one stay. */
-export function staysOf(taken: readonly TakenAlong[]): Stay[] {
-  const stays: Stay[] = [];
-  for (const window of taken.toSorted((a, b) => a.from - b.from)) {
-    const at = stays.findIndex(
-      ({ windows: [first], to }) => first?.chosen.spot === window.chosen.spot && window.from < to,
-    );
-    const stay = stays[at];
-    if (!stay) stays.push({ spot: window.spot, from: window.from, to: window.to, windows: [window] });
-    else stays[at] = { ...stay, to: Math.max(stay.to, window.to), windows: [...stay.windows, window] };
-  }
-  return stays;
-}
-
-/** The chosen windows as entries of a calendar. */
-export function calendarEntries(taken: readonly TakenAlong[], needs: CalendarNeeds): CalendarEntry[] {
-  const stays = staysOf(taken);
-  return stays.map((stay, i) => entryOf(stay, stays[i - 1] ?? null, needs));
-}
-
-function entryOf(stay: Stay, before: Stay | null, needs: CalendarNeeds): CalendarEntry {
-  const { site, timeZone, format, instead } = needs;
-  const { spot, from, to, windows } = stay;
+function entryOf(stay: Stay, { site, timeZone, format, instead }: CalendarNeeds): CalendarEntry {
+  const { spot, from, to, windows, way } = stay;
   const access = spot?.access;
   const clock = (instant: number) => format.clockAt(instant, timeZone);
-  const way = wayTo(stay, before, needs);
   const leave = way && `Leave ${spotName(way.from)} by ${clock(way.leave)} (${moveWords(way)}).`;
   const lines = [
     leave ?? `Be there by ${clock(from)}.`,
@@ -90,14 +62,6 @@ function entryOf(stay: Stay, before: Stay | null, needs: CalendarNeeds): Calenda
       text: leave ?? `${spot ? spotName(spot) : 'A spot'} from ${clock(from)}`,
     },
   };
-}
-
-/** The way from where one stood before on the same day; null at the first of a day, and where one stays. */
-function wayTo({ spot, from }: Stay, before: Stay | null, { timeZone, moveBetween }: CalendarNeeds) {
-  if (!spot || !before?.spot || before.spot.id === spot.id) return null;
-  if (dateAt(before.from, timeZone) !== dateAt(from, timeZone)) return null;
-  const move = moveBetween(before.spot, spot);
-  return { ...move, from: before.spot, leave: from - move.minutes * 60_000 };
 }
 
 /** One window: path and time, the picture in its middle, lens and settings. */

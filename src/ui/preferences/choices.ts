@@ -32,13 +32,16 @@ export const looks: Choices<'look'> = [
   ['night', 'night'],
   ['contrast', 'high contrast'],
 ];
+export const rings: Choices<'rings'> = [
+  ['headline', 'the path to wait at'],
+  ['every', 'every path'],
+];
 export const keys: Choices<'keys'> = [
   ['on', 'on'],
   ['off', 'off: only with Ctrl, and on the map'],
 ];
 /** Each language in its own words. */
 export const languages: Choices<'dates'> = [
-  ['system', 'as the device'],
   ['en-GB', 'English'],
   ['en-US', 'English (US)'],
   ['de', 'Deutsch'],

@@ -1,8 +1,9 @@
-import type { SpotFigures } from '../../figures/types';
 import type { PathSummary } from '../../figures/summary/spot-summary';
-import type { Formats } from '../formats';
+import type { SpotFigures } from '../../figures/types';
+import type { Answers } from '../../state/answers';
 import { focal } from '../../units/format';
-import { lightNotes, lightWords, sideWords } from '../words/sample-words';
+import type { Formats } from '../formats';
+import { lightOn, sideWords, takeWords } from '../words/sample-words';
 
 /** What is known of a spot, as far as one line has room for it. */
 export interface SpotLine {
@@ -13,33 +14,46 @@ export interface SpotLine {
   /** "280 mm", "357 m". */
   readonly focal: string;
   readonly range: string;
+  /** "100-400 mm f/5.6: 280 mm, f/5.6, fits"; "" without a lens. */
+  readonly lens: string;
+  /** "front-lit until 15:33". */
   readonly light: { readonly a: string; readonly b: string };
 }
 
-interface Names {
+interface Asked {
+  readonly format: Formats;
+  readonly answers: Pick<Answers, 'headline' | 'lensFor' | 'isFlat'>;
   readonly runway: (id: string) => string;
   readonly path: (path: string) => string;
+  /** The time of day up to which the light at a moment stays as it is; null where it stays, or nobody asks. */
+  readonly until: Readonly<Record<'a' | 'b', string | null>>;
 }
 
+/** The same that the card of a spot leads with. */
 export function spotLine(
-  spot: SpotFigures,
+  spot: { readonly a: SpotFigures; readonly b: SpotFigures },
   leading: PathSummary | null,
-  names: Names,
-  format: Formats,
+  { format, answers, runway, path, until }: Asked,
 ): SpotLine {
-  // The runway that the best picture belongs to, else the nearest one.
+  const { runways } = spot.a;
+  // The runway that the picture belongs to, else the nearest one.
   const nearest =
-    spot.runways.find((r) => r.id === leading?.ref.runway) ??
-    [...spot.runways].sort((a, b) => a.centrelineDistance - b.centrelineDistance)[0];
+    runways.find((r) => r.id === leading?.ref.runway) ??
+    runways.toSorted((a, b) => a.centrelineDistance - b.centrelineDistance)[0];
+  const place = nearest ? `${sideWords(nearest, format)} of ${runway(nearest.id)}` : '';
+  if (!leading) return { place, path: '', focal: '', range: '', lens: '', light: { a: '', b: '' } };
   const light = (moment: 'a' | 'b') => {
-    const best = leading?.[moment].best;
-    return best ? [lightWords[best.light], ...lightNotes(best)].join(', ') : '';
+    const words = lightOn(answers.headline(leading[moment]).sample, answers.isFlat(spot[moment].sky));
+    return until[moment] === null ? words : `${words} until ${until[moment]}`;
   };
+  const { sample } = answers.headline(leading.a);
+  const take = answers.lensFor(sample.focalLength);
   return {
-    place: nearest ? `${sideWords(nearest, format)} of ${names.runway(nearest.id)}` : '',
-    path: leading ? names.path(leading.ref.path) : '',
-    focal: leading ? focal(leading.a.best.focalLength) : '',
-    range: leading ? format.length(leading.a.best.slantRange) : '',
+    place,
+    path: path(leading.ref.path),
+    focal: focal(sample.focalLength),
+    range: format.length(sample.slantRange),
+    lens: take ? takeWords(take) : '',
     light: { a: light('a'), b: light('b') },
   };
 }

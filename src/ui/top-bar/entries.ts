@@ -26,6 +26,8 @@ export type Entry = Named & ({ readonly run: (on: EntryNeeds) => void } | { read
 /** The search has a place of its own in every bar. */
 export const searchDialog: LazyDialog = () => import('../search/AirfieldSearch.svelte');
 export const kitDialog: LazyDialog = () => import('../kit-editor/KitEditor.svelte');
+export const sheetDialog: LazyDialog = () => import('../sheet/SheetDialog.svelte');
+export const requestDialog: LazyDialog = () => import('../request/RequestDialog.svelte');
 export const preferencesDialog: LazyDialog = () => import('../preferences/PreferencesDialog.svelte');
 export const tripDialog: LazyDialog = () => import('../trip/TripDialog.svelte');
 export const shortcutsDialog: LazyDialog = () => import('./ShortcutsDialog.svelte');
@@ -81,6 +83,12 @@ export const entries: readonly Entry[] = [
     title: 'Your surveys side by side for a day or a week, and a trip over several of them',
     place: 'menu',
     dialog: tripDialog,
+  },
+  {
+    label: 'Field sheet',
+    title: 'The day on one or two pages, to print and to take along',
+    place: 'menu',
+    dialog: sheetDialog,
   },
   {
     label: 'Near me',

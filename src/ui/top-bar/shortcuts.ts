@@ -1,5 +1,5 @@
 import type { Tool } from '../../state/view.svelte';
-import { drawings, type DrawTool } from '../../survey/drawings';
+import { drawingOf, drawings, type DrawTool } from '../../survey/drawings';
 
 /** What a key may do anywhere on the page, besides taking a tool in hand. */
 export type PageAction = 'undo' | 'redo' | 'search' | 'open' | 'save' | 'shortcuts';
@@ -42,6 +42,7 @@ const toolWords: Readonly<Record<Tool, ToolWords>> = {
     name: 'Select',
     key: 'v',
     hint: 'Click something to select it. Drag it or one of its corners to move it.',
+    touch: 'Tap something to select it. Hold it, or take its handle, to move it.',
   },
   runway: {
     name: 'Runway',
@@ -91,12 +92,46 @@ const toolWords: Readonly<Record<Tool, ToolWords>> = {
     hint: 'Click along the hedge; a double click or Enter ends it. Then say how high it is, and from where down one sees under it.',
     touch: 'Tap along the hedge, then Finish.',
   },
+  'flight-path': {
+    name: 'Flight path',
+    key: 'f',
+    hint: 'Click the waypoints in the order in which they are flown; a double click or Enter ends it. Then type their altitudes.',
+    touch: 'Tap the waypoints in the order in which they are flown, then Finish.',
+  },
+  'display-line': {
+    name: 'Display line',
+    key: 'd',
+    hint: 'Click the two ends of the line that the display flies along.',
+    touch: 'Tap the two ends of the line that the display flies along.',
+  },
+  'crowd-line': {
+    name: 'Crowd line',
+    key: 'c',
+    hint: 'Click along the line up to which the public may stand; a double click or Enter ends it.',
+    touch: 'Tap along the line up to which the public may stand, then Finish.',
+  },
+  helipad: {
+    name: 'Helipad',
+    key: 'p',
+    hint: 'Click where helicopters land.',
+    touch: 'Tap where helicopters land.',
+  },
+  'winch-run': {
+    name: 'Winch run',
+    key: 'k',
+    hint: 'Click where gliders are launched, then where the winch stands.',
+    touch: 'Tap where gliders are launched, then where the winch stands.',
+  },
 };
 
-/** The tools of the tool bar in their order. */
-export const tools: readonly (ToolWords & { readonly tool: Tool })[] = (
+/** The tools of the tool bar in their order; those that are seldom wanted stand behind the others. */
+export const tools: readonly (ToolWords & { readonly tool: Tool; readonly seldom: boolean })[] = (
   ['select', ...(Object.keys(drawings) as DrawTool[])] as const
-).map((tool) => ({ tool, ...toolWords[tool] }));
+).map((tool) => ({
+  tool,
+  ...toolWords[tool],
+  seldom: tool !== 'select' && drawingOf(tool).seldom === true,
+}));
 
 type Key = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>;
 

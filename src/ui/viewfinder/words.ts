@@ -63,6 +63,7 @@ export function reasons({ exact, shown, lowestIso, iso }: SettingsCard, format: 
 
 /** How the exposure value comes about. */
 export function exposureWords({ exact: { scene, ev100 } }: SettingsCard): string {
+  if (scene.typed) return `Exposure value ${decimal(ev100, 1)} at ISO 100, as you have typed it.`;
   const parts = [`${decimal(scene.bySun, 1)} for the sun's height`];
   if (scene.bySky > 0) parts.push(`${decimal(scene.bySky, scene.bySky % 1 === 0 ? 0 : 1)} less for the sky`);
   if (scene.byLight > 0)

@@ -42,11 +42,16 @@ export const dayWords = (spans: readonly LitSpan[], day: Day, clock: Clock): str
 /** px that a letter of the small type takes, the wide ones included. */
 const letterWidth = 8;
 
-/** A lit side in as many words as some px have room for: "north-east side", "north-east", "NE", nothing. */
-export function sideLabel(side: string, room: number): string {
+/** A lit side in as many words as some px have room for: with its times, "north-east side", "north-east", "NE", nothing. */
+export function sideLabel(
+  side: string,
+  room: number,
+  [from, to]: readonly [from: string, to: string],
+): string {
   const letters = side
     .split('-')
     .map((word) => word.charAt(0).toUpperCase())
     .join('');
-  return [`${side} side`, side, letters].find((text) => text.length * letterWidth <= room) ?? '';
+  const timed = [`${side} side`, side, letters].map((name) => `${from} ${name} ${to}`);
+  return [...timed, `${side} side`, side, letters].find((text) => text.length * letterWidth <= room) ?? '';
 }

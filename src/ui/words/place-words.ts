@@ -30,6 +30,8 @@ export const closedWords: Readonly<Record<NonNullable<GroundThere['closedBy']>, 
   water: 'water',
   rail: 'a railway or right beside it',
   motorway: 'a motorway or right beside it',
+  helipad: 'within three rotor diameters of a helipad',
+  'winch-run': 'beside a winch cable',
   'jet-blast': 'jet blast: behind the end where jets start their take-off',
   access: 'the map says: no access on foot',
   refused: 'somebody was refused here',
@@ -72,7 +74,7 @@ export function placeSentence(
   format: Formats,
   clock: (instant: number) => string,
 ): string {
-  const { ground, veryClose, paths, lens, visibleShare, hiddenBy, side, way } = candidate;
+  const { ground, veryClose, paths, lens, visibleShare, hiddenBy, side, way, deck } = candidate;
   const focals = paths.map(({ focal }) => focal);
   const range =
     focals.length > 0
@@ -91,7 +93,7 @@ export function placeSentence(
     visibleShare !== null && visibleShare < 0.995 ? `${share(visibleShare)} in sight` : '',
     hides.length > 0 ? `${hides.join(' and ')} ${hides.length > 1 ? 'hide' : 'hides'} part of it` : '',
     veryClose ? 'very close: stand back from the fence' : '',
-    ground === 'open' ? 'public way' : 'unknown ground: check first',
+    ground !== 'open' ? 'unknown ground: check first' : deck === null ? 'public way' : 'up on top of it',
   ].filter((words) => words !== '');
   return `${told.join('; ')}.`;
 }

@@ -4,22 +4,34 @@ import type { Day } from '../../time/day-share';
 import { factor, focal } from '../../units/format';
 import type { Formats } from '../formats';
 import type { Clock } from './lit-words';
-import { lightName, lightWords } from './sample-words';
+import { isSunUp, lightName } from './sample-words';
 
 /** "Orchard Path, 25 arrival". */
 export const rowName = ({ spot, path }: Pick<DayRow, 'spot' | 'path'>): string =>
   `${spot.name || 'Standing spot'}, ${path.name}`;
 
-/** What a run is called: "front-lit", "back-lit with glare", "hidden". */
-const runName = ({ light, glare, blocked }: Omit<LightRun, 'from' | 'to'>): string =>
-  blocked ? 'hidden' : `${lightWords[light]}${glare ? ' with glare' : ''}`;
+/** What a run is called: "front-lit", "back-lit with glare", "flat light: either side", "hidden". */
+const runName = ({ light, glare, flat, blocked }: Omit<LightRun, 'from' | 'to' | 'worth'>): string =>
+  blocked ? 'hidden' : `${lightName(light, flat)}${glare ? ' with glare' : ''}`;
 
-/** A row in words, for those who hear the page: "front-lit 16:40 to 21:05, twilight 21:05 to 21:50". */
+/** The same with what the picture is worth, where there is one: "front-lit, good". */
+const worthName = (run: LightRun): string =>
+  run.blocked || !isSunUp(run.light) ? runName(run) : `${runName(run)}, ${run.worth},`;
+
+/** A row in words, for those who hear the page: "front-lit, good, 16:40 to 21:05, twilight 21:05 to 21:50". */
 export function rowWords({ runs, light: { light } }: DayRow, day: Day, clock: Clock): string {
   const at = (index: number) => clock(day.from + ((day.to - day.from) * index) / light.length);
   const told = runs.filter((run) => run.light !== 'dark');
   if (told.length === 0) return 'dark all day';
-  return told.map((run) => `${runName(run)} ${at(run.from)} to ${at(run.to)}`).join(', ');
+  // Worth is told apart by day only: a twilight is one, whatever it scores.
+  const stretches: { name: string; from: number; to: number }[] = [];
+  for (const run of told) {
+    const last = stretches.at(-1);
+    const name = worthName(run);
+    if (last?.name === name && last.to === run.from) last.to = run.to;
+    else stretches.push({ name, from: run.from, to: run.to });
+  }
+  return stretches.map(({ name, from, to }) => `${name} ${at(from)} to ${at(to)}`).join(', ');
 }
 
 /** Why no path has a row, and what to do about it. */
@@ -37,7 +49,7 @@ export function readingWords(
   format: Formats,
 ): string {
   const blocked = score.sight === 0;
-  const words = [flat && !blocked ? lightName(light, flat) : runName({ light, glare, blocked })];
+  const words = [runName({ light, glare: glare && !flat, flat, blocked })];
   if (light !== 'dark' && !blocked) words.push(`score ${factor(score.total)}`);
   words.push(`${focal(focalLength)} at ${format.length(slantRange)}`);
   if (score.haze < 0.9 && score.light > 0) words.push(`heat haze ${factor(score.haze)}`);

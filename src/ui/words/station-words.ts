@@ -23,4 +23,6 @@ export const datumWords: Record<PathKind, string> = {
   'flight-path': 'above the field',
   taxi: 'above the field',
   parked: 'above the field',
+  pattern: 'above the threshold',
+  pass: 'above the field',
 };

@@ -1,8 +1,17 @@
-import { darkColour, lightColour, twilightColour } from '../../../styles/ramps';
+import { darkColour, faded, flatColour, lightColour, twilightColour } from '../../../styles/ramps';
+import type { ScoreWord } from '../../figures/score-words';
 import type { Sample } from '../../figures/types';
 
-/** The data colour of the light on a sample: by light angle while the sun is up, as lit as can be where there is none. */
-export function swatch({ light, lightAngle }: Pick<Sample, 'light' | 'lightAngle'>): string {
+/**
+ * The data colour of the light on a sample, as the rings have it: by light angle while the sun is up, as lit as can be
+ * where there is none, one for `flat` light, and as pale as the picture is poor.
+ */
+export function swatch(
+  { light, lightAngle }: Pick<Sample, 'light' | 'lightAngle'>,
+  flat: boolean,
+  worth: ScoreWord,
+): string {
   if (light === 'dark') return darkColour;
-  return light === 'civil-twilight' ? twilightColour : lightColour(lightAngle ?? 0);
+  if (light === 'civil-twilight') return twilightColour;
+  return faded(flat ? flatColour : lightColour(lightAngle ?? 0), worth);
 }

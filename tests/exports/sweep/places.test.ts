@@ -1,3 +1,7 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { DOMParser } from '@xmldom/xmldom';
 import { fromArrayBuffer } from 'geotiff';
 import Papa from 'papaparse';
@@ -80,6 +84,49 @@ test('[P41] contours run where the value is theirs, 200 m from the middle of the
   expect(Math.min(...away)).toBeGreaterThan(190);
   expect(Math.max(...away)).toBeLessThan(210);
 });
+
+const hasGdal =
+  spawnSync('gdalinfo', ['--version']).status === 0 && spawnSync('ogrinfo', ['--version']).status === 0;
+
+test.skipIf(!hasGdal)(
+  '[P43] GDAL opens both: where the raster lies, and each line with its value (skipped without GDAL)',
+  async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'sunside-places-'));
+    try {
+      const [tif, contours] = [join(folder, 'places.tif'), join(folder, 'places.geojson')];
+      writeFileSync(tif, new Uint8Array(await placeRaster(lists)));
+      writeFileSync(contours, await placeContours(lists));
+      const told = (command: string, ...args: string[]) => {
+        const { status, stdout } = spawnSync(command, args, { encoding: 'utf8' });
+        expect(status).toBe(0);
+        return stdout;
+      };
+      const raster = JSON.parse(told('gdalinfo', '-json', '-stats', tif)) as {
+        driverShortName: string;
+        coordinateSystem: { wkt: string };
+        cornerCoordinates: { upperLeft: number[]; lowerRight: number[] };
+        bands: { noDataValue: number; minimum: number; maximum: number }[];
+      };
+      expect(raster.driverShortName).toBe('GTiff');
+      expect(raster.coordinateSystem.wkt).toContain('WGS 84');
+      const [west, north] = corner(-500, 500);
+      const [east, south] = corner(500, -500);
+      const { upperLeft, lowerRight } = raster.cornerCoordinates;
+      [west, north, east, south].forEach((degrees, i) =>
+        expect([...upperLeft, ...lowerRight][i]).toBeCloseTo(degrees, 4),
+      );
+      // 35 m from the top of the hill lie the cells next to it; farther out than 450 m there is nothing.
+      expect(raster.bands[0]).toMatchObject({ noDataValue: -9999 });
+      expect(raster.bands[0]?.maximum).toBeCloseTo(400 - Math.hypot(25, 25), 2);
+      expect(raster.bands[0]?.minimum).toBeGreaterThanOrEqual(-51);
+      const lines = told('ogrinfo', '-al', contours);
+      expect(lines).toMatch(/Geometry: Line String/);
+      expect(lines).toMatch(/level \(\w+\) = 200/);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  },
+);
 
 test('[P42] names stay text: no formula in the table, no mark-up in the waypoints', () => {
   const { data } = Papa.parse<string[]>(placeTable(lists).replace('\ufeff', '').trim());

@@ -59,6 +59,7 @@ const path = (name: string, best: Sample, runs: readonly (readonly number[])[]):
       lightAngles: focalLengths.map(() => 40),
       glare: focalLengths.map(() => false),
       focalLengths,
+      totals: focalLengths.map(() => best.score.total),
     })),
   },
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sunAt } from '../../../src/figures/light/sun';
 import { sunThere } from '../../../src/figures/light/sun-there';
-import { bestUnder, classUnder, glareUnder, scoreUnder } from '../../../src/figures/when/best-light';
+import { bestUnder, classUnder, glareUnder, scoreUnder, totalAt } from '../../../src/figures/when/best-light';
 import { fieldAt } from './field';
 
 describe('the best sample under many suns', () => {
@@ -40,6 +40,47 @@ describe('the best sample under many suns', () => {
         // Twilight does not know dark flanks: once this one was passed over.
         examples: [[55.78528110968918, -3281, 0, 0, [0, 0, 260_653, 0]]],
       },
+    );
+  });
+
+  test('[F241] is the best of all samples, each looked at for itself, under any sun and sky', () => {
+    const skies = [1, 0.8, 0.35, 0].flatMap((direct) =>
+      [10_000, 1500].map((visibility) => ({ direct, visibility })),
+    );
+    fc.assert(
+      fc.property(
+        fc.integer({ min: -4000, max: 4000 }),
+        fc.integer({ min: -600, max: 600 }),
+        fc.integer({ min: 0, max: 359 }),
+        fc.array(
+          fc.record({
+            azimuth: fc.double({ min: 0, max: 360, noNaN: true }),
+            altitude: fc.double({ min: -7, max: 90, noNaN: true }),
+            sky: fc.constantFrom(...skies),
+          }),
+          { minLength: 12, maxLength: 12 },
+        ),
+        (along, off, azimuth, suns) => {
+          const field = fieldAt([8.5, 47.4], along, off, { azimuth });
+          for (const { sky, ...sun } of suns) {
+            const there = sunThere({ ...sun, geometricAltitude: sun.altitude }, false, sky);
+            for (const view of field.views) {
+              const best = bestUnder(view, there, view.closest);
+              // Dark, or all hidden: the closest one.
+              if (sun.altitude < -6 || view.sight[view.closest] === 0) continue;
+              let [total, range] = [-1, Infinity];
+              for (let i = 0; i < view.count; i++) {
+                if (view.sight[i] === 0) continue;
+                const here = totalAt(view, i, there);
+                if (here < total || (here === total && (view.range[i] ?? 0) >= range)) continue;
+                [total, range] = [here, view.range[i] ?? 0];
+              }
+              expect([totalAt(view, best, there), view.range[best]]).toEqual([total, range]);
+            }
+          }
+        },
+      ),
+      { seed: 91, numRuns: 40 },
     );
   });
 

@@ -41,6 +41,7 @@ describe.skipIf(!exiftool)('[L30] photographs written by exiftool are read right
       iso: 200,
       width: 6000,
       height: 4000,
+      pixelsPerMm: null,
       rating: 4,
       doubts: [],
     });

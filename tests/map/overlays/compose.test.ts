@@ -39,15 +39,20 @@ describe('overlays of one scene after another', () => {
       o.features.filter((f) => f.properties['part'] === part).map((f) => f.properties['id']);
     expect(ids(spots, 'spot')).toEqual(['lane']);
     expect(ids(live, 'selected-spot')).toEqual(['bank']);
-    expect(parts(live)).toEqual([
-      'best',
-      'closest',
-      'ring',
-      'ring-edge',
-      'ring-letter',
-      'selected-spot',
-      'tick',
-    ]);
+    expect(parts(live)).toEqual(['closest', 'ring', 'ring-edge', 'ring-letter', 'selected-spot', 'tick']);
+  });
+
+  test('[S198] a place that is looked at in the list has the rings that a spot there would have, and no mark of its own', () => {
+    const scene = sceneOf(field, 'bank');
+    const place = scene.spots.find(({ spot }) => spot.id === 'bank');
+    if (!place) throw new Error('expected the bank');
+    const draw = sceneDrawer();
+    const { live, spots } = draw({ ...sceneOf(field, null), visited: place });
+    expect(parts(live)).toEqual(['ring', 'ring-edge', 'ring-letter']);
+    const rings = (drawn: Overlay) =>
+      drawn.features.filter((f) => String(f.properties['part']).startsWith('ring'));
+    expect(rings(live)).toEqual(rings(draw(scene).live));
+    expect(draw(sceneOf(field, null)).spots.features).toEqual(spots.features);
   });
 
   test('a survey without anything draws nothing', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { angleBetween } from '../../../src/figures/geometry/angles';
 import { groundLine } from '../../../src/figures/geometry/earth';
+import { mapLayers } from '../../../src/map/layers';
 import type { OverlayFeature } from '../../../src/map/overlays/features';
 import { groundOverlay } from '../../../src/map/overlays/ground';
 import { readContents } from '../../../src/survey/contents';
@@ -23,13 +23,16 @@ describe('the ground', () => {
     expect(apart(ring?.[0], start)).toBeCloseTo(22.5, 2);
   });
 
-  test('its designators stand at its ends, upright for whoever lands there', () => {
+  test('[M310] its designators stand beyond its ends, upright on the screen: a 20 is never read as 02, nor a 16 as 91', () => {
     const [first, second] = of('designator');
     expect([first?.properties['text'], second?.properties['text']]).toEqual(['10', '28']);
     expect(first?.geometry.coordinates).toEqual([6.985, 50.004]);
-    const { azimuth } = groundLine([6.985, 50.004], [7.016, 49.997]);
-    expect(first?.properties['turn']).toBeCloseTo(azimuth ?? 0, 6);
-    expect(angleBetween(second?.properties['turn'] as number, (azimuth ?? 0) + 180)).toBeLessThan(0.05);
+    // This runway runs east-south-east: its numbers go on to the west and to the east.
+    expect(first?.properties['anchor']).toBe('right');
+    expect(second?.properties['anchor']).toBe('left');
+    const turned = mapLayers.filter(({ id }) => /^(designator|numeral)/.test(id));
+    expect(turned).toHaveLength(4);
+    for (const { layout } of turned) expect(layout).not.toHaveProperty('text-rotate');
   });
 
   test('the displaced threshold lies 180 m in, with arrows before it; the other end has none', () => {

@@ -1,21 +1,24 @@
 import { describe, expect, test } from 'vitest';
 import type { SectorRun, Sun } from '../../../src/figures/types';
 import { ringColour, sweepsOf } from '../../../src/map/overlays/ring-wedges';
-import { darkColour, lightColour, twilightColour } from '../../../styles/ramps';
+import { darkColour, faded, flatColour, lightColour, twilightColour } from '../../../styles/ramps';
 
 const sun = (geometricAltitude: number): Sun => ({
   azimuth: 100,
   altitude: geometricAltitude,
   geometricAltitude,
 });
-const run = (bearings: number[], lightAngles: number[], glare: boolean[] = []): SectorRun => ({
+const run = (bearings: number[], lightAngles: number[], glare: boolean[] = [], total = 0.9): SectorRun => ({
   from: 0,
   bearings,
   lightAngles,
   glare: bearings.map((_, i) => glare[i] ?? false),
   focalLengths: bearings.map((_, i) => 200 + i),
+  totals: bearings.map(() => total),
 });
-const up = sun(20);
+const clear = { direct: 1, visibility: 10_000 };
+const overcast = { direct: 0, visibility: 3_000 };
+const up = { sun: sun(20), sky: clear };
 const sweeps = (one: SectorRun, other: SectorRun = one) => sweepsOf(one, other, up, up);
 
 describe('wedges of a light ring', () => {
@@ -68,11 +71,39 @@ describe('wedges of a light ring', () => {
   });
 
   test('with the sun down there is no light angle to colour by', () => {
-    expect([-6.01, -5.99, -0.84, -0.82].map((altitude) => ringColour(10, sun(altitude)))).toEqual([
+    const at = (altitude: number) => ringColour(10, 0.9, false, { sun: sun(altitude), sky: clear });
+    expect([-6.01, -5.99, -0.84, -0.82].map(at)).toEqual([
       darkColour,
       twilightColour,
       twilightColour,
       lightColour(10),
+    ]);
+  });
+
+  test('[M300] a ring pales where the word changes: 0.76 is good, 0.74 fair, 0.59 poor, 0.39 not worth the wait', () => {
+    const at = (total: number) => ringColour(10, total, false, up);
+    expect(at(0.76)).toBe(lightColour(10));
+    expect(at(0.74)).toBe(faded(lightColour(10), 'fair'));
+    expect(at(0.59)).toBe(faded(lightColour(10), 'poor'));
+    expect(at(0.39)).toBe(faded(lightColour(10), 'not worth waiting for'));
+    // A bound that is met holds, as in the words.
+    expect(at(0.75)).toBe(at(0.76));
+  });
+
+  test('[M301] overcast at noon: one grey all round, however the sun stands to the aircraft; at dusk twilight as ever', () => {
+    const noon = { sun: sun(50), sky: overcast };
+    expect(new Set([5, 80, 170].map((angle) => ringColour(angle, 0.65, false, noon)))).toEqual(
+      new Set([faded(flatColour, 'fair')]),
+    );
+    expect(ringColour(5, 0, false, { sun: sun(-3), sky: overcast })).toBe(twilightColour);
+  });
+
+  test('[M302] glare keeps its dark colour, so that its hatching shows: it warns, whatever the picture is worth', () => {
+    expect(ringColour(170, 0.1, true, up)).toBe(lightColour(170));
+    const [sweep] = sweeps(run([10, 20, 30], [170, 170, 170], [false, true, true], 0.1));
+    expect(sweep?.a.map((w) => w.colour)).toEqual([
+      faded(lightColour(170), 'not worth waiting for'),
+      lightColour(170),
     ]);
   });
 });

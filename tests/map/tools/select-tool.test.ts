@@ -27,15 +27,65 @@ describe('selecting and dragging on the map', () => {
     expect(document.undoLabel).toBeNull();
   });
 
-  test('a finger takes a spot 12 pixels away and moves it by as much as the finger moves', () => {
-    const { tools, surface, shape } = workshop();
+  test('[U411] a finger takes a spot 12 pixels away once it rests there, and moves it by as much as it moves itself', () => {
+    const { tools, surface, shape, view, document } = workshop();
     const from = surface.at(bank, 12, -9, 'touch');
-    expect(tools.down(from)).toBe(true);
+    expect(tools.down(from)).toBe('if-held');
+    expect(document.undoLabel).toBeNull();
+    tools.held(from);
+    // The figures at the finger say that it is held.
+    expect([view.selection.id, view.hand.dragging]).toEqual(['bank', 'bank']);
     tools.move(surface.at(bank, 62, -9, 'touch'));
     tools.up(surface.at(bank, 62, -9, 'touch'));
     const [lng, lat] = shape('bank').coordinates as Position;
     expect(lng).toBeCloseTo(7.002, 6);
     expect(lat).toBeCloseTo(49.996, 6);
+    expect(view.hand.dragging).toBeNull();
+  });
+
+  test('[U412] held and let go in one place, a spot is selected and nothing has moved; so with a tap', () => {
+    const { tools, surface, view, document } = workshop();
+    tools.held(surface.at(bank, 3, 0, 'touch'));
+    tools.up(surface.at(bank, 3, 0, 'touch'));
+    expect([view.selection.id, view.hand.dragging, document.undoLabel]).toEqual(['bank', null, null]);
+    view.selection.select(null);
+    tools.tap(surface.at(bank, 3, 0, 'touch'));
+    expect([view.selection.id, document.undoLabel]).toEqual(['bank', null]);
+  });
+
+  test('[U415] a second finger gives up what was held, and what was selected before still is', () => {
+    const { tools, surface, view, document } = workshop();
+    view.selection.select('lane');
+    tools.held(surface.at(bank, 0, 0, 'touch'));
+    tools.move(surface.at(bank, 20, 30, 'touch'));
+    expect(view.selection.id).toBe('bank');
+    tools.cancel();
+    expect([view.selection.id, view.hand.dragging]).toEqual(['lane', null]);
+    expect(document.survey).toEqual(field);
+  });
+
+  test('[U413] the handle moves its spot, wherever it was taken hold of; a survey that cannot be changed has none', () => {
+    const { tools, surface, shape, document } = workshop();
+    tools.grab('bank', surface.at(bank, 4, 60, 'touch'));
+    tools.move(surface.at(bank, 54, 60, 'touch'));
+    tools.up(surface.at(bank, 54, 60, 'touch'));
+    expect((shape('bank').coordinates as Position)[0]).toBeCloseTo(7.002, 6);
+    expect(document.undoLabel).toBe('move standing spot');
+    const still = workshop(field, true);
+    expect(still.tools.down(still.surface.at(bank, 0, 0, 'touch'))).toBe(false);
+    still.tools.grab('bank', still.surface.at(bank));
+    still.tools.move(still.surface.at(bank, 50, 0));
+    expect(still.document.survey).toEqual(field);
+  });
+
+  test('[U414] a selected area stays under a thumb that pans the map; its corners go with it', () => {
+    const { tools, surface, view } = workshop();
+    const corner: Position = [6.985, 49.9915];
+    surface.put('no-go', corner, { id: 'marsh' });
+    view.selection.select('marsh');
+    expect(tools.down(surface.at(corner, 0, 0, 'touch'))).toBe('if-held');
+    surface.put('vertex', corner, { part: 'vertex', id: 'marsh', ring: 0, index: 1 });
+    expect(tools.down(surface.at(corner, 0, 0, 'touch'))).toBe(true);
   });
 
   test('a mouse does not take what is 12 pixels away', () => {

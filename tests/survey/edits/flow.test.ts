@@ -76,4 +76,16 @@ describe('edits of the flow and the wind', () => {
       expect.stringMatching(/^sunside\.weather\.entered/),
     ]);
   });
+
+  test('[S335] a pasted report of any usual length survives saving and opening, letter by letter', () => {
+    const text = `METAR EPTV 210600Z 24010KT 9999 ${'BKN030 '.repeat(80).trim()}`;
+    const winds = [{ from: '2026-06-21T06:00:00Z', to: '2026-06-21T20:00:00Z', direction: 240, speedKt: 10 }];
+    const weather = { text, entered: '2026-06-21T06:00:00Z', source: 'typed', winds };
+    const once = opened(surveyText([], { weather }));
+    const { weather: read } = readContents(once);
+    if (!read) throw new Error('expected a wind');
+    const again = readContents(opened(saveSurvey(setWeather(once, read))));
+    expect(again.weather?.text).toBe(text);
+    expect(again.problems).toEqual([]);
+  });
 });

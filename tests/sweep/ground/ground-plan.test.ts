@@ -16,6 +16,8 @@ const box = (x0: number, y0: number, x1: number, y1: number) => [
   [at(x0, y0), at(x1, y0), at(x1, y1), at(x0, y1), at(x0, y0)],
 ];
 
+const noon = Date.UTC(2026, 5, 21, 12);
+
 interface Given {
   readonly length?: number;
   readonly subject?: Record<string, unknown>;
@@ -28,7 +30,7 @@ function planOf({ length = 2000, subject = plainSubject, features = [] }: Given 
     { subjects: [subject], kit: plainKit, site: { reference: origin } },
   );
   const area = areaAbout(contents.runways, siteFrame(origin), 20, null);
-  return new GroundPlan(contents, area);
+  return new GroundPlan(contents, area, noon);
 }
 const says = (plan: GroundPlan, x: number, y: number) => {
   const { ground, closedBy } = plan.ofCell(x, y);
@@ -188,4 +190,34 @@ test('[S152] buffers about lines and areas are those of Turf, but for what its s
   expect(compared).toBeGreaterThan(2900);
   expect(closed).toBeGreaterThan(300);
   expect(mapped(frame, at(10, 20))[0]).toBeCloseTo(10, 3);
+});
+
+describe('[S196] what people said goes before what the map says', () => {
+  const road = use('Mill Lane', 'road', [at(0, -300), at(2000, -300)], { access: 'public' });
+  const spot = (access: object) =>
+    planOf({
+      features: [road, feature('s', 'standing-spot', 'Point', at(500, -300), { name: 'Gate', access })],
+    });
+  const asked = { askedOn: '2026-05-01' };
+
+  test('a refusal closes it, though the status says "ask"; so it does after the day it was granted for', () => {
+    const plan = spot({ status: 'ask', permission: { ...asked, answer: 'refused' } });
+    expect(says(plan, 505, -300)).toBe('closed: refused');
+    expect(says(plan, 600, -300)).toBe('open');
+  });
+
+  test('a permission that holds that day leaves the road open; one that has expired makes it one to ask for', () => {
+    const until = (day: string) => ({
+      status: 'ask',
+      permission: { ...asked, answer: 'granted', from: '2026-05-01', until: day },
+    });
+    expect(says(spot(until('2026-06-21')), 505, -300)).toBe('open');
+    expect(says(spot(until('2026-06-20')), 505, -300)).toBe('unknown');
+  });
+
+  test('an answer that is still waited for does not open it', () => {
+    expect(says(spot({ status: 'public', permission: { ...asked, answer: 'waiting' } }), 505, -300)).toBe(
+      'unknown',
+    );
+  });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { statusOn } from '../../../src/figures/access/status-on';
 import { figuresFor } from '../../../src/figures/figures-for';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { readContents } from '../../../src/survey/contents';
@@ -56,7 +57,8 @@ const survey: Survey = {
 const contents = readContents(survey);
 const figures = figuresFor(contents, Date.UTC(2026, 5, 21, 12));
 const format = formatsFor(readPreferences('{"lengths":"m"}'));
-const groups = contentsGroups(contents, figures, format);
+const access = contents.spots.map((spot) => statusOn(spot.access, '2026-06-21'));
+const groups = contentsGroups(contents, { ...figures, access }, format);
 
 describe('the list of what a survey contains', () => {
   test('is grouped, runways first, without empty groups', () => {
@@ -90,7 +92,11 @@ describe('the list of what a survey contains', () => {
     const road = feature('g2', { kind: 'ground-use', name: 'Airport Road', access: 'forbidden' }, line);
     const items = (properties: JsonObject) => {
       const features = [feature('g1', { kind: 'ground-use', use: 'path', ...properties }, line), road];
-      return contentsGroups(readContents({ ...survey, features }), { runways: [], spots: [] }, format);
+      return contentsGroups(
+        readContents({ ...survey, features }),
+        { runways: [], spots: [], access: [] },
+        format,
+      );
     };
     const [before, after] = [items({})[0]?.items, items({ name: 'Lane' })[0]?.items];
     expect(before?.map((i) => [i.name, i.detail])).toEqual([

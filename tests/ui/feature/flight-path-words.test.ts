@@ -4,7 +4,15 @@ import { formatsFor } from '../../../src/ui/formats';
 import { heightWords } from '../../../src/ui/feature/flight-path-words';
 
 const format = formatsFor(readPreferences('{"lengths":"m"}'));
-const path = { id: 'f', name: '', source: 'recorded', line: [], heights: [312, 198, 250], times: null };
+const path = {
+  id: 'f',
+  name: '',
+  source: 'recorded',
+  line: [],
+  heights: [312, 198, 250],
+  times: null,
+  turnBank: null,
+};
 
 test('[I81] a flight path says between which heights it runs, and what its recorder counted from', () => {
   const words = (altitude: Parameters<typeof heightWords>[1]) => heightWords(path, altitude, format);

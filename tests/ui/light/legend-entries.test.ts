@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { isFlat } from '../../../src/figures/light/sky';
 import type { LightClass, PathFromSpot, SpotFigures } from '../../../src/figures/types';
 import { legendEntries } from '../../../src/ui/light/legend-entries';
 
@@ -24,7 +25,14 @@ const path = (light: LightClass, runs: number, glareShare: number): PathFromSpot
     hiddenBy: null,
     score: { total: 0, light: 0, reach: 0, aspect: 0, sight: 0, haze: 0 },
   };
-  const run = { from: 0, bearings: [100], lightAngles: [70], glare: [false], focalLengths: [300] };
+  const run = {
+    from: 0,
+    bearings: [100],
+    lightAngles: [70],
+    glare: [false],
+    focalLengths: [300],
+    totals: [0.9],
+  };
   return {
     ref: { path: 'p', kind: 'arrival', runway: 'r', end: 0 },
     closest: sample,
@@ -53,13 +61,14 @@ const entriesOf = (
   there: Partial<Parameters<typeof legendEntries>[0] & Parameters<typeof legendEntries>[1]>,
 ) => {
   const all = { ...nothing, ...there };
-  return legendEntries(all, all);
+  return legendEntries(all, all, isFlat);
 };
 
 it('is empty on an empty map', () => {
   expect(entriesOf({})).toEqual({
     litSides: false,
     light: false,
+    flat: false,
     twilight: false,
     dark: false,
     glare: false,
@@ -87,6 +96,16 @@ describe('rings', () => {
     const spots = [{ a: figures(path('front-lit', 0, 0)), b: figures(path('civil-twilight', 0, 0)) }];
     expect(entriesOf({ spots })).toMatchObject({ light: false, twilight: false });
   });
+});
+
+it('[U960] names flat light where a sky without sun makes it so by day, and the ramp only where the sun shines', () => {
+  const overcast = { direct: 0, visibility: 3_000 };
+  const grey = (p: PathFromSpot) => ({ ...figures(p), sky: overcast });
+  const day = path('front-lit', 1, 0);
+  const entries = (a: SpotFigures, b: SpotFigures) => entriesOf({ spots: [{ a, b }] });
+  expect(entries(grey(day), grey(day))).toMatchObject({ flat: true, light: false });
+  expect(entries(grey(day), figures(day))).toMatchObject({ flat: true, light: true });
+  expect(entries(grey(path('dark', 1, 0)), figures(day))).toMatchObject({ flat: false, light: true });
 });
 
 describe('paths', () => {

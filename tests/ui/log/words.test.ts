@@ -3,7 +3,8 @@ import { unreadPhoto } from '../../../src/survey/photo-record';
 import type { Pass } from '../../../src/figures/log/find-passes';
 import { logEntryOf } from '../../../src/figures/log/log-entry-of';
 import type { Sample } from '../../../src/figures/types';
-import { comparedWords, passWords, readCorrection } from '../../../src/ui/log/words';
+import { correctionWords, readCorrection } from '../../../src/ui/log/clock-words';
+import { comparedWords, passWords } from '../../../src/ui/log/words';
 import { contentsOf, plainSubject, spotFeature } from '../../support/contents';
 import { madeRunway } from '../../support/made-flights';
 
@@ -71,4 +72,9 @@ describe('[L54] a correction of the clock', () => {
   ])('%s', (text, seconds) => {
     expect(readCorrection(text)).toBe(seconds);
   });
+});
+
+it('[L64] a correction reads back as it is written', () => {
+  for (const seconds of [1, -59, 90, 3600, -3645, 46_368_000])
+    expect(readCorrection(correctionWords(seconds))).toBe(seconds);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { staysOf } from '../../../src/figures/plan/stays-of';
 import type { TakenAlong } from '../../../src/figures/plan/taken-along';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { readContents } from '../../../src/survey/contents';
@@ -20,6 +21,7 @@ const taken = (spot: StandingSpot, path: string, from: number, to: number): Take
   spot,
   pathName: path,
   reading: null,
+  at: null,
   lens: null,
   settings: null,
 });
@@ -27,10 +29,10 @@ const needs: CalendarNeeds = {
   site: 'Tolverby',
   timeZone: 'UTC',
   format: formatsFor(readPreferences(null)),
-  moveBetween: () => ({ minutes: 12, by: 'foot' }),
   instead: ({ spot }) => (spot?.id === 'lane' ? ['If the wind turns to about 073°: stay.'] : []),
 };
-const entries = (...windows: TakenAlong[]) => calendarEntries(windows, needs);
+const walk = () => ({ minutes: 12, by: 'foot', metres: 900 }) as const;
+const entries = (...windows: TakenAlong[]) => calendarEntries(staysOf(windows, needs.timeZone, walk), needs);
 
 describe('[U953] entries of a calendar', () => {
   test('arrivals and departures of one spot and hour are one entry, whichever was ticked first', () => {

@@ -49,8 +49,11 @@ describe('the whole day', () => {
 });
 
 it('is labelled in as many words as there is room for', () => {
-  expect([130, 80, 20, 5].map((room) => sideLabel('south-west', room))).toEqual([
-    'south-west side',
+  const times = ['07:14', '15:33'] as const;
+  expect([240, 200, 130, 80, 20, 5].map((room) => sideLabel('south-west', room, times))).toEqual([
+    '07:14 south-west side 15:33',
+    '07:14 south-west 15:33',
+    '07:14 SW 15:33',
     'south-west',
     'SW',
     '',

@@ -57,6 +57,11 @@ describe('what a line of the list says', () => {
     );
   });
 
+  test('[P8] a deck is no public way: one stands on top of it', () => {
+    expect(say({ way: 'Car park', deck: 193.7 })).toMatch(/; up on top of it\.$/);
+    expect(say({ way: 'Car park', deck: 193.7, ground: 'unknown' })).toMatch(/check first\.$/);
+  });
+
   // A photographer who reads "good from 5 to 21" would wait through the noon for nothing.
   test('[P2] a morning and an evening are two spells, not the whole day; paths of the same spells are told together', () => {
     expect(

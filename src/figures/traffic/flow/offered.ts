@@ -2,7 +2,8 @@ import type { Contents } from '../../../survey/contents';
 import type { EndIndex, Runway } from '../../../survey/schema/runway';
 import type { EndRef } from '../../../survey/schema/site';
 import type { Subject } from '../../../survey/schema/subject';
-import { endName, fieldElevation } from '../paths';
+import { endName } from '../end-name';
+import { fieldElevation } from '../paths';
 import { endGeometry, type EndGeometry } from '../runway-geometry';
 import { againstEnd, metres } from './serves';
 

@@ -1,7 +1,7 @@
 import type { Subject } from '../../../survey/schema/subject';
 import { RAD } from '../../geometry/angles';
 import { lightSpan } from '../../practice';
-import { endName } from '../paths';
+import { endName } from '../end-name';
 import type { EndGeometry } from '../runway-geometry';
 import { surfaceOf } from '../surface';
 

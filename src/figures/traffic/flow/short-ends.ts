@@ -1,6 +1,7 @@
 import type { Contents } from '../../../survey/contents';
 import type { EndRef } from '../../../survey/schema/site';
-import { endName, fieldElevation } from '../paths';
+import { endName } from '../end-name';
+import { fieldElevation } from '../paths';
 import { endGeometry } from '../runway-geometry';
 import { runsAt, type Use } from './offered';
 

@@ -1,0 +1,51 @@
+import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
+import type { Runway } from '../../survey/schema/runway';
+import type { FlightPath } from '../../survey/schema/places';
+import type { EndsByUse } from '../movements/ends-of';
+import { fieldElevation } from '../traffic/paths';
+import { endGeometry } from '../traffic/runway-geometry';
+import { wayOf, type Way } from './way-of';
+
+/** Points at a flight's beginning and end that tell which end of a runway it used. CP. */
+const tellingPoints = 100;
+
+/** Keyed by flight, runways and elevation; of past surveys nothing stays. */
+const kept = new Memo<(Pick<Way, 'kind'> & { readonly runway: string; readonly end: 0 | 1 }) | null>();
+
+/** Ids of recorded flights that landed on or left an end which is not in use: nobody waits for what does not come. */
+export function notInUse(
+  contents: Pick<Contents, 'site' | 'runways' | 'flightPaths'>,
+  { arrivals, departures }: EndsByUse,
+): ReadonlySet<string> {
+  const { runways, flightPaths } = contents;
+  const elevation = fieldElevation(contents);
+  const ends = runways.flatMap((runway) => {
+    const [a, b] = [endGeometry(runway, 0, elevation), endGeometry(runway, 1, elevation)];
+    return a && b ? [[a, b] as const] : [];
+  });
+  const usedBy = (flight: FlightPath, all: readonly Runway[]) =>
+    kept.get([flight, all, elevation], () => {
+      const way = wayOf(end(flight), ends) ?? wayOf(beginning(flight), ends);
+      return way && { kind: way.kind, runway: way.geometry.runway.id, end: way.geometry.end };
+    });
+  const out = new Set<string>();
+  for (const flight of flightPaths) {
+    if (flight.source === 'drawn') continue;
+    const used = usedBy(flight, runways);
+    if (!used) continue;
+    const open = used.kind === 'departure' ? departures : arrivals;
+    if (!open.some((ref) => ref.runway === used.runway && ref.end === used.end)) out.add(flight.id);
+  }
+  kept.keepOnly(flightPaths);
+  return out;
+}
+
+const part = (flight: FlightPath, from: number, to?: number): FlightPath => ({
+  ...flight,
+  line: flight.line.slice(from, to),
+  heights: flight.heights.slice(from, to),
+  times: flight.times && flight.times.slice(from, to),
+});
+const end = (flight: FlightPath) => part(flight, -tellingPoints);
+const beginning = (flight: FlightPath) => part(flight, 0, tellingPoints);

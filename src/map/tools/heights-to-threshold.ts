@@ -1,0 +1,25 @@
+import { groundLine } from '../../figures/geometry/earth';
+import { fieldElevation } from '../../figures/traffic/paths';
+import type { Contents } from '../../survey/contents';
+import type { Position } from '../../survey/document';
+
+/** Rise over run of a path of 3 degrees, and m of its wheels above its last waypoint: as over a threshold. */
+const glide = Math.tan((3 * Math.PI) / 180);
+const crossing = 15.24;
+
+/**
+ * Heights to begin with for waypoints that were clicked, in m above mean sea level of the wheels: those of an
+ * approach that ends over a threshold at the last of them. The user types what is published.
+ */
+export function heightsToThreshold(
+  points: readonly Position[],
+  field: Pick<Contents, 'site' | 'runways'>,
+): number[] {
+  let way = 0;
+  const heights = [fieldElevation(field) + crossing];
+  for (let i = points.length - 1; i > 0; i--) {
+    way += groundLine(points[i - 1] as Position, points[i] as Position).distance;
+    heights.unshift(Math.round(fieldElevation(field) + crossing + glide * way));
+  }
+  return heights;
+}

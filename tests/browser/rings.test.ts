@@ -1,0 +1,147 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { tenSpots, tenSpotsSixPaths } from '../support/ten-spots';
+import { closeBrowser, mapReady, openPage, pixelOf, type Opened } from './page';
+
+afterAll(closeBrowser);
+
+/** Ten spots and six paths on one field, one path 18 km long. */
+async function openField(page: Page): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open', exact: true }).click(),
+  ]);
+  const buffer = Buffer.from(tenSpotsSixPaths());
+  await chooser.setFiles({ name: 'ten.geojson', mimeType: 'application/geo+json', buffer });
+  await page.getByText('Willow gate', { exact: true }).first().waitFor();
+}
+
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+const boxOf = async (page: Page, selector: string): Promise<Box> => {
+  const box = await page.locator(selector).first().boundingBox();
+  if (!box) throw new Error(`expected ${selector} on the page`);
+  return box;
+};
+const overlap = (one: Box, other: Box): boolean =>
+  one.x < other.x + other.width &&
+  other.x < one.x + one.width &&
+  one.y < other.y + other.height &&
+  other.y < one.y + one.height;
+
+describe('the map with ten spots and six paths', () => {
+  let opened: Opened;
+  let page: Page;
+  const survey = () => page.getByRole('complementary', { name: 'What the survey contains' });
+  const select = async (name: string) => {
+    await survey().getByText(name, { exact: true }).click();
+    await page.locator('.callout:not(.away)').waitFor();
+  };
+  /** The picture of the map once it stays the same. */
+  async function still(): Promise<string> {
+    const clip = await boxOf(page, '.map');
+    const taken = async () => (await page.screenshot({ clip })).toString('base64');
+    let before = await taken();
+    await expect
+      .poll(async () => {
+        const now = await taken();
+        const same = now === before;
+        before = now;
+        return same;
+      })
+      .toBe(true);
+    return before;
+  }
+
+  beforeAll(async () => {
+    opened = await openPage({ width: 1440, height: 900 });
+    ({ page } = opened);
+    await openField(page);
+  });
+  afterAll(() => opened.context.close());
+
+  it('[B980] opens on the airfield: every spot beside the legend, the long track off the page', async () => {
+    const map = await boxOf(page, '.map');
+    const legend = await boxOf(page, '.legend');
+    const places = async () => Promise.all(tenSpots.map(({ position }) => pixelOf(page, position)));
+    await expect
+      .poll(async () =>
+        (await places()).every(
+          ({ x, y }) =>
+            x > legend.x + legend.width && x < map.x + map.width && y > map.y && y < map.y + map.height,
+        ),
+      )
+      .toBe(true);
+    const [first, last] = (await places())
+      .map(({ x }) => x)
+      .sort((a, b) => a - b)
+      .filter((_, i, all) => i === 0 || i === all.length - 1);
+    // A whole that was fitted to the track would leave the field a quarter of the map's width.
+    expect((last ?? 0) - (first ?? 0)).toBeGreaterThan(map.width / 3);
+  });
+
+  it('[B981] a callout hides neither legend nor its spot, and a leader goes to it, whichever spot is chosen', async () => {
+    for (const { name, position } of tenSpots) {
+      await select(name);
+      const callout = await boxOf(page, '.callout');
+      const spot = await pixelOf(page, position);
+      expect(overlap(callout, await boxOf(page, '.legend')), name).toBe(false);
+      expect(overlap(callout, { x: spot.x - 12, y: spot.y - 12, width: 24, height: 24 }), name).toBe(false);
+      const line = page.locator('.leader line').last();
+      const map = await boxOf(page, '.map');
+      expect(Math.abs(Number(await line.getAttribute('x1')) + map.x - spot.x), name).toBeLessThan(2);
+    }
+  });
+
+  it('[B982] a path that is pointed at in the card shows its rings, and only as long as it is', async () => {
+    await select('Willow gate');
+    await page.mouse.move(700, 20);
+    const headline = await still();
+    const cards = page.getByRole('complementary', { name: 'What is selected' }).locator('section:has(> h4)');
+    await cards.nth(1).locator('h4').hover();
+    expect(await still()).not.toBe(headline);
+    await page.mouse.move(700, 20);
+    expect(await still()).toBe(headline);
+  });
+
+  it('[B983] rings of every path are a switch in the legend, kept for the next visit', async () => {
+    const every = () => page.getByRole('main').getByLabel(/Rings of every path/);
+    const headline = await still();
+    await every().check();
+    expect(await still()).not.toBe(headline);
+    await page.reload();
+    await mapReady(page);
+    expect(await every().isChecked()).toBe(true);
+    await every().uncheck();
+    expect(await every().isChecked()).toBe(false);
+  });
+
+  it('[B984] a view that opens at the foot leaves the selected spot in sight', async () => {
+    const { name, position } = tenSpots.reduce((a, b) => (b.position[1] < a.position[1] ? b : a));
+    await select(name);
+    // To the lower edge of the map.
+    const map = await boxOf(page, '.map');
+    const from = await pixelOf(page, position);
+    await page.mouse.move(map.x + map.width - 120, map.y + 300);
+    await page.mouse.down();
+    await page.mouse.move(map.x + map.width - 120, map.y + 300 + (map.y + map.height - 40 - from.y), {
+      steps: 4,
+    });
+    await page.mouse.up();
+    await expect.poll(async () => (await pixelOf(page, position)).y).toBeGreaterThan(map.y + map.height - 60);
+    await page.getByRole('button', { name: 'Light today' }).click();
+    await page.getByRole('region', { name: 'Light today' }).waitFor();
+    await expect
+      .poll(async () => {
+        const low = await boxOf(page, '.map');
+        const { y } = await pixelOf(page, position);
+        return low.height < map.height - 100 && y > low.y + 40 && y < low.y + low.height - 40;
+      })
+      .toBe(true);
+    expect(opened.complaints).toEqual([]);
+  });
+});

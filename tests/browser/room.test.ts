@@ -1,0 +1,146 @@
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { closeBrowser, openPage } from './page';
+
+afterAll(closeBrowser);
+
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
+
+/** Shares of the page's height, and whether the foot stays on the page. */
+const room = (page: Page) =>
+  page.evaluate(() => {
+    const box = (selector: string) =>
+      document.querySelector(selector)?.getBoundingClientRect() ?? new DOMRect();
+    const [map, foot] = [box('.map-slot'), box('footer')];
+    return {
+      map: map.height / innerHeight,
+      foot: foot.height,
+      end: foot.bottom / innerHeight,
+      under: foot.top - map.bottom,
+    };
+  });
+
+describe('the map keeps its share of a low page', () => {
+  it.each([
+    [1440, 500],
+    [1024, 600],
+    [1280, 720],
+    [1100, 760],
+  ])(
+    '[B400] at %i by %i px, whichever view the foot shows; what the view has more scrolls in it',
+    async (width, height) => {
+      const { page, context } = await openPage({ width, height, map: false });
+      for (const view of ['Moments', 'Light today', 'Plan']) {
+        await button(page, view).click();
+        await page.locator('footer section').first().waitFor();
+        const { map, foot, end, under } = await room(page);
+        expect(map, view).toBeGreaterThanOrEqual(0.45);
+        expect(end, view).toBeLessThanOrEqual(1.001);
+        expect(under, view).toBeGreaterThanOrEqual(-1);
+        // The row of views and at least a line of what is shown.
+        expect(foot, view).toBeGreaterThan(90);
+      }
+      const content = page.locator('footer .tall');
+      const [shown, whole] = await content.evaluate((box) => [box.clientHeight, box.scrollHeight]);
+      if ((whole) > (shown)) {
+        await content.evaluate((box) => box.scrollTo(0, box.scrollHeight));
+        expect(await content.evaluate((box) => box.scrollTop)).toBeGreaterThan(0);
+      }
+      await context.close();
+    },
+  );
+
+  it('[B401] by hand the foot takes more, and the map still does not go', async () => {
+    const { page, context } = await openPage({ width: 1440, height: 720, map: false });
+    await button(page, 'Plan').click();
+    await page.locator('footer section').first().waitFor();
+    const before = await room(page);
+    await page.getByRole('separator', { name: 'Height of the foot' }).press('End');
+    await expect.poll(async () => (await room(page)).foot).toBeGreaterThan(before.foot + 60);
+    expect((await room(page)).map).toBeGreaterThanOrEqual(0.2);
+    await context.close();
+  });
+
+  it('[B402] on a phone that lies on its side the sheet stands beside the map', async () => {
+    for (const [width, height] of [
+      [740, 360],
+      [844, 390],
+    ] as const) {
+      const { page, context } = await openPage({ width, height, touch: true, map: false });
+      await button(page, 'Light').tap();
+      const map = await page.locator('.map-slot').boundingBox();
+      const sheet = await page.locator('footer').boundingBox();
+      expect(map?.height ?? 0).toBeGreaterThan(0.6 * height);
+      expect(map?.width ?? 0).toBeGreaterThan(0.45 * width);
+      expect(sheet?.x ?? 0).toBeGreaterThanOrEqual((map?.width ?? 0) - 1);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+      ).toBeLessThanOrEqual(0);
+      await context.close();
+    }
+  });
+});
+
+describe('on a phone', () => {
+  it('[B403] an arrow says that the foot has more views; a finger and the keyboard reach the last one', async () => {
+    const { page, context } = await openPage({ width: 360, height: 640, touch: true, map: false });
+    await button(page, 'Light').tap();
+    const row = page.getByRole('navigation', { name: 'Views of time' });
+    const inSight = (name: string) =>
+      row.getByRole('button', { name }).evaluate((view) => {
+        const [box, of] = [view.getBoundingClientRect(), view.parentElement!.getBoundingClientRect()];
+        return box.left >= of.left - 1 && box.right <= of.right + 1;
+      });
+    const arrow = (way: string) => page.locator('.views .more', { hasText: way });
+    expect(await inSight('Log')).toBe(false);
+    expect(await arrow('‹').count()).toBe(0);
+    await arrow('›').tap();
+    // Until there is no more: the arrow goes when it has done its work.
+    await expect
+      .poll(async () => {
+        await arrow('›').evaluateAll((arrows) => arrows.forEach((it) => (it as HTMLElement).click()));
+        return inSight('Log');
+      })
+      .toBe(true);
+    await expect.poll(() => arrow('›').count()).toBe(0);
+    expect(await arrow('‹').count()).toBe(1);
+    // The keyboard passes the arrows by: every view is a stop.
+    await row.getByRole('button', { name: 'Moments' }).focus();
+    await expect.poll(() => inSight('Moments')).toBe(true);
+    for (let i = 0; i < 8; i++) await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Log');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => inSight('Log')).toBe(true);
+    await context.close();
+  });
+
+  it('[B404] the legend is one tap away, and below it the map still shows', async () => {
+    const { page, context } = await openPage({ width: 360, height: 740, touch: true, map: false });
+    const legend = page.locator('.over-map summary');
+    await legend.tap();
+    await page.locator('.over-map').getByText('Rings: A inside, B outside').waitFor();
+    const open = await page.locator('.over-map').boundingBox();
+    const map = await page.locator('.map-slot').boundingBox();
+    expect((open?.y ?? 0) + (open?.height ?? 0)).toBeLessThan((map?.y ?? 0) + 0.7 * (map?.height ?? 0));
+    await legend.tap();
+    await expect.poll(async () => (await page.locator('.over-map').boundingBox())?.height).toBeLessThan(60);
+    await context.close();
+  });
+});
+
+describe('the page and its dates', () => {
+  it('[B405] speaks one language, whatever the device speaks; a date that is none is said, and kept', async () => {
+    const { page, context } = await openPage({ width: 1280, height: 720, map: false, locale: 'de-DE' });
+    const strip = page.getByLabel('Date and moments');
+    await expect.poll(() => strip.innerText()).toMatch(/Sunday, 21 June 2026/);
+    const date = page.getByLabel('Date at the airfield');
+    expect(await date.inputValue()).toBe('21 Jun 2026');
+    await date.fill('31 June');
+    await date.press('Enter');
+    await page.getByRole('alert').getByText('Type a date, such as 21 Jun 2026.').waitFor();
+    expect(await date.inputValue()).toBe('31 June');
+    await date.press('Escape');
+    expect(await date.inputValue()).toBe('21 Jun 2026');
+    await context.close();
+  });
+});
