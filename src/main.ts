@@ -16,6 +16,7 @@ import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
 import { Mine } from './state/mine.svelte';
 import { Own } from './state/own.svelte';
+import { LateAirfieldTools } from './state/late-airfield-tools.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Ways } from './state/ways.svelte';
@@ -69,6 +70,7 @@ async function start(target: HTMLElement): Promise<void> {
     ...{ document: survey, view, now, terrain },
     zoneAt: zones.at,
     otherPaths: flying.paths,
+    airfieldTools: new LateAirfieldTools(() => import('./state/airfield-tools')),
   });
   const keeping = keepSurveys({ document: survey, view, loadSample: () => textAt(sampleUrl), now });
   const preferences = new Preferences(keptText('sunside-preferences'));

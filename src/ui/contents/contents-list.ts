@@ -5,7 +5,7 @@ import { Memo } from '../../survey/memo';
 import { readFeature } from '../../survey/read-feature';
 import type { Use } from '../../survey/schema/places';
 import type { Access } from '../../survey/schema/standing-spot';
-import type { RunwayFigures, SpotFigures } from '../../figures/types';
+import type { SpotFigures } from '../../figures/types';
 import { dateAt, parseInstant } from '../../time/local-time';
 import type { Formats } from '../formats';
 import { accessBadge } from '../words/access-words';
@@ -32,7 +32,8 @@ export interface Group {
 }
 
 interface Figures {
-  readonly runways: readonly (RunwayFigures | null)[];
+  /** The runways', in m; null for one without direction. */
+  readonly lengths: readonly (number | null)[];
   readonly spots: readonly SpotFigures[];
   /** The spots' status on the day. */
   readonly access: readonly NonNullable<Access['status']>[];
@@ -71,7 +72,7 @@ const items: {
       ...plain,
       id: runway.id,
       name: runwayName(contents, runway.id),
-      detail: format.length(figures.runways[i]?.length ?? null),
+      detail: format.length(figures.lengths[i] ?? null),
       places: runway.line,
     })),
   'standing-spot': (contents, figures, format) =>
