@@ -1,3 +1,4 @@
+import { fieldForbidsPhotographs } from '../../figures/access/field-forbids-photographs';
 import { statusOn } from '../../figures/access/status-on';
 import { problemsOf } from '../../figures/checks/problems';
 import { declination } from '../../figures/geometry/magnetic';
@@ -41,6 +42,13 @@ export class Airfield {
   readonly access = $derived.by(() => {
     const { date } = this.#day;
     return this.#survey.contents.spots.map((spot) => statusOn(spot.access, date));
+  });
+  readonly fieldForbids = $derived.by(() => fieldForbidsPhotographs(this.#survey.contents.rules));
+  /** Ids of the spots where nobody may stand with a camera on the day, by their own standing or the field's rules. */
+  readonly closedSpots: ReadonlySet<string> = $derived.by(() => {
+    const { spots } = this.#survey.contents;
+    const closed = spots.filter((_, i) => this.fieldForbids || this.access[i] === 'forbidden');
+    return new Set(closed.map(({ id }) => id));
   });
   readonly problems = $derived.by(() => {
     const { contents, openingProblems, terrain } = this.#survey;
