@@ -40,7 +40,6 @@ import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
 import { LateWhereabouts } from './services/late-whereabouts.svelte';
-import { BrowserPosition } from './services/device-position';
 import { DevicePhotographs } from './services/photographs';
 
 /** The invented sample site's, and its middle. */
@@ -124,7 +123,6 @@ async function start(target: HTMLElement): Promise<void> {
     program,
     passing,
     merging,
-    position: new BrowserPosition(program.missing.includes('position') ? null : navigator.geolocation),
     ways,
     trips: new SurveyTrips({ store: keeping.store, ways }),
     mine,

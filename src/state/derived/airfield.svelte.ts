@@ -1,3 +1,4 @@
+import { fieldForbidsPhotographs } from '../../figures/access/field-forbids-photographs';
 import { statusOn } from '../../figures/access/status-on';
 import { runwayLength } from '../../figures/geometry/along-runway';
 import { grounded } from '../../figures/sight/grounded';
@@ -56,6 +57,13 @@ export class Airfield {
   readonly access = $derived.by(() => {
     const { date } = this.#day;
     return this.#survey.contents.spots.map((spot) => statusOn(spot.access, date));
+  });
+  readonly fieldForbids = $derived.by(() => fieldForbidsPhotographs(this.#survey.contents.rules));
+  /** Ids of the spots where nobody may stand with a camera on the day, by their own standing or the field's rules. */
+  readonly closedSpots: ReadonlySet<string> = $derived.by(() => {
+    const { spots } = this.#survey.contents;
+    const closed = spots.filter((_, i) => this.fieldForbids || this.access[i] === 'forbidden');
+    return new Set(closed.map(({ id }) => id));
   });
   /** What was odd in reading it, at once; what the checks find, once they are there. */
   readonly problems = $derived.by(() => {

@@ -8,7 +8,7 @@ import type { Access } from '../../survey/schema/standing-spot';
 import type { SpotFigures } from '../../figures/types';
 import { dateAt, parseInstant } from '../../time/local-time';
 import type { Formats } from '../formats';
-import { accessBadge } from '../words/access-words';
+import { accessBadge, standingBadge } from '../words/access-words';
 import { shortened } from '../../units/plain-text';
 import { runwayName } from '../words/runway-name';
 
@@ -37,6 +37,7 @@ interface Figures {
   readonly spots: readonly SpotFigures[];
   /** The spots' status on the day. */
   readonly access: readonly NonNullable<Access['status']>[];
+  readonly fieldForbids: boolean;
 }
 
 const plain = { detail: '', badge: '', forbidden: false };
@@ -80,8 +81,8 @@ const items: {
       id: spot.id,
       name: spot.name || `Standing spot ${i + 1}`,
       detail: nearestCentreline(figures.spots[i], (id) => runwayName(contents, id), format),
-      badge: accessBadge[figures.access[i] ?? 'unknown'],
-      forbidden: figures.access[i] === 'forbidden',
+      badge: standingBadge(figures.access[i] ?? 'unknown', figures.fieldForbids),
+      forbidden: figures.fieldForbids || figures.access[i] === 'forbidden',
       places: [spot.position],
     })),
   'taxi-route': ({ taxiRoutes }) => taxiRoutes.map((route, i) => named('Taxi route', route, i)),
