@@ -34,6 +34,7 @@ export class WhereToStand {
   #failed = $state.raw<string | null>(null);
   #share = $state.raw(0);
   #proposed = $state.raw<(Proposed & { readonly asked: SweepAsked }) | null>(null);
+  #provisional = $state.raw(false);
 
   readonly #figures: Figures;
   readonly #hand: Pick<Hand, 'dragging'>;
@@ -98,16 +99,20 @@ export class WhereToStand {
   get share(): number {
     return this.#share;
   }
-  /** The places of the last question that was answered to its end; null while a new one is under way. */
+  /** The places as far as the question at hand is answered; null before any are known. */
   get proposed(): Proposed | null {
     return this.#proposed;
+  }
+  /** Whether they come from part of the ground, and better ones may follow. */
+  get provisional(): boolean {
+    return this.#provisional;
   }
   get candidates(): readonly Candidate[] {
     return this.#proposed?.candidates ?? [];
   }
   /** Whether the question at hand is still being answered. */
   get busy(): boolean {
-    return this.#refused === null && this.#failed === null && this.#proposed === null;
+    return this.#refused === null && this.#failed === null && (this.#proposed === null || this.#provisional);
   }
 
   /** Asks whenever what it hangs on has changed: to be called in an effect. */
@@ -161,7 +166,7 @@ export class WhereToStand {
   }
 
   #told(asked: SweepAsked, progress: SweepProgress): void {
-    const { fineness, failed, proposed, share } = progress;
+    const { fineness, failed, proposed, provisional, share } = progress;
     if (failed !== null) {
       this.#failed = failed;
       this.#unseen = false;
@@ -172,7 +177,10 @@ export class WhereToStand {
       this.#share = share;
       this.#shown = { asked, progress };
     }
-    if (proposed) this.#proposed = { ...proposed, asked };
+    if (proposed) {
+      this.#proposed = { ...proposed, asked };
+      this.#provisional = provisional;
+    }
     if (fineness === null || !this.#unseen) return;
     this.#unseen = false;
     this.#waiting?.();
@@ -180,9 +188,12 @@ export class WhereToStand {
 
   #lastFineness: number | null = null;
   /** Every finer picture, and some in between. */
-  #isDue({ fineness, proposed }: SweepProgress): boolean {
+  #isDue({ fineness, proposed, provisional }: SweepProgress): boolean {
     const now = this.#now();
-    const isDue = proposed !== null || fineness !== this.#lastFineness || now - this.#drawnAt >= pictureEvery;
+    const isDue =
+      (proposed !== null && !provisional) ||
+      fineness !== this.#lastFineness ||
+      now - this.#drawnAt >= pictureEvery;
     if (!isDue) return false;
     this.#drawnAt = now;
     this.#lastFineness = fineness;

@@ -25,8 +25,10 @@ export interface SweepProgress {
   readonly fineness: number | null;
   /** Share of the cells that are known, 0 to 1. */
   readonly share: number;
-  /** The places to propose, once all cells are known. */
+  /** The places to propose, where they are told: all along the way for what is known by then, and at the end. */
   readonly proposed: Proposed | null;
+  /** Whether they come from some of the cells only: better ones may follow. */
+  readonly provisional: boolean;
   /** What went wrong in a worker, in words; nothing more comes then. */
   readonly failed: string | null;
 }
@@ -35,6 +37,8 @@ export interface SweepProgress {
 const busyMs = 20;
 const firstChunk = 24;
 const [leastChunk, mostChunk] = [4, 4096];
+/** Cells to a side that one known cell stands for at most when places are proposed: of a coarser picture most lanes fall through. */
+const coarsestProposed = 8;
 
 interface Worker {
   readonly hand: Hand;
@@ -46,7 +50,7 @@ interface Worker {
 
 /**
  * Asks where to stand: one question at a time, over as many workers as the machine has cores, coarse first. A new question
- * or `cancel` ends the one before; what still comes of that is dropped. Workers are made with the first question.
+ * or `cancel` ends the one before; what still comes of that is dropped. Workers are made with the first question, or by `warm`.
  */
 export class SweepClient {
   readonly #make: () => Hand;
@@ -61,6 +65,11 @@ export class SweepClient {
     this.#cores = Math.max(1, cores);
   }
 
+  /** Has the workers made and their program fetched before there is a question. */
+  warm(): void {
+    while (this.#workers.length < this.#cores) this.#workers.push(this.#hired());
+  }
+
   /** Begins a question. What cannot be asked is told at once; else `told` hears of every step, the last one with the places. */
   ask(
     contents: Contents,
@@ -72,7 +81,7 @@ export class SweepClient {
     const planned = planSweep(contents, asked);
     if (!planned.ok) return planned;
     this.#run = new Run(planned.plan, contents, asked, terrain, told);
-    while (this.#workers.length < this.#cores) this.#workers.push(this.#hired());
+    this.warm();
     for (const worker of this.#workers) this.#next(worker);
     return planned;
   }
@@ -114,15 +123,13 @@ export class SweepClient {
       const { contents, asked } = run;
       this.#send(worker, { id: ++this.#id, question, name: 'ask', body: { contents, asked } });
     }
+    // Copied as it is handed over: what comes in later does not reach it.
+    const figures = run.toPropose(this.#id + 1);
+    if (figures)
+      return this.#wait(worker, { id: ++this.#id, question, name: 'candidates', body: { figures } }, []);
     const cells = run.nextChunk();
     if (cells)
       this.#wait(worker, { id: ++this.#id, question, name: 'cells', body: { cells } }, [cells.buffer]);
-    else if (run.wantsCandidates())
-      this.#wait(
-        worker,
-        { id: ++this.#id, question, name: 'candidates', body: { figures: run.figures } },
-        [],
-      );
   }
 
   #send(worker: Worker, request: Request): void {
@@ -145,7 +152,7 @@ export class SweepClient {
     }
     if (run && isAwaited && !isOld) {
       if (response.name === 'cells') run.take(response.body.figures, response.body.took);
-      else if (response.name === 'candidates') run.propose(response.body);
+      else if (response.name === 'candidates') run.propose(response.id, response.body);
     }
     if (isAwaited) for (const each of this.#workers) this.#next(each);
   }
@@ -168,7 +175,11 @@ class Run {
   #allKnown = 0;
   #fineness: number | null = null;
   #chunk = firstChunk;
-  #candidates: 'wanted' | 'asked' | 'not yet' = 'not yet';
+  #wantsPlaces = false;
+  /** The requests for places: the last that was sent, that of all cells, and the newest that was answered. */
+  #asking: number | null = null;
+  #final: number | null = null;
+  #answered = -1;
 
   constructor(
     plan: SweepPlan,
@@ -199,11 +210,17 @@ class Run {
     return chunk;
   }
 
-  /** Once: whether the places are to be asked for now. */
-  wantsCandidates(): boolean {
-    if (this.#candidates !== 'wanted') return false;
-    this.#candidates = 'asked';
-    return true;
+  /**
+   * What to propose places from, when that is due; `id`: the request that it goes with. Of what is known before all is, one
+   * list at a time is worked out; the last one waits for none.
+   */
+  toPropose(id: number): CellFigures | null {
+    const isFinal = this.#cells.length === 0;
+    if (!this.#wantsPlaces || (this.#asking !== null && !isFinal)) return null;
+    this.#wantsPlaces = false;
+    this.#asking = id;
+    if (isFinal) this.#final = id;
+    return this.figures;
   }
 
   take(part: CellFigures, took: number): void {
@@ -230,8 +247,13 @@ class Run {
     this.#tell(null, null);
   }
 
-  propose(proposed: Proposed): void {
-    this.#tell(proposed, null);
+  propose(id: number, proposed: Proposed): void {
+    if (id === this.#asking) this.#asking = null;
+    // A list of fewer cells may be answered after a newer one.
+    if (id < this.#answered) return;
+    this.#answered = id;
+    // That a coarse look finds nothing means nothing.
+    if (id === this.#final || proposed.candidates.length > 0) this.#tell(proposed, null, id !== this.#final);
   }
 
   fail(reason: string): void {
@@ -245,13 +267,16 @@ class Run {
     // A small area has levels without a cell of their own.
     while (++this.#level < strides.length) {
       this.#cells = cellsOfLevel(this.plan.area.count, this.#level);
-      if (this.#cells.length > 0) return;
+      if (this.#cells.length > 0) {
+        this.#wantsPlaces = this.#fineness <= coarsestProposed;
+        return;
+      }
     }
     this.#cells = new Int32Array(0);
-    this.#candidates = 'wanted';
+    this.#wantsPlaces = true;
   }
 
-  #tell(proposed: Proposed | null, failed: string | null): void {
+  #tell(proposed: Proposed | null, failed: string | null, provisional = false): void {
     this.#told({
       plan: this.plan,
       figures: this.figures,
@@ -259,6 +284,7 @@ class Run {
       fineness: this.#fineness,
       share: this.#allKnown / this.figures.cells.length,
       proposed,
+      provisional,
       failed,
     });
   }

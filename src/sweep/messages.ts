@@ -12,7 +12,7 @@ export interface Messages {
   ask: [{ readonly contents: Contents; readonly asked: SweepAsked }, null];
   /** Some of its cells. `took`: ms of the worker. */
   cells: [{ readonly cells: Int32Array }, { readonly figures: CellFigures; readonly took: number }];
-  /** The places to propose, once all cells are known. */
+  /** The places to propose from the cells that are known; one that is not has no good minute. */
   candidates: [{ readonly figures: CellFigures }, Proposed];
 }
 

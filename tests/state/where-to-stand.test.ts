@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { Hand } from '../../src/state/view.svelte';
 import { WhereToStand, type Sweeper } from '../../src/state/where-to-stand.svelte';
+import type { Proposed } from '../../src/sweep/candidates';
 import type { SweepProgress } from '../../src/sweep/client';
 import { planSweep, type SweepAsked } from '../../src/sweep/plan';
 import type { Contents } from '../../src/survey/contents';
@@ -40,6 +41,7 @@ class Slow implements Sweeper {
       fineness: null,
       share: 0,
       proposed: null,
+      provisional: false,
       failed: null,
       ...told,
     });
@@ -121,6 +123,17 @@ describe('where to stand follows', () => {
     const where = none.make();
     where.follow();
     expect([where.refused?.about, where.busy]).toEqual(['paths', false]);
+  });
+
+  test('[P25] a first list is shown while the question is still being answered, and the last one ends it', () => {
+    const { sweeper, make } = scene();
+    const where = make();
+    where.follow();
+    const some = { candidates: [{ way: 'Mill Lane' }], none: null } as unknown as Proposed;
+    sweeper.tell(0, { fineness: 8, share: 0.02, proposed: some, provisional: true });
+    expect([where.busy, where.provisional, where.candidates.length]).toEqual([true, true, 1]);
+    sweeper.tell(0, { fineness: 1, share: 1, proposed: some });
+    expect([where.busy, where.provisional, where.candidates.length]).toEqual([false, false, 1]);
   });
 
   test('[P24] closing lets the workers go, and nothing is heard any more', () => {

@@ -98,9 +98,37 @@ test('[S140] a question is answered coarse first, then finer, whatever worker is
     expect(last?.proposed?.candidates.length).toBeGreaterThan(0);
     expect(last?.stride.every((s) => s > 0)).toBe(true);
     worths.push(JSON.stringify([...(last?.figures.worth ?? [])]));
-    expect(told.filter(({ proposed }) => proposed !== null)).toHaveLength(1);
+    expect(told.filter(({ proposed, provisional }) => proposed !== null && !provisional)).toHaveLength(1);
+    expect(last?.provisional).toBe(false);
   }
   expect(new Set(worths).size).toBe(1);
+});
+
+test('[S146] places are proposed before all cells are known, said to be a first list, and never from fewer cells than before', () => {
+  for (let seed = 1; seed <= (thorough ? 5 : 2); seed++) {
+    const { hands, told, ask } = asking(3);
+    ask({ ...asked, cell: 40 });
+    hands.drain(seeded(seed));
+    const lists = told.filter(({ proposed }) => proposed !== null);
+    expect(lists.length).toBeGreaterThan(1);
+    expect(lists.map(({ provisional }) => provisional)).toEqual(lists.map((_, i) => i < lists.length - 1));
+    expect(lists[0]?.share).toBeLessThan(0.3);
+    const best = lists.map(({ proposed }) =>
+      Math.max(...(proposed?.candidates ?? []).map(({ goodMinutes }) => goodMinutes)),
+    );
+    expect(best).toEqual(best.toSorted((a, b) => a - b));
+    const requests = hands.all.flatMap(({ asked: list }) => list.filter(({ name }) => name === 'candidates'));
+    expect(requests.length).toBeLessThanOrEqual(4);
+  }
+});
+
+test('[S147] the workers are there before the question when they are told to be', () => {
+  const { hands, client, ask } = asking(2);
+  client.warm();
+  expect(hands.all).toHaveLength(2);
+  expect(hands.all.flatMap(({ asked: list }) => list)).toEqual([]);
+  ask();
+  expect(hands.all).toHaveLength(2);
 });
 
 test('[S141] a later question ends the earlier one: nothing of that is told any more, in any order of arrival', () => {

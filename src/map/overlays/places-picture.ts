@@ -42,13 +42,23 @@ export function placesPicture({
     if (layer === 'focal' && value > usableTo) return beyond;
     return (steps.find(({ to }) => value <= to) ?? steps.at(-1))?.colour ?? nothing;
   };
+  // A line of hatching and as much again as it is moved from row to row.
+  const hatched = Uint32Array.from({ length: size + hatchEvery }, (_, x) =>
+    x % hatchEvery < 2 ? hatchLine : hatchBetween,
+  );
   const fill = (row: number, column: number, cells: number, i: number) => {
     const isClosed = closed[i] === 1;
     const colour = colourOf(values[i] as number);
-    const [top, left] = [(count - row - cells) * scale, column * scale];
-    for (let y = Math.max(0, top); y < Math.min(size, top + cells * scale); y++)
-      for (let x = Math.max(0, left); x < Math.min(size, left + cells * scale); x++)
-        pixels[y * size + x] = isClosed ? ((x + y) % hatchEvery < 2 ? hatchLine : hatchBetween) : colour;
+    const [top, left] = [Math.max(0, (count - row - cells) * scale), Math.max(0, column * scale)];
+    const [bottom, right] = [(count - row) * scale, Math.min(size, (column + cells) * scale)];
+    for (let y = top; y < Math.min(size, bottom); y++) {
+      const at = y * size;
+      if (!isClosed) pixels.fill(colour, at + left, at + right);
+      else {
+        const from = (left + y) % hatchEvery;
+        pixels.set(hatched.subarray(from, from + right - left), at + left);
+      }
+    }
   };
   // Coarse ones first: finer ones lie over them.
   for (let cells = 16; cells >= 1; cells /= 2)

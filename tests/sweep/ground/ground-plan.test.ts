@@ -134,6 +134,71 @@ describe('[S151] open ground', () => {
     expect(plan.ofCell(850, 350)).toMatchObject({ ground: 'open', name: 'Village green' });
   });
 
+  test('inside the outline a public road and the deck of the terrace are unknown too, and a public path beside the buffer', () => {
+    const features = [
+      piece('Field', 'aerodrome', box(-200, -300, 2200, 300)),
+      use('Terminal road', 'road', [at(600, 200), at(1400, 200)], { access: 'public' }),
+      use('Garden path', 'path', [at(600, -200), at(1400, -200)], { access: 'public' }),
+      feature('terrace', 'obstacle', 'Polygon', box(1500, 200, 1600, 260), { height: 9, standOn: true }),
+    ];
+    const plan = planOf({ features });
+    expect(says(plan, 1000, 205)).toBe('unknown');
+    expect(says(plan, 1000, -205)).toBe('unknown');
+    expect(says(plan, 1550, 230)).toBe('unknown');
+    expect(says(planOf({ features: features.slice(1) }), 1550, 230)).toBe('open');
+  });
+
+  test('the path that comes up to the fence: closed under 30 m of the centreline, open from there, and out of the buffer no longer "very close"', () => {
+    const up = use('Field path', 'path', [at(1000, 0), at(1000, 400)], { access: 'public' });
+    const plan = planOf({ features: [up] });
+    expect(plan.ofPlace(1000, 29.9)).toMatchObject({ ground: 'closed', closedBy: 'runway' });
+    expect(plan.ofPlace(1000, 30.1)).toMatchObject({ ground: 'open', veryClose: true });
+    expect(plan.ofPlace(1000, 74.9)).toMatchObject({ ground: 'open', veryClose: true });
+    expect(plan.ofPlace(1000, 75.1)).toMatchObject({ ground: 'open', veryClose: false });
+    // Beside the path the buffer holds from 10 m on.
+    expect(plan.ofPlace(1011, 50)).toMatchObject({ ground: 'closed', closedBy: 'runway' });
+  });
+
+  test('the footpath along the apron: a public one is let through the buffers of aprons and taxi routes, a public road is not', () => {
+    const given = (kind: string) => [
+      feature('ap', 'apron', 'Polygon', box(600, 500, 800, 600)),
+      feature('tx', 'taxi-route', 'LineString', [at(1000, 500), at(1400, 500)]),
+      use('Fence way', kind, [at(500, 480), at(1500, 480)], { access: 'public' }),
+    ];
+    const walked = planOf({ features: given('path') });
+    expect(walked.ofCell(700, 480)).toMatchObject({ ground: 'open', veryClose: true, name: 'Fence way' });
+    expect(walked.ofCell(1200, 480)).toMatchObject({ ground: 'open', veryClose: true });
+    const driven = planOf({ features: given('road') });
+    expect(says(driven, 700, 480)).toBe('closed: apron');
+    expect(says(driven, 1200, 480)).toBe('closed: taxi-route');
+  });
+
+  test('no path lets one through a no-go area, a building, water or the blast of a jet', () => {
+    const features = [
+      use('Field path', 'path', [at(-100, 0), at(-100, 700)], { access: 'public' }),
+      feature('ng', 'no-go', 'Polygon', box(-150, 300, -50, 340), { name: 'Lights' }),
+      feature('hut', 'obstacle', 'Polygon', box(-150, 400, -50, 440), { height: 5 }),
+      piece('Mere', 'water', box(-150, 500, -50, 540)),
+    ];
+    const plan = planOf({ features });
+    expect(says(plan, -100, 50)).toBe('closed: jet-blast');
+    expect(says(plan, -100, 320)).toBe('closed: no-go');
+    expect(says(plan, -100, 420)).toBe('closed: building');
+    expect(says(plan, -100, 520)).toBe('closed: water');
+    expect(says(plan, -100, 600)).toBe('open');
+  });
+
+  test('15 m of a motorway are closed, but for a footway over it', () => {
+    const features = [
+      use('A 9', 'motorway', [at(500, 900), at(1500, 900)]),
+      use('Bridge', 'path', [at(1000, 700), at(1000, 1100)]),
+    ];
+    const plan = planOf({ features });
+    expect(says(plan, 700, 914)).toBe('closed: motorway');
+    expect(says(plan, 700, 916)).toBe('unknown');
+    expect(plan.ofCell(1000, 900)).toMatchObject({ ground: 'open', name: 'Bridge' });
+  });
+
   test('the level crossing: a mapped footway over a railway or beside a motorway is open, the line itself is not', () => {
     const features = [
       use('Line 2', 'rail', [at(800, 800), at(1200, 800)]),
