@@ -21,7 +21,7 @@ function closedOn(date: string, rules: JsonObject = {}): string[] {
     ],
     { rules },
   );
-  const survey = { contents, openingProblems: [], terrain: null, airfieldTools: null };
+  const survey = { contents, openingProblems: [], terrain: null, airfieldTools: undefined };
   return [...new Airfield(survey, { date } as Day, {} as Sights).closedSpots];
 }
 
