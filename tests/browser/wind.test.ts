@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { dateAt, dayStart } from '../../src/time/local-time';
 import { closeBrowser, openPage, type Opened } from './page';
 
 /** One page for all: each test leaves a wind that the next one replaces. */
@@ -49,9 +50,12 @@ describe('wind and flow on the sample site', () => {
 
   test('[B202] a TAF: hour by hour, an hour sets the moment, the ends follow', async () => {
     const { page } = opened;
-    const today = await page.evaluate(() => new Date().toISOString().slice(8, 10));
-    // From midnight, so that it is issued already; the wind turns at 03:00 UTC.
-    await enter(`TAF EPTO ${today}0000Z ${today}00/${today}06 24015KT CAVOK FM${today}0300 07012KT`);
+    // From the airfield's own midnight, so that it is issued already, whatever day it is elsewhere; the wind turns three hours later.
+    const from = dayStart(dateAt(Date.now(), 'Europe/Warsaw'), 'Europe/Warsaw');
+    const [start, turn, end] = [0, 3, 6].map((hours) =>
+      new Date(from + hours * 3_600_000).toISOString().slice(8, 13).replace('T', ''),
+    );
+    await enter(`TAF EPTO ${start}00Z ${start}/${end} 24015KT CAVOK FM${turn}00 07012KT`);
     const buttons = section().getByRole('list', { name: 'Hours of the forecast' }).getByRole('button');
     // The survey looks at a day in June: the hours are shown once the day of the forecast is.
     await section().getByText('The forecast is for another day than the one looked at.').waitFor();
