@@ -153,7 +153,7 @@ test('[P26] two moments at one instant, no day at all: the question always has a
   const inUse = { arrivals: [{ runway: 'main', end: 1 as const }], departures: [] };
   const question = placeQuestion({
     contents,
-    inUse: inUse as never,
+    inUse: inUse,
     hours: 'moments',
     instantA: instant,
     instantB: instant,
