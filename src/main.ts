@@ -16,6 +16,7 @@ import { Derived } from './state/derived.svelte';
 import { SurveyDocument } from './state/document.svelte';
 import { Mine } from './state/mine.svelte';
 import { Own } from './state/own.svelte';
+import { LateAirfieldTools } from './state/late-airfield-tools.svelte';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Ways } from './state/ways.svelte';
@@ -39,7 +40,6 @@ import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
 import { WindHistory } from './services/wind-history';
 import { LateWhereabouts } from './services/late-whereabouts.svelte';
-import { BrowserPosition } from './services/device-position';
 import { DevicePhotographs } from './services/photographs';
 
 /** The invented sample site's, and its middle. */
@@ -69,6 +69,7 @@ async function start(target: HTMLElement): Promise<void> {
     ...{ document: survey, view, now, terrain },
     zoneAt: zones.at,
     otherPaths: flying.paths,
+    airfieldTools: new LateAirfieldTools(() => import('./state/airfield-tools')),
   });
   const keeping = keepSurveys({ document: survey, view, loadSample: () => textAt(sampleUrl), now });
   const preferences = new Preferences(keptText('sunside-preferences'));
@@ -122,7 +123,6 @@ async function start(target: HTMLElement): Promise<void> {
     program,
     passing,
     merging,
-    position: new BrowserPosition(program.missing.includes('position') ? null : navigator.geolocation),
     ways,
     trips: new SurveyTrips({ store: keeping.store, ways }),
     mine,

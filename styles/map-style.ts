@@ -1,3 +1,5 @@
+import { sheets } from './sheets';
+
 /**
  * The ground under a survey, drawn like a printed survey sheet: quiet paper tones, fine ink. No colour here is a
  * data colour or the signal colour, so that whatever is bright on the map is about light, lenses or the selection.
@@ -7,7 +9,7 @@ export const paper = {
   /** The world's land on the plain plan, and its edge. */
   land: '#ece4cf',
   coast: '#a79d86',
-  sheet: '#fbf8ef',
+  sheet: sheets.day,
   ink: '#22251f',
   softInk: '#5d5d52',
   hairline: '#cdc5b1',
@@ -67,7 +69,7 @@ const night: Palette = {
   page: '#191c1b',
   land: '#262923',
   coast: '#6d6f60',
-  sheet: '#222625',
+  sheet: sheets.night,
   ink: '#e8e3d6',
   softInk: '#b9b4a5',
   hairline: '#434843',
@@ -118,7 +120,7 @@ const contrast: Palette = {
   page: '#ffffff',
   land: '#ececec',
   coast: '#4f4f4f',
-  sheet: '#fffffe',
+  sheet: sheets.contrast,
   ink: '#000000',
   softInk: '#1c1c1c',
   hairline: '#767676',

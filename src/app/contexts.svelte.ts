@@ -26,7 +26,6 @@ export interface Parts extends Pick<
   | 'merging'
   | 'ways'
   | 'trips'
-  | 'position'
   | 'mine'
   | 'placeSearch'
   | 'own'
@@ -62,7 +61,6 @@ export function contextsOf(parts: Parts): Contexts {
     merging,
     ways: parts.ways,
     trips: parts.trips,
-    position: parts.position,
     mine: parts.mine,
     placeSearch,
     own: parts.own,

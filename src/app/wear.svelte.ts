@@ -1,4 +1,4 @@
-import { palettes } from '../../styles/map-style';
+import { sheets } from '../../styles/sheets';
 import type { Look } from '../state/look.svelte';
 
 /** Puts the look on the page and on the browser's own bars, now and whenever it changes. */
@@ -8,7 +8,7 @@ export function wear(look: Look): void {
   $effect.root(() => {
     $effect(() => {
       root.dataset['look'] = look.name;
-      if (bars) bars.content = palettes[look.name].sheet;
+      if (bars) bars.content = sheets[look.name];
     });
   });
 }

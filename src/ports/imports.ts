@@ -67,4 +67,6 @@ export interface Imports {
   pick(): Promise<void>;
   /** Files that were dropped on the page: a survey is opened, anything else is previewed. */
   drop(files: readonly File[]): Promise<void>;
+  /** The same of folders: what no import reads is passed over. */
+  dropFolders(items: DataTransferItemList): Promise<void>;
 }

@@ -1,4 +1,5 @@
 import type { DevicePosition } from '../figures/now/place-now';
+import type { Position } from '../survey/document';
 
 /** A position and when it was found (ms since 1970). */
 export interface Fix extends DevicePosition {
@@ -11,9 +12,14 @@ export type WhereTrouble = 'refused' | 'lost' | 'insecure' | 'missing';
 /** Why there is no heading. */
 export type HeadingTrouble = 'refused' | 'missing';
 
+/** Where the device was when it was asked once, or why it does not say. */
+export type AskedOnce =
+  { readonly ok: true; readonly position: Position } | { readonly ok: false; readonly trouble: WhereTrouble };
+
 /**
- * Where the device is, where it points, and whether its screen stays on: asked for by the view of the day at the field
- * alone, and forgotten when that is left. Nothing of it is kept or sent.
+ * Where the device is, where it points, and whether its screen stays on: asked for only when somebody wants it. What
+ * is watched is for the view of the day at the field alone, and forgotten when that is left. Nothing of it is kept or
+ * sent.
  */
 export interface Whereabouts {
   readonly watching: boolean;
@@ -26,6 +32,8 @@ export interface Whereabouts {
   readonly awake: boolean;
   /** Whether the screen can be kept on at all. */
   readonly canStayAwake: boolean;
+  /** Asks once, to a town's exactness, and watches nothing; to be called by what the user pressed. */
+  ask(): Promise<AskedOnce>;
   /** Asks for the position; to be called by what the user pressed. */
   watch(): void;
   /** Asks for the heading; to be called by what the user pressed. */

@@ -1,6 +1,7 @@
 import { sniff, sniffed, unknownFile } from '../imports/bring-in/sniff';
 import type { ImportNeeds } from './import-in-progress.svelte';
 import { Turns } from '../state/turns';
+import { droppedFiles } from '../storage/dropped-files';
 import { pickFiles, type FileKind } from '../storage/files';
 import { messageOf } from '../keeping/survey-files';
 import type { Imports, ImportUnderWay } from '../ports/imports';
@@ -47,6 +48,16 @@ export class ImportDesk implements Imports {
     } catch (error) {
       if (isLast()) view.notice = `The file could not be read: ${messageOf(error)}`;
     }
+  }
+
+  async dropFolders(items: DataTransferItemList): Promise<void> {
+    const files = await droppedFiles(items);
+    const known = files.filter(({ name }) =>
+      importFiles.extensions.some((extension) => name.toLowerCase().endsWith(extension)),
+    );
+    if (known.length === 0)
+      this.#needs.view.notice = 'There is nothing in this folder that can be brought in.';
+    else await this.drop(known);
   }
 
   async #start(files: readonly File[], isLast: () => boolean): Promise<void> {

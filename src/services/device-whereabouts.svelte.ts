@@ -1,7 +1,7 @@
 import { compassHeading } from '../figures/now/compass-heading';
 import { groundLine } from '../figures/geometry/earth';
 import { angleBetween } from '../figures/geometry/angles';
-import type { Fix, HeadingTrouble, Whereabouts, WhereTrouble } from '../ports/whereabouts';
+import type { AskedOnce, Fix, HeadingTrouble, Whereabouts, WhereTrouble } from '../ports/whereabouts';
 
 /** What a sensor says of the device's turns; `compass` as Safari has it: degrees from magnetic north. */
 export interface Turned {
@@ -16,7 +16,7 @@ export interface Turned {
 /** What of the device is asked; a test stands in for it. */
 export interface Device {
   readonly secure: boolean;
-  readonly geolocation: Pick<Geolocation, 'watchPosition' | 'clearWatch'> | null;
+  readonly geolocation: Pick<Geolocation, 'getCurrentPosition' | 'watchPosition' | 'clearWatch'> | null;
   readonly orientation: {
     /** Asks the user where the browser wants that; false where they say no. */
     allow(): Promise<boolean>;
@@ -38,6 +38,14 @@ const movedLeast = 3;
 /** A heading is another after this many degrees and ms; a smaller turn after a whole second. */
 const [turnedBy, turnedEvery] = [3, 250];
 const [turnedLittle, turnedSecond] = [1, 1000];
+
+/** ms: a town is near enough, and may have been found a while ago. */
+const once: PositionOptions = { enableHighAccuracy: false, timeout: 20_000, maximumAge: 600_000 };
+const live: PositionOptions = { enableHighAccuracy: true, timeout: 20_000, maximumAge: 1000 };
+
+/** Code 1: permission denied (W3C Geolocation, 6.4); the others may mend themselves. */
+const troubleOf = ({ code }: Pick<GeolocationPositionError, 'code'>): WhereTrouble =>
+  code === 1 ? 'refused' : 'lost';
 
 /**
  * The device's position, heading and screen. Standing still it costs next to nothing: a position that moves within its
@@ -85,21 +93,39 @@ export class DeviceWhereabouts implements Whereabouts {
     return this.#device.screen !== null;
   }
 
+  /** The browser's geolocation, or why there is none to ask. */
+  #locator(): NonNullable<Device['geolocation']> | 'insecure' | 'missing' {
+    const { secure, geolocation } = this.#device;
+    return secure ? (geolocation ?? 'missing') : 'insecure';
+  }
+
+  ask(): Promise<AskedOnce> {
+    return new Promise((resolve) => {
+      const locator = this.#locator();
+      if (typeof locator === 'string') return resolve({ ok: false, trouble: locator });
+      locator.getCurrentPosition(
+        ({ coords: { longitude, latitude } }) => resolve({ ok: true, position: [longitude, latitude] }),
+        (error) => resolve({ ok: false, trouble: troubleOf(error) }),
+        once,
+      );
+    });
+  }
+
   watch(): void {
     if (this.#watch !== null) return;
-    const { secure, geolocation } = this.#device;
-    this.#trouble = !secure ? 'insecure' : geolocation ? null : 'missing';
-    if (!secure || !geolocation) return;
+    const locator = this.#locator();
+    this.#trouble = typeof locator === 'string' ? locator : null;
+    if (typeof locator === 'string') return;
     this.#watching = true;
     const visit = this.#visit;
-    this.#watch = geolocation.watchPosition(
+    this.#watch = locator.watchPosition(
       (found) => {
         if (visit === this.#visit) this.#found(found.coords);
       },
-      ({ code }) => {
-        if (visit === this.#visit) this.#failed(code);
+      (error) => {
+        if (visit === this.#visit) this.#failed(troubleOf(error));
       },
-      { enableHighAccuracy: true, maximumAge: 1000, timeout: 20_000 },
+      live,
     );
   }
 
@@ -118,10 +144,10 @@ export class DeviceWhereabouts implements Whereabouts {
     this.#fix = { position, accuracy, at };
   }
 
-  /** Code 1: permission denied (W3C Geolocation, 6.4); the others may mend themselves, and the watch goes on. */
-  #failed(code: number): void {
-    this.#trouble = code === 1 ? 'refused' : 'lost';
-    if (code !== 1) return;
+  /** What was refused is watched no more; what is lost may come back. */
+  #failed(trouble: WhereTrouble): void {
+    this.#trouble = trouble;
+    if (trouble !== 'refused') return;
     this.#unwatch();
     this.#fix = null;
   }

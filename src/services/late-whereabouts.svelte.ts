@@ -1,6 +1,6 @@
 import type { Whereabouts, WhereaboutsSeat } from '../ports/whereabouts';
 
-/** The device's whereabouts, loaded when the view of the day at the field is first opened. */
+/** The device's whereabouts, loaded when it is first asked for. */
 export class LateWhereabouts implements WhereaboutsSeat {
   #current = $state.raw<Whereabouts | null>(null);
 

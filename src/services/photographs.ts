@@ -1,6 +1,7 @@
 import type { PhotoRecord } from '../survey/photo-record';
 import type { PhotosAnswer, PhotosRequest } from '../imports/photos/messages';
 import type { Photographs } from '../ports/photographs';
+import { droppedFiles } from '../storage/dropped-files';
 import { pickFiles, saveFile } from '../storage/files';
 import type { LogEntry } from '../survey/schema/log-entry';
 import { tableFile } from './table-file';
@@ -17,10 +18,8 @@ export class DevicePhotographs implements Photographs {
     return pickFiles([photoFiles]);
   }
 
-  async dropped(items: DataTransferItemList): Promise<readonly File[]> {
-    // Entries must be taken before the first wait: the list is empty afterwards.
-    const entries = Array.from(items, (item) => item.webkitGetAsEntry()).filter((entry) => entry !== null);
-    return (await Promise.all(entries.map(filesIn))).flat();
+  dropped(items: DataTransferItemList): Promise<readonly File[]> {
+    return droppedFiles(items);
   }
 
   read(
@@ -50,26 +49,5 @@ export class DevicePhotographs implements Photographs {
   async saveLog(entries: readonly LogEntry[]): Promise<void> {
     const { logTable } = await import('../exports/log-table');
     await saveFile(logTable(entries), 'log.csv', tableFile('Log (CSV)'), null);
-  }
-}
-
-async function filesIn(entry: FileSystemEntry): Promise<readonly File[]> {
-  if (entry.isFile)
-    return new Promise((resolve) =>
-      (entry as FileSystemFileEntry).file(
-        // Two folders may hold a picture of one name: the path tells them apart. Nothing is copied.
-        (file) => resolve([new File([file], entry.fullPath.slice(1), { type: file.type })]),
-        () => resolve([]),
-      ),
-    );
-  const reader = (entry as FileSystemDirectoryEntry).createReader();
-  const files: File[] = [];
-  for (;;) {
-    // A folder is told in pieces of a hundred.
-    const piece = await new Promise<readonly FileSystemEntry[]>((resolve) =>
-      reader.readEntries(resolve, () => resolve([])),
-    );
-    if (piece.length === 0) return files;
-    for (const inside of piece) files.push(...(await filesIn(inside)));
   }
 }

@@ -33,6 +33,8 @@ export class Weather implements WeatherReader {
     // Another survey was opened while the reader came over the net.
     if (this.#document.id !== id) return null;
     const declination = magnetic ? this.#derived.airfield.declination : null;
+    if (magnetic && declination === null)
+      return 'Magnetic north is not known yet: enter the wind once more in a moment, or from true north.';
     const weather = weatherMember(text, read.value, declination, now);
     // Who enters a wind wants to see what it does: the ends follow, and one undo takes back both.
     this.#document.perform('enter the wind', (s) => setWeather(s, { ...weather, follow: true }));

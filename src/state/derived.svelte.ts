@@ -8,6 +8,7 @@ import { Flow } from './derived/flow.svelte';
 import { Sights } from './derived/sights.svelte';
 import { Sunlight } from './derived/sunlight.svelte';
 import type { SurveyDocument } from './document.svelte';
+import type { LateAirfieldTools } from './late-airfield-tools.svelte';
 import type { ZoneAt } from '../survey/zones';
 import type { View } from './view.svelte';
 
@@ -21,6 +22,8 @@ export interface DerivedFrom {
   readonly zoneAt?: ZoneAt;
   /** What else is flown; nothing while its builders are on their way. */
   readonly otherPaths?: OtherPaths;
+  /** Magnetic north and the checks; neither is known while they are on their way. */
+  readonly airfieldTools?: Pick<LateAirfieldTools, 'found' | 'failed'>;
 }
 
 /**
@@ -51,6 +54,9 @@ export class Derived {
 
   get otherPaths(): OtherPaths | undefined {
     return this.#from.otherPaths;
+  }
+  get airfieldTools(): DerivedFrom['airfieldTools'] {
+    return this.#from.airfieldTools;
   }
   get openingProblems(): readonly Problem[] {
     return this.#from.document.openingProblems;

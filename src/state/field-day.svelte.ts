@@ -6,7 +6,8 @@ import { flownPaths } from '../figures/plan/flow-spans';
 import { packFor, type PackItem } from '../figures/plan/pack';
 import { staysOf, type Stay } from '../figures/plan/stays-of';
 import { takenAlong } from '../figures/plan/taken-along';
-import { pathsOf, type Path } from '../figures/traffic/paths';
+import { everyPath } from '../figures/traffic/every-path';
+import type { Path } from '../figures/traffic/paths';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import { Plans, type PlanSources } from './plans.svelte';
 
@@ -44,7 +45,7 @@ export class FieldDay {
   /** The paths of the ends in use through the day. */
   readonly paths = $derived.by((): readonly Path[] => {
     const { contents, terrain } = this.#figures;
-    return pathsOf(contents, flownPaths(this.plans.spans), terrain);
+    return everyPath(contents, flownPaths(this.plans.spans), terrain);
   });
   readonly pack = $derived.by((): readonly PackItem[] => packFor(this.stays, this.#figures.contents));
   readonly ruleDoubts = $derived.by(() => ruleDoubts(this.#figures.contents.rules, this.#figures.day.date));

@@ -22,13 +22,21 @@ const tickFields = {
 };
 type Visits = Read<typeof tickFields>['visits'];
 
-/** Visits whose ticks are kept. */
+/** Visits whose ticks are kept, and whose letters are. */
 const visitsKept = 20;
+
+/** A letter that the user changed, and the ids of the spots that it asks for. */
+export interface Draft {
+  readonly body: string;
+  readonly spots: ReadonlySet<string>;
+}
 
 /** The user's own details and ticks: on this device only, never in a survey. */
 export class Own {
   #details = $state.raw<OwnDetails>() as OwnDetails;
   #visits = $state.raw<Visits>() as Visits;
+  /** While the page is open: they name the user, and where they will be. */
+  readonly #drafts = new Map<string, Draft>();
   readonly #stores: { readonly details: KeptText; readonly ticks: KeptText };
 
   constructor(stores: { readonly details: KeptText; readonly ticks: KeptText }) {
@@ -44,6 +52,19 @@ export class Own {
   set(patch: Partial<OwnDetails>): void {
     this.#details = { ...this.#details, ...patch };
     this.#stores.details.write(JSON.stringify(this.#details));
+  }
+
+  /** The letter that was last changed for a visit, named as for its ticks; null for none. */
+  draft(visit: string): Draft | null {
+    return this.#drafts.get(visit) ?? null;
+  }
+
+  /** Null forgets it. */
+  keepDraft(visit: string, draft: Draft | null): void {
+    this.#drafts.delete(visit);
+    if (draft) this.#drafts.set(visit, draft);
+    const [oldest] = this.#drafts.keys();
+    if (oldest !== undefined && this.#drafts.size > visitsKept) this.#drafts.delete(oldest);
   }
 
   /** What is ticked for a visit. `visit`: a survey and a date, in words of the caller's. */

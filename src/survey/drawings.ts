@@ -108,6 +108,7 @@ export const drawings = {
     closes: true,
     name: 'Hedge',
     label: 'draw hedge',
+    seldom: true,
     properties: { height: drawnHeight.hedge, sight: 'hedge' },
   },
   'flight-path': {

@@ -198,7 +198,7 @@ describe('at the field', () => {
       await turn(alpha);
       return now().innerText();
     };
-    await press('Point');
+    await press('Compass');
     // Lying flat, alpha 0 points to magnetic north: 6 degrees east of true north there.
     await expect.poll(() => text(0)).toContain('you face 006° true');
     expect(await now().innerText()).toMatch(/turn (left|right) \d+°/);
@@ -207,6 +207,46 @@ describe('at the field', () => {
     await page.clock.setFixedTime('2026-06-21T18:00:40+02:00');
     await expect.poll(() => text(90)).toContain('The sun is ahead');
     await page.clock.setFixedTime('2026-06-21T18:00:20+02:00');
+  });
+
+  it('[B329] a position that is lost says since when, keeps what it told, and goes on by itself', async () => {
+    await expect.poll(() => status().innerText()).toContain('At Orchard Path');
+    const devtools = await opened.context.newCDPSession(page);
+    // Without coordinates: position unavailable (Chrome DevTools protocol, Emulation).
+    await devtools.send('Emulation.setGeolocationOverride', {});
+    await expect.poll(() => status().innerText()).toContain('No new position: the last one is of 18:00');
+    expect(await now().innerText()).toMatch(/25 arrival\s+\d+ mm at \d+ m/);
+    await devtools.detach();
+    await move(orchard, 5);
+    await expect.poll(() => status().innerText()).toContain('At Orchard Path');
+  });
+
+  it('[B330] the screen stays on while it is wished', async () => {
+    await page.evaluate(() => {
+      const held = { count: 0 };
+      Object.assign(window, { held });
+      Object.defineProperty(navigator.wakeLock, 'request', {
+        value: () => {
+          held.count++;
+          const lock = new EventTarget();
+          return Promise.resolve(
+            Object.assign(lock, {
+              release: () => {
+                held.count--;
+                lock.dispatchEvent(new Event('release'));
+                return Promise.resolve();
+              },
+            }),
+          );
+        },
+      });
+    });
+    const held = () => page.evaluate(() => (window as unknown as { held: { count: number } }).held.count);
+    await press('Screen on');
+    await expect.poll(held).toBe(1);
+    expect(await now().getByRole('button', { name: 'Screen on' }).getAttribute('aria-pressed')).toBe('true');
+    await press('Screen on');
+    await expect.poll(held).toBe(0);
   });
 
   it('[B327] refused it says so and how to go on; left, it forgets the position', async () => {

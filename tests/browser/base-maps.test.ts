@@ -61,11 +61,11 @@ async function choose(name: string) {
   await closeDialog();
 }
 
-/** The colour at the map's right edge, below its buttons, where the sample survey draws nothing. */
+/** The colour at the map's left edge, below the legend's button, where the sample survey draws nothing. */
 async function colourBeside(): Promise<readonly number[]> {
   const box = await map().boundingBox();
   if (!box) throw new Error('expected the map on the page');
-  const at = { x: Math.round(box.x + box.width - 30), y: Math.round(box.y + box.height * 0.76) };
+  const at = { x: Math.round(box.x + 30), y: Math.round(box.y + box.height * 0.45) };
   const picture = await page.screenshot({ clip: { ...at, width: 2, height: 2 } });
   return decodePng(picture)[0]?.[0]?.slice(0, 3) ?? [];
 }

@@ -75,7 +75,7 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('Enter');
     await expect.poll(focused).toMatch(/^Pass on/);
     await page.keyboard.press('ArrowDown');
-    expect(await focused()).toMatch(/^Where to stand/);
+    expect(await focused()).toMatch(/^Merge/);
     await page.keyboard.press('Escape');
     await expect.poll(focused).toBe('Menu');
     expect(await button(page, /^Car park, top deck/).getAttribute('aria-current')).toBe('true');
@@ -208,8 +208,8 @@ describe('by touch on a phone', () => {
     const at = await pixelOf(page, deck);
     for (const [type, by] of [
       ['touchStart', 0],
-      ['touchMove', 30],
-      ['touchMove', 60],
+      ['touchMove', 17],
+      ['touchMove', 34],
       ['touchEnd', 0],
     ] as const)
       await (type === 'touchEnd' ? touch(type) : touch(type, [at.x, at.y - by]));

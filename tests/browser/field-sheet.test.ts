@@ -5,6 +5,11 @@ import { join } from 'node:path';
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { chooseWindows } from '../../src/survey/edits/set-plan';
+import { setAccess } from '../../src/survey/edits/set-properties';
+import { setRules } from '../../src/survey/edits/set-rules';
+import { saveSurvey } from '../../src/survey/save';
+import { opened as surveyOf } from '../support/contents';
 import { closeBrowser, openPage, type Opened } from './page';
 
 let opened: Opened;
@@ -30,6 +35,30 @@ function poppler(program: string, file: string, ...after: string[]): string | nu
     if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
     throw error;
   }
+}
+
+/** The sample site with eight windows at four spots, and notes as somebody writes them who leaves nothing out. */
+function longDay(): string {
+  const spots = ['s5x9ht', 's2w6bn', 's7d1kc', 's4p8ym'];
+  const long = (last: string) =>
+    `${'Ring at the second gate, wait for the warden, and say which field you mean. '.repeat(14)}${last}`;
+  const hour = (h: number) => `2026-06-21T${String(h).padStart(2, '0')}:00:00Z`;
+  const windows = Array.from({ length: 8 }, (_, i) => ({
+    spot: spots[i % spots.length] ?? '',
+    path: `r8k2v4/25/${i % 2 === 0 ? 'arrival' : 'departure'}`,
+    from: hour(4 + 2 * i),
+    to: hour(5 + 2 * i),
+  }));
+  const sample = surveyOf(readFileSync('sample-sites/tolverby.geojson', 'utf8'));
+  const noted = spots.reduce(
+    (survey, id) =>
+      setAccess(survey, id, {
+        ...{ status: 'public', hours: undefined },
+        ...{ contact: long('contact-last'), parking: long('parking-last') },
+      }),
+    setRules(sample, { notes: long('office-last') }),
+  );
+  return saveSurvey(chooseWindows(noted, windows));
 }
 
 describe('the field sheet', () => {
@@ -99,5 +128,41 @@ describe('the field sheet', () => {
     await dialog().getByRole('button', { name: 'Close' }).click();
     await expect.poll(() => page.locator('.print-copy').count()).toBe(0);
     expect(opened.complaints).toEqual([]);
+  });
+
+  it('[B331] a day of eight windows with long notes takes more pages: nothing is cut off, no heading stands alone', async (test) => {
+    await page.setViewportSize({ width: 1280, height: 800 });
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Open', exact: true }).click(),
+    ]);
+    await chooser.setFiles({
+      ...{ name: 'long-day.geojson', mimeType: 'application/geo+json' },
+      buffer: Buffer.from(longDay()),
+    });
+    await openSheet();
+    await expect.poll(() => dialog().innerText()).toContain('office-last');
+    const heads = await dialog().locator('h2, h3').allInnerTexts();
+    const stays = await dialog().locator('.stay').count();
+    const windows = await dialog().locator('.stay tbody tr').count();
+    expect(windows).toBe(8);
+    const pdf = join(mkdtempSync(join(tmpdir(), 'long-day-')), 'sheet.pdf');
+    writeFileSync(pdf, await page.pdf({ preferCSSPageSize: true }));
+    await dialog().getByRole('button', { name: 'Close' }).click();
+    const text = poppler('pdftotext', pdf, '-layout', '-');
+    if (text === null) return test.skip('poppler-utils (pdftotext) are not installed');
+    const pages = text.split('\f').slice(0, -1);
+    expect(pages.length).toBeGreaterThan(2);
+    for (const [last, times] of [
+      ['contact-last', stays],
+      ['parking-last', stays],
+      ['office-last', 1],
+    ] as const)
+      expect(text.split(last).length - 1, last).toBeGreaterThanOrEqual(times);
+    const squeezed = (words: string) => words.replace(/\s+/g, ' ').trim();
+    for (const [i, printed] of pages.slice(0, -1).entries()) {
+      const last = squeezed(printed.trim().split('\n').at(-1) ?? '');
+      expect(heads.map(squeezed), `the last line of page ${i + 1}`).not.toContain(last);
+    }
   });
 });

@@ -53,7 +53,7 @@ describe('the light through the day', () => {
     const words = await rows.evaluateAll((all) => all.map((row) => row.getAttribute('aria-label') ?? ''));
     const orchard = words.find((label) => /^Orchard Path, east end, 25 arrival/.test(label));
     // The lit side of the runway there is the north one from 16:40 on; the sun sets at 21:05.
-    expect(orchard).toMatch(/front-lit 16:[34]\d to 21:0\d, twilight/);
+    expect(orchard).toMatch(/front-lit, good, 16:[34]\d to 21:0\d, twilight/);
   });
 
   it('[B222] a drag in the strip moves the moment in one step, and follows the row', async () => {

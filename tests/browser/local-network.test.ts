@@ -46,6 +46,13 @@ it('[B146] works over plain http in a local network, and says in Preferences wha
   expect(await page.getByRole('dialog').innerText()).toMatch(
     /over plain http, so the browser withholds: starting without a network/,
   );
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'At the field', exact: true }).click();
+  const field = page.getByRole('region', { name: 'At the field' });
+  await field.getByRole('button', { name: 'Where am I', exact: true }).click();
+  await expect
+    .poll(() => field.getByRole('status').innerText())
+    .toContain('This page came by plain http, where browsers give no position. Open it by https, or choose');
   expect(complaints).toEqual([]);
   await browser.close();
   await server.close();

@@ -2,7 +2,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { plainKit, plainSubject, spotFeature, surveyText } from '../support/contents';
 import { madeRunway } from '../support/made-flights';
 import { aFolder, exiftool, writePhoto } from '../support/photos';
-import { closeBrowser, onePage, shot } from './page';
+import { closeBrowser, onePage } from './page';
 
 afterAll(closeBrowser);
 
@@ -123,7 +123,6 @@ describe.skipIf(!exiftool)('[B261] the log from photographs', () => {
     await dialog.getByRole('button', { name: /^Nose: 200 across, 201 down/ }).waitFor();
     // 30 m on 250 px by 300 mm and 600 px on 36 mm: 30 x 300 x 16.67 / 250.
     await dialog.getByText(/It passed 600 m away/).waitFor();
-    await shot(page, 'measure');
     await dialog.getByRole('button', { name: 'Keep this measure' }).click();
     await view.getByText(/Measured: 600 m ± \d+ m away/).waitFor();
 
@@ -132,9 +131,25 @@ describe.skipIf(!exiftool)('[B261] the log from photographs', () => {
     await view.getByLabel('What the clock in it shows').fill('17:00:45');
     await view.getByLabel('What the clock in it shows').press('Enter');
     await view.getByText('Camera’s clock: +0:45').waitFor();
-    await shot(page, 'clock');
     await view.getByRole('button', { name: 'Take the last correction back' }).click();
     await view.getByText('Camera’s clock: as it is').waitFor();
     expect(opened.complaints).toEqual([]);
+  });
+
+  test('[B271] a folder dropped on the log: all that is in it, and in the folders in it', async () => {
+    const { page, context } = opened;
+    const folder = aFolder();
+    writePhoto(folder, 'one.jpg', { DateTimeOriginal: '2026:06:21 16:00:00' });
+    writePhoto(folder, 'sub/one.jpg', { DateTimeOriginal: '2026:06:21 16:30:00' });
+    await openSurvey(surveyOf(6000));
+    await page.getByRole('button', { name: 'Log', exact: true }).click();
+    const view = page.getByRole('region', { name: 'Log', exact: true });
+    const box = await view.boundingBox();
+    const devtools = await context.newCDPSession(page);
+    const at = { x: (box?.x ?? 0) + 100, y: (box?.y ?? 0) + 40 };
+    const data = { items: [], files: [folder], dragOperationsMask: 1 };
+    for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
+      await devtools.send('Input.dispatchDragEvent', { type, ...at, data });
+    await view.getByText('2 photographs, 2 passes').waitFor();
   });
 });

@@ -59,6 +59,17 @@ describe('may I stand there?', () => {
     const mail = await dialog.getByRole('link', { name: 'Mail' }).getAttribute('href');
     expect(decodeURIComponent(mail ?? '')).toContain('P. S. Thank you.');
     expect(await complaintsOfAxe('dialog[open]')).toEqual([]);
+    // Closed by mistake: what was changed is still there, and so it is on a page that becomes narrow.
+    await dialog.getByRole('button', { name: 'Close' }).click();
+    await right().getByRole('button', { name: 'Write a request' }).click();
+    expect(await letter.inputValue()).toBe(`${text}\nP. S. Thank you.`);
+    expect(await dialog.innerText()).toContain('It is kept until you leave this page');
+    await page.setViewportSize({ width: 360, height: 740 });
+    await expect.poll(() => right().isVisible()).toBe(false);
+    expect(await letter.isVisible()).toBe(true);
+    await page.setViewportSize({ width: 1280, height: 900 });
+    await dialog.getByRole('button', { name: 'Write it anew' }).click();
+    expect(await letter.inputValue()).toBe(text);
     await dialog.getByRole('button', { name: 'I have asked: note it' }).click();
     await expect.poll(() => dialog.getByRole('status').innerText()).toContain('waiting for an answer');
     await dialog.getByRole('button', { name: 'Close' }).click();

@@ -104,10 +104,13 @@ describe('requests', () => {
     const lines = page.locator('header [popover] button:enabled');
     for (let i = 0; i < (await lines.count()); i++) {
       await menu.click();
-      // "Where to stand" is a view at the foot, all others are dialogs.
-      const atTheFoot = /^Where to stand/.test(await lines.nth(i).innerText());
+      // Two are views at the foot, one asks for a file; all others are dialogs.
+      const name = (await lines.nth(i).innerText()).split('\n')[0] ?? '';
+      const asksForFile = /^Merge/.test(name) ? page.waitForEvent('filechooser') : null;
       await lines.nth(i).click();
-      if (atTheFoot) await page.getByRole('region', { name: 'Where to stand' }).waitFor();
+      if (asksForFile) await asksForFile;
+      else if (/^(Where to stand|At the field)/.test(name))
+        await page.getByRole('region', { name }).waitFor();
       else await closeDialog();
     }
     await page.reload();

@@ -6,9 +6,9 @@ afterAll(closeBrowser);
 
 /** South of runway 07/25, between it and the lay-by at Mill Lane (18.1958617, 50.9305867). */
 const corners = [
-  [18.1945, 50.9308],
-  [18.1965, 50.9311],
-  [18.1963, 50.9315],
+  [18.194, 50.9308],
+  [18.197, 50.9312],
+  [18.1965, 50.932],
 ] as const;
 
 const selectLayBy = (page: Page) =>

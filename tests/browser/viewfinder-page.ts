@@ -3,7 +3,7 @@ import { landscape, type Hold } from '../../src/figures/optics/framing';
 import { nothingPinned, type Pinned } from '../../src/figures/optics/settings';
 import { outlookOf } from '../../src/figures/outlook';
 import { spotFigures } from '../../src/figures/spot-figures';
-import { pathsOf } from '../../src/figures/traffic/paths';
+import { everyPath } from '../../src/figures/traffic/every-path';
 import { readContents } from '../../src/survey/contents';
 import { openSurvey } from '../../src/survey/open';
 import { Viewfinder } from '../../src/viewfinder/viewfinder';
@@ -35,7 +35,7 @@ function frame({ survey, spot, path, station, at, subject, hold = landscape, pin
   const contents = { ...read, subject: read.subjects.find((s) => s.key === subject) ?? read.subject };
   const outlook = outlookOf(contents);
   const standing = contents.spots.find((s) => s.id === spot);
-  const along = pathsOf(contents, () => true).find((p) => p.ref.path === path);
+  const along = everyPath(contents, () => true).find((p) => p.ref.path === path);
   const [lens] = contents.kit.lenses;
   if (!standing || !along || !lens) throw new Error('expected a spot, a path and a lens');
   const [figures] = spotFigures(standing, [along], outlook, [at]);

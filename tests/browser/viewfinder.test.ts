@@ -108,7 +108,39 @@ const measure = (wanted: Partial<Wanted>) =>
     ...wanted,
   } satisfies Wanted);
 
+/** A display line 250 m north of the spot, flown past it level and banked, each both ways. */
+function banked(): string {
+  const middle = destination(spot, 0, 250);
+  const line = [destination(middle, 270, 600), destination(middle, 90, 600)];
+  const show = feature('show', 'display-line', 'LineString', line, {
+    passes: ['level', 'topside', 'underside'],
+    speed: 80,
+  });
+  const survey = JSON.parse(parked(270)) as { features: unknown[] };
+  const crowd = feature('crowd', 'crowd-line', 'LineString', [spot, destination(spot, 90, 20)]);
+  return JSON.stringify({ ...survey, features: [survey.features[0], show, crowd] });
+}
+
 describe('the viewfinder agrees with the figures', () => {
+  test.each(['level', 'topside', 'underside'])(
+    '[V8] %s, a jet abeam on a display line: as wide and as high as it is framed, to 3 %',
+    async (pass) => {
+      const { measured, fill } = await measure({
+        survey: banked(),
+        subject: 'business',
+        path: `show/${pass}/forward`,
+        station: pass === 'underside' ? 1200 + (80 ** 2 * Math.PI) / (4 * 9.80665 * Math.sqrt(3)) : 2600,
+      });
+      const { box } = measured;
+      if (!box) throw new Error('expected an aircraft in the frame');
+      const shares = [(box.right - box.left) / 450, (box.bottom - box.top) / 300];
+      expect(Math.abs(Math.max(...shares) / fill - 1)).toBeLessThan(0.03);
+      // Level it is a thin thing across the frame; banked by 60 degrees its wings take much of the height.
+      if (pass === 'level') expect(shares[1]).toBeLessThan(0.6);
+      else expect(shares[1]).toBeGreaterThan(0.6);
+    },
+  );
+
   test.each(subjects.map((s) => s.key))(
     '[V1] %s: as wide as it is framed, to 2 %, from the side, nose-on and tail-on, landscape and portrait',
     async (subject) => {

@@ -34,6 +34,7 @@ export function sceneOf(
     contents,
     paths,
     spots,
+    closedSpots: new Set(),
     visited: null,
     focalLengths: chosen ? paths.map((path, i) => focalLengthsAlong(path, chosen.a.paths[i])) : null,
     usableTo: outlookOf(contents, terrain).reach.usableTo,

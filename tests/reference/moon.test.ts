@@ -1,6 +1,7 @@
 import { Body, Observer, SearchAltitude } from 'astronomy-engine';
 import { describe, expect, test } from 'vitest';
 import { moonAt, moonPhase } from '../../src/figures/light/moon';
+import { moonsAmong } from '../../src/figures/light/moons-among';
 import { nightOf } from '../../src/figures/light/night';
 
 const kinshasa = [15.31357, -4.32758] as const;
@@ -71,6 +72,11 @@ describe('the moon against published rows', () => {
     expect(named('2026-01-22T12:00Z')).toBe('waxing-crescent');
     expect(named('2026-01-14T12:00Z')).toBe('waning-crescent');
   });
+});
+
+test('[R115] of January 2026 the third is the day of the full moon, the eighteenth of the new one', () => {
+  const dates = Array.from({ length: 31 }, (_, d) => `2026-01-${String(d + 1).padStart(2, '0')}`);
+  expect(moonsAmong(dates, 'UTC')).toEqual({ full: [2], fresh: [17] });
 });
 
 describe('twilights', () => {

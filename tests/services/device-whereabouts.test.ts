@@ -7,6 +7,8 @@ function deviceDouble(more: Partial<Device> = {}) {
   let clock = 1_000_000;
   let found: PositionCallback = () => undefined;
   let failed: PositionErrorCallback = () => undefined;
+  let askedFound: PositionCallback = () => undefined;
+  let askedFailed: PositionErrorCallback = () => undefined;
   let turned: ((t: Turned) => void) | null = null;
   let seen: (() => void) | null = null;
   let ended: (() => void) | null = null;
@@ -14,6 +16,11 @@ function deviceDouble(more: Partial<Device> = {}) {
   const device: Device = {
     secure: true,
     geolocation: {
+      getCurrentPosition: (success, error) => {
+        log.push('ask');
+        askedFound = success;
+        askedFailed = error ?? askedFailed;
+      },
       watchPosition: (success, error) => {
         log.push('watch');
         found = success;
@@ -50,6 +57,9 @@ function deviceDouble(more: Partial<Device> = {}) {
     find: ([longitude, latitude]: readonly [number, number], accuracy: number) =>
       found({ coords: { longitude, latitude, accuracy } } as GeolocationPosition),
     fail: (code: number) => failed({ code } as GeolocationPositionError),
+    answer: ([longitude, latitude]: readonly [number, number]) =>
+      askedFound({ coords: { longitude, latitude, accuracy: 900 } } as GeolocationPosition),
+    deny: (code: number) => askedFailed({ code } as GeolocationPositionError),
     turn: (compass: number | null) => turned?.({ alpha: null, beta: null, gamma: null, compass, screen: 0 }),
     listening: () => turned !== null,
     hide: () => ended?.(),
@@ -79,6 +89,34 @@ describe('where the device is', () => {
     // What was under way comes too late.
     d.find(fence, 5);
     expect(where.fix).toBeNull();
+  });
+
+  it('[X30] asked once it answers once and watches nothing; asked while it watches, what is watched stays', async () => {
+    const d = deviceDouble();
+    const where = new DeviceWhereabouts(d.device);
+    const first = where.ask();
+    d.answer(fence);
+    expect(await first).toEqual({ ok: true, position: fence });
+    expect([where.fix, where.watching, d.log]).toEqual([null, false, ['ask']]);
+    where.watch();
+    d.find(fence, 5);
+    const second = where.ask();
+    d.deny(3);
+    expect(await second).toEqual({ ok: false, trouble: 'lost' });
+    expect([where.trouble, where.fix?.accuracy, where.watching]).toEqual([null, 5, true]);
+    const third = where.ask();
+    // Left meanwhile: who asked still gets an answer.
+    where.leave();
+    d.deny(1);
+    expect(await third).toEqual({ ok: false, trouble: 'refused' });
+  });
+
+  it('[X30] asked once over plain http, or of a device that has none, nothing is asked', async () => {
+    const plain = deviceDouble({ secure: false });
+    expect(await new DeviceWhereabouts(plain.device).ask()).toEqual({ ok: false, trouble: 'insecure' });
+    expect(plain.log).toEqual([]);
+    const bare = deviceDouble({ geolocation: null });
+    expect(await new DeviceWhereabouts(bare.device).ask()).toEqual({ ok: false, trouble: 'missing' });
   });
 
   it('[X41] standing still for a minute with a sensor that trembles changes next to nothing', async () => {

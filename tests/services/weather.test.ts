@@ -12,7 +12,7 @@ function setUp() {
     () => changes++,
   );
   const derived = {
-    airfield: { declination: 4 },
+    airfield: { declination: 4 as number | null },
     day: { timeZone: 'UTC' },
     get contents() {
       return readContents(document.survey);
@@ -45,6 +45,18 @@ test('[F410] of two winds the one entered last is kept', async () => {
   const weather = new Weather({ document, derived, now });
   await Promise.all([weather.enter('240/12', false), weather.enter('060/08', false)]);
   expect(document.survey.sunside['weather']).toMatchObject({ text: '060/08' });
+});
+
+test('[F1075] a wind from magnetic north waits for the model: taken as true it would be wrong in silence', async () => {
+  const { document, derived, changes } = setUp();
+  derived.airfield.declination = null;
+  const weather = new Weather({ document, derived, now });
+  expect(await weather.enter('240/12', true)).toMatch(/not known yet/);
+  expect(changes()).toBe(0);
+  expect(await weather.enter('240/12', false)).toBeNull();
+  derived.airfield.declination = 20;
+  expect(await weather.enter('240/12', true)).toBeNull();
+  expect(document.survey.sunside['weather']).toMatchObject({ winds: [{ direction: 260 }] });
 });
 
 test('[F411] a wind does not come into a survey that was opened meanwhile', async () => {

@@ -31,4 +31,22 @@ describe("the user's own details", () => {
     expect(own.ticked('visit 5')).toEqual(['radio']);
     expect(own.ticked('visit 4')).toEqual([]);
   });
+
+  it('[P52] a changed letter is kept for its visit, on no store, until it is forgotten', () => {
+    const [details, ticks] = [store(), store()];
+    const own = new Own({ details, ticks });
+    const draft = { body: 'Good day, may I?', spots: new Set(['lane']) };
+    own.keepDraft('s 2026-06-21', draft);
+    expect(own.draft('s 2026-06-21')).toBe(draft);
+    expect(own.draft('s 2026-06-22')).toBeNull();
+    expect([details.read(), ticks.read()]).toEqual([null, null]);
+    for (let day = 0; day < 19; day++) own.keepDraft(`visit ${day}`, draft);
+    own.keepDraft('s 2026-06-21', draft);
+    own.keepDraft('one more', draft);
+    // The one that was changed longest ago goes first.
+    expect(own.draft('visit 0')).toBeNull();
+    expect(own.draft('s 2026-06-21')).toBe(draft);
+    own.keepDraft('s 2026-06-21', null);
+    expect(own.draft('s 2026-06-21')).toBeNull();
+  });
 });

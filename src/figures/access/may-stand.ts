@@ -2,6 +2,7 @@ import type { Contents } from '../../survey/contents';
 import type { Access, StandingSpot } from '../../survey/schema/standing-spot';
 import { dateAt } from '../../time/local-time';
 import { ruleDoubts, spotAccessDoubts } from './access-doubts';
+import { fieldForbidsPhotographs } from './field-forbids-photographs';
 import { hoursAt } from './hours-at';
 import { openAt } from './open-spans';
 import { statusOn } from './status-on';
@@ -33,7 +34,7 @@ export function mayStand(
   return {
     status: statusOn(access, date),
     open: hours === null || openAt(hours, instant, { position, timeZone: site.timeZone }),
-    fieldForbids: rules.photography === 'forbidden',
+    fieldForbids: fieldForbidsPhotographs(rules),
     doubts: [...spotAccessDoubts(spot, rules, date), ...ruleDoubts(rules, date)],
   };
 }

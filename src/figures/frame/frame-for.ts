@@ -3,6 +3,7 @@ import { Memo } from '../../survey/memo';
 import type { Body, Lens } from '../../survey/schema/kit';
 import { isLeafy } from '../../survey/schema/sights';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
+import type { Subject } from '../../survey/schema/subject';
 import { along, minus, positionOf, type Vec3 } from '../geometry/earth';
 import { RAD } from '../geometry/angles';
 import { sunAt } from '../light/sun';
@@ -144,7 +145,7 @@ export function frameFor(
         altitude: sun.geometricAltitude,
       },
       sky: skyWord(choice.pinned.sky),
-      gearDown: gearDown(path, at),
+      gearDown: gearDown(path, at, subject),
       arc: card.shown.propellerArc,
       bare: bareTrees(contents, instant),
       groundBelow: groundBelow(path, at, contents.subject.height, outlook, view),
@@ -166,10 +167,16 @@ function aimed(pose: ReturnType<typeof poseAt>, length: number, part: Hold['part
   return along(pose.at, pose.forward, share * length);
 }
 
-/** Wheels come up after lift-off; whoever lands or stays low has them down. Drawing only. */
+/**
+ * Wheels come up after lift-off; whoever lands or stays low has them down, but not at the speed of a display or of the
+ * run-in to a break. Drawing only.
+ */
 const gearUpFrom = 60;
-function gearDown({ samples, ref }: Path, at: number): boolean {
+const gearDownTo = 1.35;
+function gearDown({ samples, ref }: Path, at: number, { approachSpeed }: Subject): boolean {
   const i = Math.round(at);
+  const fast = (samples.speed[i] ?? 0) > gearDownTo * approachSpeed;
+  if ((ref.kind === 'pass' || ref.kind === 'pattern') && fast) return (samples.height[i] ?? 0) <= gearUpFrom;
   const climbing = (samples.slope[i] ?? 0) > 0 && ref.kind !== 'arrival';
   return !(climbing && (samples.height[i] ?? 0) > gearUpFrom);
 }

@@ -21,6 +21,9 @@ function lineOf(runway: Runway): Line | null {
   return kept.get([runway], () => measured(runway));
 }
 
+/** Length of a runway in m along the ground; null under 1 m. */
+export const runwayLength = (runway: Runway): number | null => lineOf(runway)?.length ?? null;
+
 function measured(runway: Runway): Line | null {
   const { distance: length, azimuth } = groundLine(runway.line[0], runway.line[1]);
   const radians = (azimuth ?? 0) * RAD;

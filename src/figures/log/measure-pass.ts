@@ -3,7 +3,7 @@ import { outlookOf } from '../outlook';
 import { groundUnder } from '../sight/ground';
 import type { ElevationGrid } from '../sight/terrain';
 import { eyeAt } from '../spot/eye-at';
-import { pathsOf } from '../traffic/paths';
+import { everyPath } from '../traffic/every-path';
 import type { PathKind } from '../types';
 import type { Pass } from './find-passes';
 import { measure, type Marks, type Measured, type NoMeasure } from './measure';
@@ -25,7 +25,7 @@ export function measurePass(
   const subject = contents.subjects.find((s) => s.key === key);
   if (!spot || name === null || !subject) return null;
   const looked = { ...contents, subject };
-  const path = pathsOf(looked, () => true, terrain).find(({ ref }) => ref.path === name);
+  const path = everyPath(looked, () => true, terrain).find(({ ref }) => ref.path === name);
   if (!path) return null;
   const { runways, fieldElevation, around } = outlookOf(looked, terrain);
   const eye = eyeAt(spot, groundUnder(spot, runways, fieldElevation, around?.terrain).elevation);

@@ -109,11 +109,20 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
           const size = sizes[i];
           return size ? quietRingsOf(s, rings, size, zoom) : none;
         }),
-        ...quiet.map((s, i) => quietSpot(s, rings, sizes[i] ?? null)),
+        ...quiet.map((s, i) => quietSpot(s, rings, sizes[i] ?? null, scene.closedSpots.has(s.spot.id))),
       ]),
       live: live(
         selectedSpot
-          ? ofSpot(selectedSpot.spot, selectedSpot.a, selectedSpot.b, scene.paths, rings, zoom, units)
+          ? ofSpot(
+              selectedSpot.spot,
+              selectedSpot.a,
+              selectedSpot.b,
+              scene.paths,
+              rings,
+              zoom,
+              units,
+              scene.closedSpots.has(selectedSpot.spot.id),
+            )
           : handles(scene.selected, scene.vertex),
         log(selectedSpot?.spot ?? null, contents.logEntries, scene.paths),
         inspected(scene.paths, scene.inspected, units),
@@ -129,8 +138,10 @@ const none: Features = [];
 
 const kept = new Memo<OverlayFeature>();
 
-const quietSpot = ({ a, spot }: SpotScene, rings: Scene['rings'], size: RingSize | null) =>
-  kept.get([a, spot, rings, size], () => spotFeature(spot, a, 'spot', { paths: ringsOf(a, rings), size }));
+const quietSpot = ({ a, spot }: SpotScene, rings: Scene['rings'], size: RingSize | null, closed: boolean) =>
+  kept.get([a, spot, rings, size, closed], () =>
+    spotFeature(spot, a, 'spot', { paths: ringsOf(a, rings), size }, closed),
+  );
 
 function selectedSpotFeatures(
   spot: SpotScene['spot'],
@@ -140,13 +151,14 @@ function selectedSpotFeatures(
   rings: Scene['rings'],
   zoom: number,
   units: Scene['units'],
+  closed: boolean,
 ): Features {
   const shown = ringsOf(a, rings);
   return [
     ...selectedRingsOf({ spot, a, b }, rings, zoom),
     ...ticksOf(paths, { spot, a }, zoom, units),
     ...marksOf(paths, a, b, shown, zoom),
-    spotFeature(spot, a, 'selected-spot', { paths: shown, size: selectedRings }),
+    spotFeature(spot, a, 'selected-spot', { paths: shown, size: selectedRings }, closed),
   ];
 }
 

@@ -27,6 +27,8 @@ export interface Scene {
   readonly contents: Contents;
   readonly paths: readonly Path[];
   readonly spots: readonly SpotScene[];
+  /** Ids of the spots where nobody may stand on the day. */
+  readonly closedSpots: ReadonlySet<string>;
   /** A place that is proposed and looked at: its rings as if somebody stood there. */
   readonly visited: SpotScene | null;
   /** One list a path, mm; null while no spot is selected. */

@@ -11,19 +11,20 @@ export interface DrawnRings {
   readonly size: RingSize | null;
 }
 
-/** The mark of a spot, and its name on the side where the rings leave room. */
+/** The mark of a spot, crossed out where nobody may stand on the day, and its name on the side where the rings leave room. */
 export function spotFeature(
   spot: StandingSpot,
   a: SpotFigures,
   part: 'spot' | 'selected-spot',
   rings: DrawnRings,
+  forbidden: boolean,
 ): OverlayFeature {
   const { anchor, pixels } = labelPlace(a, rings);
   return point(spot.position, {
     part,
     id: spot.id,
     label: labelOf(spot.name),
-    forbidden: spot.access.status === 'forbidden',
+    forbidden,
     anchor,
     // In the text's own size, 12 pixels.
     offset: pixels / 12,

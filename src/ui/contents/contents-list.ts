@@ -5,10 +5,10 @@ import { Memo } from '../../survey/memo';
 import { readFeature } from '../../survey/read-feature';
 import type { Use } from '../../survey/schema/places';
 import type { Access } from '../../survey/schema/standing-spot';
-import type { RunwayFigures, SpotFigures } from '../../figures/types';
+import type { SpotFigures } from '../../figures/types';
 import { dateAt, parseInstant } from '../../time/local-time';
 import type { Formats } from '../formats';
-import { accessBadge } from '../words/access-words';
+import { accessBadge, standingBadge } from '../words/access-words';
 import { shortened } from '../../units/plain-text';
 import { runwayName } from '../words/runway-name';
 
@@ -32,10 +32,12 @@ export interface Group {
 }
 
 interface Figures {
-  readonly runways: readonly (RunwayFigures | null)[];
+  /** The runways', in m; null for one without direction. */
+  readonly lengths: readonly (number | null)[];
   readonly spots: readonly SpotFigures[];
   /** The spots' status on the day. */
   readonly access: readonly NonNullable<Access['status']>[];
+  readonly fieldForbids: boolean;
 }
 
 const plain = { detail: '', badge: '', forbidden: false };
@@ -71,7 +73,7 @@ const items: {
       ...plain,
       id: runway.id,
       name: runwayName(contents, runway.id),
-      detail: format.length(figures.runways[i]?.length ?? null),
+      detail: format.length(figures.lengths[i] ?? null),
       places: runway.line,
     })),
   'standing-spot': (contents, figures, format) =>
@@ -79,8 +81,8 @@ const items: {
       id: spot.id,
       name: spot.name || `Standing spot ${i + 1}`,
       detail: nearestCentreline(figures.spots[i], (id) => runwayName(contents, id), format),
-      badge: accessBadge[figures.access[i] ?? 'unknown'],
-      forbidden: figures.access[i] === 'forbidden',
+      badge: standingBadge(figures.access[i] ?? 'unknown', figures.fieldForbids),
+      forbidden: figures.fieldForbids || figures.access[i] === 'forbidden',
       places: [spot.position],
     })),
   'taxi-route': ({ taxiRoutes }) => taxiRoutes.map((route, i) => named('Taxi route', route, i)),

@@ -1,10 +1,21 @@
 import type { NearAirfield, NearLight } from '../../ports/airfields';
 import type { KeptSurvey } from '../../ports/kept-surveys';
+import type { WhereTrouble } from '../../ports/whereabouts';
 import { decimal } from '../../units/format';
 import type { Formats } from '../formats';
 import { dayWords } from '../words/lit-words';
 
 export const goingWords = { foot: 'on foot', bicycle: 'by bicycle', car: 'by car' } as const;
+
+const otherwise = 'Type a town, an airfield or coordinates instead.';
+/** Why the device does not say where it is, and the way on. */
+export const notFoundWords: Readonly<Record<WhereTrouble, string>> = {
+  refused: `This browser may not tell the page where you are. ${otherwise}`,
+  lost: `This device could not find out where it is. ${otherwise}`,
+  insecure: `This page came by plain http, where browsers give no position. ${otherwise}`,
+  missing: `This device gives no position. ${otherwise}`,
+};
+export const couldNotAsk = `This part of the program could not be fetched. ${otherwise}`;
 
 /** "35 min", "2 h 5 min", "9 h"; to the minute. */
 export function minutesWords(minutes: number): string {

@@ -22,8 +22,8 @@ export interface SheetNeeds {
   readonly timeZone: string;
   readonly format: Formats;
   readonly sunTimes: SunTimes;
-  /** Degrees, east positive. */
-  readonly declination: number;
+  /** Degrees, east positive; null while it is not known. */
+  readonly declination: number | null;
   /** "25 in use", of the day. */
   readonly flow: string;
   readonly stays: readonly Stay[];
@@ -90,7 +90,8 @@ export function sheetOf(needs: SheetNeeds): FieldSheet {
 }
 
 /** "3° west of true north". */
-const declinationWords = (degrees: number): string => {
+const declinationWords = (degrees: number | null): string => {
+  if (degrees === null) return 'not known';
   const off = decimal(Math.abs(degrees), 0);
   return off === '0' ? 'within 1° of true north' : `${off}° ${degrees > 0 ? 'east' : 'west'} of true north`;
 };

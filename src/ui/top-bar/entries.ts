@@ -91,6 +91,12 @@ export const entries: readonly Entry[] = [
     dialog: sheetDialog,
   },
   {
+    label: 'Write a request',
+    title: 'A letter to the airfield’s office: may I stand there?',
+    place: 'menu',
+    dialog: requestDialog,
+  },
+  {
     label: 'Which field',
     title: 'Your surveys side by side for a day or a week, and a trip over several of them',
     place: 'menu',

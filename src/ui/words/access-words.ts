@@ -11,6 +11,10 @@ export const accessBadge: Readonly<Record<NonNullable<Access['status']>, string>
   unknown: 'check first',
 };
 
+/** The badge of a spot on a day: whatever it says itself, where the field forbids photography it says that. */
+export const standingBadge = (status: NonNullable<Access['status']>, fieldForbids: boolean): string =>
+  fieldForbids && status !== 'forbidden' ? 'field forbids photographs' : accessBadge[status];
+
 export const ruleWords: Readonly<Record<NonNullable<Rules['photography']>, string>> = {
   allowed: 'allowed',
   ask: 'ask first',

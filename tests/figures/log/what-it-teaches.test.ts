@@ -87,7 +87,7 @@ describe('[L51] kept in the survey', () => {
     );
     const lines = logTable(logEntries).split('\r\n');
     expect(lines[0]).toMatch(/^\ufeffTime \(UTC\),Spot,Path/);
-    expect(lines[1]).toBe(`2026-03-01T15:40:00Z,mound,,,One,1,300,,,,,,,,2,'=1+1`);
+    expect(lines[1]).toBe(`2026-03-01T15:40:00Z,mound,,,One,1,300,,,,,,,,,,,2,'=1+1`);
     expect(lines[2]).toMatch(/^2026-03-02/);
   });
 });

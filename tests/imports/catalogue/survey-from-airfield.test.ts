@@ -23,6 +23,7 @@ describe('a survey from the catalogue', () => {
       elevation: 25.3,
       timeZone: 'Europe/London',
       timeZoneFrom: 'stated',
+      military: false,
       reference: [-0.4736, 51.4649],
       frequencies: [
         { use: 'tower', mhz: 118.505 },

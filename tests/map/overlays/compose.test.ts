@@ -33,6 +33,20 @@ describe('overlays of one scene after another', () => {
     expect(after.lit).not.toBe(before.lit);
   });
 
+  test('[F767] a spot that is closed on the day is crossed out, selected or not, and again open on another', () => {
+    const draw = sceneDrawer();
+    const crossed = (closed: readonly string[]) => {
+      const { spots, live } = draw({ ...sceneOf(field, 'bank'), closedSpots: new Set(closed) });
+      return [...spots.features, ...live.features]
+        .filter((f) => f.properties['forbidden'] === true)
+        .map((f) => f.properties['id']);
+    };
+    expect(crossed([])).toEqual([]);
+    expect(crossed(['bank', 'lane']).sort()).toEqual(['bank', 'lane']);
+    expect(crossed(['lane'])).toEqual(['lane']);
+    expect(crossed([])).toEqual([]);
+  });
+
   test('the selected spot is drawn with the live things, the others with the quiet ones', () => {
     const { spots, live } = sceneDrawer()(sceneOf(field, 'bank'));
     const ids = (o: Overlay, part: string) =>

@@ -11,8 +11,8 @@ const rings = { paths: [0, 1], size };
 
 describe('the mark of a standing spot', () => {
   test('has its name on the side away from the rings: below south of the runway, above north of it', () => {
-    expect(spotFeature(bank.spot, bank.a, 'spot', rings).properties['anchor']).toBe('top');
-    expect(spotFeature(lane.spot, lane.a, 'spot', rings).properties['anchor']).toBe('bottom');
+    expect(spotFeature(bank.spot, bank.a, 'spot', rings, false).properties['anchor']).toBe('top');
+    expect(spotFeature(lane.spot, lane.a, 'spot', rings, false).properties['anchor']).toBe('bottom');
   });
 
   test('with rings all round the name goes outside them', () => {
@@ -20,20 +20,21 @@ describe('the mark of a standing spot', () => {
     const [path] = bank.a.paths;
     const run = { ...path?.sector.runs[0], bearings };
     const all = { ...bank.a, paths: [{ ...path, sector: { runs: [run] } }] } as unknown as SpotFigures;
-    const near = spotFeature(bank.spot, bank.a, 'spot', rings).properties['offset'] as number;
-    const far = spotFeature(bank.spot, all, 'spot', { paths: [0], size }).properties['offset'] as number;
+    const near = spotFeature(bank.spot, bank.a, 'spot', rings, false).properties['offset'] as number;
+    const far = spotFeature(bank.spot, all, 'spot', { paths: [0], size }, false).properties[
+      'offset'
+    ] as number;
     expect(far * 12).toBeGreaterThan(size.inner + 2 * size.band);
     expect(near).toBeLessThan(far);
   });
 
   test('where rings have no room, or none is drawn there, the name is held close', () => {
-    const alone = spotFeature(bank.spot, bank.a, 'spot', { paths: [0], size: null });
+    const alone = spotFeature(bank.spot, bank.a, 'spot', { paths: [0], size: null }, false);
     expect(alone.properties['offset']).toBeCloseTo(13 / 12, 6);
   });
 
   test('says when nobody may stand there', () => {
-    const forbidden = { ...bank.spot, access: { ...bank.spot.access, status: 'forbidden' as const } };
-    expect(spotFeature(forbidden, bank.a, 'spot', rings).properties['forbidden']).toBe(true);
-    expect(spotFeature(bank.spot, bank.a, 'spot', rings).properties['forbidden']).toBe(false);
+    expect(spotFeature(bank.spot, bank.a, 'spot', rings, true).properties['forbidden']).toBe(true);
+    expect(spotFeature(bank.spot, bank.a, 'spot', rings, false).properties['forbidden']).toBe(false);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { statusOn } from '../../../src/figures/access/status-on';
 import { figuresFor } from '../../../src/figures/figures-for';
+import { runwayLength } from '../../../src/figures/geometry/along-runway';
 import { readPreferences } from '../../../src/state/preferences.svelte';
 import { readContents } from '../../../src/survey/contents';
 import type { Survey, SurveyFeature } from '../../../src/survey/document';
@@ -58,7 +59,8 @@ const contents = readContents(survey);
 const figures = figuresFor(contents, Date.UTC(2026, 5, 21, 12));
 const format = formatsFor(readPreferences('{"lengths":"m"}'));
 const access = contents.spots.map((spot) => statusOn(spot.access, '2026-06-21'));
-const groups = contentsGroups(contents, { ...figures, access }, format);
+const lengths = contents.runways.map(runwayLength);
+const groups = contentsGroups(contents, { ...figures, lengths, access, fieldForbids: false }, format);
 
 describe('the list of what a survey contains', () => {
   test('is grouped, runways first, without empty groups', () => {
@@ -81,6 +83,16 @@ describe('the list of what a survey contains', () => {
     expect(spots[2]?.detail).toBe('0 m from 09/27');
   });
 
+  test('[F767] says at every spot where the field forbids photographs', () => {
+    const shut = contentsGroups(contents, { ...figures, lengths, access, fieldForbids: true }, format);
+    const spots = shut.find((g) => g.title === 'Standing spots')?.items ?? [];
+    expect(spots.map((s) => [s.badge, s.forbidden])).toEqual([
+      ['field forbids photographs', true],
+      ['forbidden', true],
+      ['field forbids photographs', true],
+    ]);
+  });
+
   test('[I80] keeps the lines of what has not changed: a map that was brought in has thousands', () => {
     const line = {
       type: 'LineString',
@@ -94,7 +106,7 @@ describe('the list of what a survey contains', () => {
       const features = [feature('g1', { kind: 'ground-use', use: 'path', ...properties }, line), road];
       return contentsGroups(
         readContents({ ...survey, features }),
-        { runways: [], spots: [], access: [] },
+        { lengths: [], spots: [], access: [], fieldForbids: false },
         format,
       );
     };

@@ -5,6 +5,7 @@ import { FieldDay } from '../../../src/state/field-day.svelte';
 import { SurveyDocument } from '../../../src/state/document.svelte';
 import { View } from '../../../src/state/view.svelte';
 import { readPreferences } from '../../../src/state/preferences.svelte';
+import * as airfieldTools from '../../../src/state/airfield-tools';
 import { outlookOf } from '../../../src/figures/outlook';
 import { spotFigures } from '../../../src/figures/spot-figures';
 import type { Survey } from '../../../src/survey/document';
@@ -34,7 +35,10 @@ const format = formatsFor(readPreferences(null));
 
 function sheet(survey: Survey, more: Partial<SheetNeeds> = {}) {
   const document = new SurveyDocument({ id: 'x', survey, problems: [], readOnly: false }, () => undefined);
-  const figures = new Derived({ document, view: new View(), now: () => Date.parse('2026-06-21T08:00Z') });
+  const figures = new Derived({
+    ...{ document, view: new View(), now: () => Date.parse('2026-06-21T08:00Z') },
+    airfieldTools: { found: airfieldTools, failed: false },
+  });
   const day = new FieldDay(figures);
   const needs: SheetNeeds = {
     contents: figures.contents,
@@ -75,6 +79,13 @@ describe('the field sheet in words', () => {
     expect(window?.light).toBe('front-lit');
     expect(best?.light).toBe('front-lit');
     expect(window?.settings).toMatch(/^f\/[\d.]+, 1\/\d+ s, ISO \d+$/);
+  });
+
+  it('[F1076] says of the compass how far it is off, or that this is not known', () => {
+    const bearings = (more: Partial<SheetNeeds>) =>
+      sheet(sample, more).sheet.head.find(([label]) => label === 'Bearings')?.[1];
+    expect(bearings({})).toMatch(/^true; compass needle \d+° east of true north$/);
+    expect(bearings({ declination: null })).toBe('true; compass needle not known');
   });
 
   it('[U961] says when to leave where, how long and how far; at the first when to be there and to leave home', () => {
