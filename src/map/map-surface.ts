@@ -1,6 +1,7 @@
 import type { Look } from '../../styles/map-style';
 import type { BaseGround } from '../state/base-maps/ground';
 import type { ElevationGrid } from '../figures/sight/terrain';
+import type { BaseFound } from '../survey/base-found';
 import type { Position } from '../survey/document';
 import type { Overlay } from './overlays/features';
 
@@ -86,6 +87,8 @@ export interface MapSurface {
   retryBase(): void;
   /** What is drawn in `layers` within `tolerance` pixels, topmost first. */
   query(pixel: Pixel, tolerance: number, layers: readonly string[]): readonly MapHit[];
+  /** What the base map's tiles have on the screen in some of their layers; null where no vector base map is shown. */
+  baseFeatures(layers: readonly string[]): BaseFound | null;
   project(position: Position): Pixel;
   unproject(pixel: Pixel): Position;
   zoom(): number;

@@ -5,9 +5,11 @@ import { inLook, type LayerPiece, type Look } from '../../styles/map-style';
 import { reliefPaint } from '../../styles/relief-paint';
 import type { BaseGround, BaseReport } from '../state/base-maps/ground';
 import type { ElevationGrid } from '../figures/sight/terrain';
+import type { BaseFound } from '../survey/base-found';
 import type { Position } from '../survey/document';
 import { archiveTile } from './base/archive';
 import { BaseLayers, type BaseHost } from './base/base-layers';
+import { basePrefix } from './base/base-parts';
 import { imageNames, imageOf, imageScale } from './images';
 import { fontFaces } from './fonts';
 import { mapLayers, slots } from './layers';
@@ -239,6 +241,26 @@ export class MapView implements MapSurface {
     return this.#map
       .queryRenderedFeatures(box, { layers: [...layers] })
       .map(({ layer, properties }) => ({ layer: layer.id, properties }));
+  }
+
+  baseFeatures(layers: readonly string[]): BaseFound | null {
+    const map = this.#map;
+    const sources = Object.keys(this.#loaded ? map.getStyle().sources : {}).flatMap((id) => {
+      const source = id.startsWith(basePrefix) ? map.getSource(id) : undefined;
+      return source?.type === 'vector' ? [source] : [];
+    });
+    if (sources.length === 0) return null;
+    return {
+      layers: sources.flatMap(({ vectorLayerIds }) => vectorLayerIds ?? []),
+      zoom: map.getZoom(),
+      features: sources.flatMap(({ id }) =>
+        layers.flatMap((layer) =>
+          map
+            .querySourceFeatures(id, { sourceLayer: layer })
+            .map(({ properties, geometry }) => ({ layer, properties, geometry })),
+        ),
+      ),
+    };
   }
 
   project([lng, lat]: Position): Pixel {

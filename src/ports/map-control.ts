@@ -1,4 +1,6 @@
-/** A camera request that the map obeys: the only thing panels may ask of the map. */
+import type { BaseFound } from '../survey/base-found';
+
+/** What panels may ask of the map: mostly where to look. */
 export interface MapControl {
   goTo(position: readonly [number, number], zoom?: number): void;
   /** Shows the whole survey. */
@@ -7,6 +9,8 @@ export interface MapControl {
   project(position: readonly [number, number]): { readonly x: number; readonly y: number } | null;
   /** The position in the middle of the map. */
   centre(): readonly [number, number];
+  /** What the base map's tiles have on the screen in some of their layers; null where no vector base map is shown. */
+  baseFeatures(layers: readonly string[]): BaseFound | null;
   focus(): void;
   /** As if this key was pressed on the map: what a button does that stands for a key. */
   press(key: string): void;

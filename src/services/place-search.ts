@@ -1,6 +1,7 @@
 import type { PlaceLists } from '../exports/sweep/place-lists';
 import { messageOf } from '../keeping/survey-files';
-import type { PlaceFile, PlaceSearch } from '../ports/place-search';
+import type { BaseAsked, PlaceFile, PlaceSearch } from '../ports/place-search';
+import type { Position } from '../survey/document';
 import { saveFile } from '../storage/files';
 
 /** Looking for places to stand, in this browser's workers. */
@@ -11,6 +12,17 @@ export class WorkersPlaceSearch implements PlaceSearch {
 
   async errands() {
     return (await import('../sweep/errand-workers')).errandClient;
+  }
+
+  async groundOf(
+    { name, credit, read }: BaseAsked,
+    reference: Position,
+    runways: readonly (readonly [Position, Position])[],
+  ) {
+    const { groundLayers, groundOfBase } = await import('../imports/base-map/ground-of-base');
+    const mark = [...new Set(credit.map(({ text }) => text))].join(', ') || name;
+    const text = `Ground uses from ${name}: ${mark}.`;
+    return groundOfBase(read(groundLayers), { reference, runways }, { text, mark });
   }
 
   async save(file: PlaceFile, lists: PlaceLists): Promise<string | null> {

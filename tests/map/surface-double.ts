@@ -56,6 +56,9 @@ export class SurfaceDouble implements MapSurface {
   retryBase(): void {
     // None can fail either.
   }
+  baseFeatures(): null {
+    return null;
+  }
   query({ x, y }: Pixel, tolerance: number, layers: readonly string[]): readonly MapHit[] {
     return this.things.filter(({ layer, position }) => {
       const at = this.project(position);

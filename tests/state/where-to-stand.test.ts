@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { placeQuestion } from '../../src/state/place-question';
 import { Hand } from '../../src/state/view.svelte';
 import { WhereToStand, type Sweeper } from '../../src/state/where-to-stand.svelte';
 import type { Proposed } from '../../src/sweep/candidates';
@@ -143,5 +144,24 @@ describe('where to stand follows', () => {
     where.close();
     sweeper.tell(0, { fineness: 1, proposed });
     expect([sweeper.closed, where.proposed]).toEqual([true, null]);
+  });
+});
+
+test('[P26] two moments at one instant, no day at all: the question always has an instant, and none at all is refused in words', () => {
+  const contents = survey(8.0205);
+  const instant = Date.UTC(2026, 5, 21, 8);
+  const inUse = { arrivals: [{ runway: 'main', end: 1 as const }], departures: [] };
+  const question = placeQuestion({
+    contents,
+    inUse: inUse,
+    hours: 'moments',
+    instantA: instant,
+    instantB: instant,
+  });
+  const planned = planSweep(contents, question);
+  expect(planned.ok && planned.plan.instants).toEqual([instant]);
+  expect(planSweep(contents, { ...question, hours: { from: instant, to: instant } })).toMatchObject({
+    ok: false,
+    about: 'hours',
   });
 });

@@ -35,35 +35,68 @@ export function placesPicture({
 }: DrawnCells): MapPicture {
   const scale = Math.max(1, Math.floor(wanted / count));
   const size = scale * count;
+  const colours = colouredCells({ layer, count, values, closed, stride, usableTo });
   const pixels = new Uint32Array(size * size);
-  const steps = packedSteps(layer);
-  const colourOf = (value: number): number => {
-    if (Number.isNaN(value)) return nothing;
-    if (layer === 'focal' && value > usableTo) return beyond;
-    return (steps.find(({ to }) => value <= to) ?? steps.at(-1))?.colour ?? nothing;
-  };
   // A line of hatching and as much again as it is moved from row to row.
   const hatched = Uint32Array.from({ length: size + hatchEvery }, (_, x) =>
     x % hatchEvery < 2 ? hatchLine : hatchBetween,
   );
-  const fill = (row: number, column: number, cells: number, i: number) => {
-    const isClosed = closed[i] === 1;
-    const colour = colourOf(values[i] as number);
-    const [top, left] = [Math.max(0, (count - row - cells) * scale), Math.max(0, column * scale)];
-    const [bottom, right] = [(count - row) * scale, Math.min(size, (column + cells) * scale)];
-    for (let y = top; y < Math.min(size, bottom); y++) {
-      const at = y * size;
-      if (!isClosed) pixels.fill(colour, at + left, at + right);
-      else {
-        const from = (left + y) % hatchEvery;
-        pixels.set(hatched.subarray(from, from + right - left), at + left);
+  for (let row = 0; row < count; row++) {
+    const top = (count - 1 - row) * scale;
+    const line = top * size;
+    for (let x = 0; x < size; x++) pixels[line + x] = colours[row * count + ((x / scale) | 0)] as number;
+    for (let y = 1; y < scale; y++) pixels.copyWithin(line + y * size, line, line + size);
+    // Hatching slants: each line of it differs.
+    for (let from = 0; from < count; from++) {
+      if (colours[row * count + from] !== hatchMark) continue;
+      let to = from;
+      while (to < count && colours[row * count + to] === hatchMark) to++;
+      const [left, width] = [from * scale, (to - from) * scale];
+      for (let y = top; y < top + scale; y++) {
+        const at = (left + y) % hatchEvery;
+        pixels.set(hatched.subarray(at, at + width), y * size + left);
       }
+      from = to;
     }
-  };
-  // Coarse ones first: finer ones lie over them.
-  for (let cells = 16; cells >= 1; cells /= 2)
-    for (let i = 0; i < stride.length; i++)
-      if (stride[i] === cells)
-        fill(Math.floor(i / count) - (cells >> 1), (i % count) - (cells >> 1), cells, i);
+  }
   return { pixels: new Uint8ClampedArray(pixels.buffer), size, corners };
+}
+
+/** Stands for closed ground among the colours: itself it would be invisible. */
+const hatchMark = 1;
+
+/** A colour for each cell: coarse ones over their whole square, finer ones over them. */
+function colouredCells({
+  layer,
+  count,
+  values,
+  closed,
+  stride,
+  usableTo,
+}: Omit<DrawnCells, 'corners'>): Uint32Array {
+  const steps = packedSteps(layer);
+  const last = steps.at(-1)?.colour ?? nothing;
+  const colourOf = (i: number): number => {
+    if (closed[i] === 1) return hatchMark;
+    const value = values[i] as number;
+    if (Number.isNaN(value)) return nothing;
+    if (layer === 'focal' && value > usableTo) return beyond;
+    for (const { to, colour } of steps) if (value <= to) return colour;
+    return last;
+  };
+  const out = new Uint32Array(count * count);
+  if (!stride.includes(0)) {
+    for (let i = 0; i < out.length; i++) out[i] = colourOf(i);
+    return out;
+  }
+  for (let cells = 16; cells >= 1; cells /= 2)
+    for (let i = 0; i < stride.length; i++) {
+      if (stride[i] !== cells) continue;
+      const [row, column] = [Math.floor(i / count) - (cells >> 1), (i % count) - (cells >> 1)];
+      const [from, to] = [Math.max(0, column), Math.min(count, column + cells)];
+      const colour = colourOf(i);
+      for (let r = Math.max(0, row); r < Math.min(count, row + cells); r++)
+        out.fill(colour, r * count + from, r * count + to);
+    }
+  return out;
 }

@@ -3,6 +3,7 @@ import { lensName } from '../../survey/lens-name';
 import type { Candidate, Proposed } from '../../sweep/candidates';
 import type { GroundThere } from '../../sweep/ground/ground-plan';
 import type { Planned } from '../../sweep/plan';
+import type { WhyNoGround } from '../../ports/place-search';
 import type { PlaceLayer } from '../../state/drawn-places.svelte';
 import { focalRange, share } from '../../units/format';
 import { focalSteps, outOfReachColour, placeSteps } from '../../../styles/ramps';
@@ -45,6 +46,21 @@ export function groundWords({ ground, closedBy, name, veryClose }: GroundThere):
   if (ground === 'unknown') return 'Unknown ground: nothing here says that one may stand; check first.';
   return `Open: ${name === '' ? 'public ground' : name}${veryClose ? '; very close to moving aircraft' : ''}.`;
 }
+
+/** Why the base map has nothing to tell of the ground. */
+export const baseGroundWords: Readonly<Record<WhyNoGround, string>> = {
+  'no-vector':
+    'The base map on the screen is a picture or a plain plan: it cannot be asked what is a road. Choose a vector base map, or bring in an extract of the map.',
+  schema:
+    'This base map does not say what its layers mean in a way that is known here (the OpenMapTiles layers "transportation" and "water" are). Bring in an extract of the map instead.',
+  zoom: 'Zoom in until the airfield fills the screen: footpaths are in the base map from zoom 14 on only.',
+  nothing: 'The base map on the screen has no ways or water near the runways. Move the map to the airfield.',
+};
+
+export const broughtWords = (count: number): string =>
+  count === 0
+    ? 'The survey has all of this ground already.'
+    : `${count === 1 ? 'One piece' : `${count} pieces`} of ground brought in, of what is on the screen. The base map is named as their source.`;
 
 /** What a place is called: its way, else where it lies. */
 export const placeName = ({ way, side, ground }: Pick<Candidate, 'way' | 'side' | 'ground'>): string =>
