@@ -12,7 +12,7 @@ export function sheetPage(sheet: FieldSheet, map: Tag): Tag {
     doubts.length > 0
       ? tag('section', { class: 'doubts' }, tag('h2', {}, 'Check first'), list(doubts))
       : null,
-    map,
+    tag('div', { class: 'map', role: 'region', 'aria-label': 'Map of the day', tabindex: 0 }, map),
     tag(
       'section',
       { class: 'stays' },
