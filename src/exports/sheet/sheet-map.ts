@@ -73,10 +73,12 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
     at: at(spot.position),
     planned: planned.has(spot.id),
   }));
-  const scaleBox = scaleBoxIn(height, [
+  const marks = [
     ...spots.map((spot) => spot.at),
     ...contents.runways.flatMap(({ line: ends }) => ends.map(at)),
-  ]);
+  ];
+  const scaleBox = scaleBoxIn(height, marks);
+  const northBox = northBoxIn(marks);
   const names = labelPlaces(
     [
       ...spots
@@ -154,7 +156,7 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
         ),
       ),
     ),
-    north(),
+    north(northBox),
     scaleBar(scale, scaleBox, length),
   );
 }
@@ -235,15 +237,20 @@ function arrow([x0, y0]: Point, [x, y]: Point): Tag {
   return tag('polygon', { points: points([corner(26, 0), corner(-14, 15), corner(-14, -15)]), fill: '#000' });
 }
 
-const northBox: Box = { x: width - 96, y: 18, width: 80, height: 128 };
+/** In the upper right corner, or the left one where the field, with the names of its ends, reaches into the right. */
+function northBoxIn(marks: readonly Point[]): Box {
+  const box = { y: 18, width: 80, height: 128 };
+  const isTaken = marks.some(([x, y]) => x > width - box.width - 136 && y < box.y + box.height + 40);
+  return { x: isTaken ? 16 : width - box.width - 16, ...box };
+}
 
 /** North is up; the arrow is true north. */
-function north(): Tag {
-  const [x, y] = [northBox.x + northBox.width / 2, northBox.y];
+function north(box: Box): Tag {
+  const [x, y] = [box.x + box.width / 2, box.y];
   return tag(
     'g',
     { class: 'north' },
-    tag('rect', { ...northBox, fill: '#fff' }),
+    tag('rect', { ...box, fill: '#fff' }),
     tag('polygon', {
       points: points([
         [x, y + 6],

@@ -73,10 +73,7 @@ export function sheetOf(needs: SheetNeeds): FieldSheet {
     parts: [
       ...movementsPart(needs, clock),
       rulesPart(needs),
-      {
-        title: 'Take along',
-        ticks: [...pack.map(packWords), ...own.items],
-      },
+      ...takeAlong([...pack.map(packWords), ...own.items]),
       radioPart(needs),
     ],
     cautions: [
@@ -241,3 +238,7 @@ function radioPart({ contents: { site, rules }, telling }: SheetNeeds): SheetPar
     ...(rows.length > 0 ? { table: { headings: ['MHz', 'Use'], rows } } : {}),
   };
 }
+
+/** Without a window, and things of one's own, there is nothing to head. */
+const takeAlong = (ticks: readonly string[]): readonly SheetPart[] =>
+  ticks.length > 0 ? [{ title: 'Take along', ticks }] : [];

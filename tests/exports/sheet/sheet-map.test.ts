@@ -43,6 +43,24 @@ describe('the map of a sheet', () => {
     expect(svg.match(/r="15" fill="#000"/g)).toHaveLength(1);
   });
 
+  it('[E107] north goes to the other corner where a runway ends under it', () => {
+    const at = (lng: number, lat: number): readonly [number, number] => [lng, lat];
+    const strip = (a: readonly [number, number], b: readonly [number, number]) =>
+      contentsOf([
+        {
+          type: 'Feature',
+          id: 'r',
+          properties: { kind: 'runway', ends: [{ designator: '05' }, { designator: '23' }] },
+          geometry: { type: 'LineString', coordinates: [a, b] },
+        },
+      ]);
+    const northOf = (of: Contents) => Number(/class="north"><rect x="([\d.]+)"/.exec(drawn(of))?.[1]);
+    const up = northOf(strip(at(18.15, 50.93), at(18.19, 50.94)));
+    const down = northOf(strip(at(18.15, 50.94), at(18.19, 50.93)));
+    expect(up).toBeLessThan(100);
+    expect(down).toBeGreaterThan(1000);
+  });
+
   it('[E106] is true to scale and north up: distances on paper are those on the ground', () => {
     const [bar] = [...svg.matchAll(/d="M([\d.]+) [\d.]+V[\d.]+H([\d.]+)V/g)];
     const metresPerUnit = 500 / (Number(bar?.[2]) - Number(bar?.[1]));
