@@ -36,7 +36,7 @@ export class Own {
   #details = $state.raw<OwnDetails>() as OwnDetails;
   #visits = $state.raw<Visits>() as Visits;
   /** While the page is open: they name the user, and where they will be. */
-  readonly #drafts = new Map<string, Draft>();
+  #drafts: readonly (readonly [visit: string, draft: Draft])[] = [];
   readonly #stores: { readonly details: KeptText; readonly ticks: KeptText };
 
   constructor(stores: { readonly details: KeptText; readonly ticks: KeptText }) {
@@ -56,15 +56,13 @@ export class Own {
 
   /** The letter that was last changed for a visit, named as for its ticks; null for none. */
   draft(visit: string): Draft | null {
-    return this.#drafts.get(visit) ?? null;
+    return this.#drafts.find(([of]) => of === visit)?.[1] ?? null;
   }
 
   /** Null forgets it. */
   keepDraft(visit: string, draft: Draft | null): void {
-    this.#drafts.delete(visit);
-    if (draft) this.#drafts.set(visit, draft);
-    const [oldest] = this.#drafts.keys();
-    if (oldest !== undefined && this.#drafts.size > visitsKept) this.#drafts.delete(oldest);
+    const others = this.#drafts.filter(([of]) => of !== visit);
+    this.#drafts = (draft ? [...others, [visit, draft] as const] : others).slice(-visitsKept);
   }
 
   /** What is ticked for a visit. `visit`: a survey and a date, in words of the caller's. */

@@ -1,3 +1,4 @@
+import { closedSpots } from '../../figures/access/closed-spots';
 import { fieldForbidsPhotographs } from '../../figures/access/field-forbids-photographs';
 import { statusOn } from '../../figures/access/status-on';
 import { runwayLength } from '../../figures/geometry/along-runway';
@@ -60,11 +61,9 @@ export class Airfield {
   });
   readonly fieldForbids = $derived.by(() => fieldForbidsPhotographs(this.#survey.contents.rules));
   /** Ids of the spots where nobody may stand with a camera on the day, by their own standing or the field's rules. */
-  readonly closedSpots: ReadonlySet<string> = $derived.by(() => {
-    const { spots } = this.#survey.contents;
-    const closed = spots.filter((_, i) => this.fieldForbids || this.access[i] === 'forbidden');
-    return new Set(closed.map(({ id }) => id));
-  });
+  readonly closedSpots: ReadonlySet<string> = $derived.by(() =>
+    closedSpots(this.#survey.contents.spots, this.access, this.fieldForbids),
+  );
   /** What was odd in reading it, at once; what the checks find, once they are there. */
   readonly problems = $derived.by(() => {
     const { contents, openingProblems, terrain, airfieldTools } = this.#survey;
