@@ -52,8 +52,7 @@ function about(axis: Vector, degrees: number, v: Vector): Vector {
   const d = a * v[0] + b * v[1] + c * v[2];
   const cross: Vector = [b * v[2] - c * v[1], c * v[0] - a * v[2], a * v[1] - b * v[0]];
   return [0, 1, 2].map(
-    (k) =>
-      (v[k] ?? 0) * Math.cos(t) + (cross[k] ?? 0) * Math.sin(t) + (axis[k] ?? 0) * d * (1 - Math.cos(t)),
+    (k) => (v[k] ?? 0) * Math.cos(t) + (cross[k] ?? 0) * Math.sin(t) + (axis[k] ?? 0) * d * (1 - Math.cos(t)),
   ) as unknown as Vector;
 }
 
@@ -125,9 +124,7 @@ describe('banked aircraft', () => {
       );
       const sign = Math.sign(view.leftwardsAt(0, 0, -400, -60));
       // The sun low behind the aircraft, 20 degrees up in the north.
-      return (
-        sign * view.leftwardsAt(0, 0, Math.cos((20 * Math.PI) / 180), Math.sin((20 * Math.PI) / 180))
-      );
+      return sign * view.leftwardsAt(0, 0, Math.cos((20 * Math.PI) / 180), Math.sin((20 * Math.PI) / 180));
     };
     expect(toSun(0)).toBeLessThan(0);
     // Topside: the upper surface leans to the eye and away from the sun; steeply enough it is still grazed.

@@ -17,7 +17,16 @@ const ofEvery = all('kind', 'name', 'notes', 'origin');
 const kindMembers: Readonly<Record<Kind, Readonly<Record<string, Known>>>> = {
   runway: {
     ...all('width', 'surface', 'doubts', 'patterns'),
-    ends: all('designator', 'elevation', 'displaced', 'glide', 'crossingHeight', 'circuit', 'closed', 'flown'),
+    ends: all(
+      'designator',
+      'elevation',
+      'displaced',
+      'glide',
+      'crossingHeight',
+      'circuit',
+      'closed',
+      'flown',
+    ),
   },
   'standing-spot': { ...all('eyeHeight', 'ground'), access },
   'taxi-route': all('heading'),
