@@ -95,7 +95,7 @@ const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.keyboard.press('Escape');
     await button(page, 'Find airfield').click();
     await page.getByRole('dialog').getByRole('combobox').fill('gran');
-    await page.getByRole('option').first().waitFor();
+    await page.getByRole('dialog').getByRole('option').first().waitFor();
   },
   'the surveys': inMenu('Surveys'),
   'the kit': inMenu('Kit'),
