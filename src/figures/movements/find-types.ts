@@ -30,7 +30,7 @@ export function typeNamed(text: string): AircraftType | null {
   return !second || first.rank < second.rank ? first.type : null;
 }
 
-/** Ranks: 0 the designator, 1 a whole name, then parts of either. */
+/** Ranks: 0 the designator, 1 a whole name or two of them (maker and model), then parts of either. */
 const exactly = 1;
 
 function found(text: string) {
@@ -41,6 +41,8 @@ function found(text: string) {
   const rank = ({ type, names, words: own, joined: run }: (typeof known)[number]): number => {
     if (type.designator === together) return 0;
     if (names.includes(asked) || run.includes(together)) return exactly;
+    if (names.some((name) => asked.startsWith(`${name} `) && names.includes(asked.slice(name.length + 1))))
+      return exactly;
     if (type.designator.startsWith(together)) return 2;
     if (words.every((word) => own.includes(word))) return 3;
     if (words.every((word) => own.some((w) => w.startsWith(word)))) return 4;

@@ -1,4 +1,5 @@
 import { findTypes } from './find-types';
+import type { AircraftType } from '../../survey/starter/aircraft-types';
 import type { Subject } from '../../survey/schema/subject';
 
 /**
@@ -34,7 +35,14 @@ const classes: readonly (readonly [RegExp, string])[] = [
 export function nearestClass(type: string, subjects: readonly Subject[]): string | null {
   const has = (key: string | undefined) =>
     key !== undefined && subjects.some((s) => s.key === key) ? key : null;
-  const [first, ...others] = findTypes(type, 6);
+  const [first, ...others] = familyOf(type);
   if (first && others.every(({ classKey }) => classKey === first.classKey)) return has(first.classKey);
   return has(classes.find(([pattern, key]) => pattern.test(type.toUpperCase()) && has(key))?.[1]);
+}
+
+/** Types that a text names, or its first word where it names a variant that nobody here knows: "717-500". */
+function familyOf(type: string): readonly AircraftType[] {
+  const found = findTypes(type, 6);
+  const [family = ''] = type.split(/[^\p{L}\p{N}]+/u);
+  return found.length > 0 || family.length < 3 ? found : findTypes(family, 6);
 }

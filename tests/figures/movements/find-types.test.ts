@@ -44,6 +44,13 @@ describe('aircraft by the names of the trade', () => {
     expect(typeNamed('Typhoon')?.designator).toBe('EUFI');
     expect(typeNamed('c30j')?.designator).toBe('C30J');
     expect(typeNamed('737')).toBeNull();
+    // Maker and model are told apart in the list, and typed as one.
+    const maker = 'Boeing';
+    expect(typeNamed(`${maker} 737-800`)?.designator).toBe('B738');
+    expect(typeNamed(`${maker} 737`)).toBeNull();
+    // Not in the list: its class is offered, nothing is taken.
+    expect(typeNamed('737-700')).toBeNull();
+    expect(nearestClass('737-700', starterSubjects)).toBe('any-narrow-body');
     expect(nearestClass('737', starterSubjects)).toBe('any-narrow-body');
     expect(nearestClass('Hercules', starterSubjects)).toBe('any-turboprop-twin');
   });
