@@ -1,7 +1,8 @@
 import { spotFigures } from '../figures/spot-figures';
 import type { SpotFigures } from '../figures/types';
 import type { StandingSpot } from '../survey/schema/standing-spot';
-import { spotThere, type Candidate } from '../sweep/candidates';
+import { spotThere } from '../figures/spot/spot-there';
+import type { Candidate } from '../sweep/candidates';
 import type { Derived } from './derived.svelte';
 
 /** A place that somebody looks at in the list, as a standing spot there would be at both moments. */

@@ -1,10 +1,10 @@
 import type { Position } from '../survey/document';
-import { standingEyeHeight, type StandingSpot } from '../survey/schema/standing-spot';
 import { groundLine, mapped } from '../figures/geometry/earth';
 import { verdictFor } from '../figures/optics/verdict';
 import { Scratch } from '../figures/scratch';
 import { spotFigures } from '../figures/spot-figures';
 import { runwaysFrom } from '../figures/spot/runways-from';
+import { spotThere } from '../figures/spot/spot-there';
 import { middleOf, printedPosition } from './area';
 import { chooseCells } from './choose-cells';
 import type { GroundThere } from './ground/ground-plan';
@@ -183,22 +183,3 @@ function lensFor({ contents: { kit, body } }: Sweep, needed: number): Candidate[
     verdicts.find(({ verdict }) => verdict === 'fits') ?? verdicts.find(({ verdict }) => verdict === 'tight');
   return found ? { key: found.lens.key, extender: found.extender } : null;
 }
-
-/** A standing spot as the survey would have it there. `ground`: m above mean sea level where it must be stated. */
-export const spotThere = (position: Position, ground: number | null): StandingSpot => ({
-  id: '',
-  name: '',
-  position,
-  eyeHeight: standingEyeHeight,
-  ground,
-  notes: '',
-  access: {
-    status: 'unknown',
-    contact: null,
-    hours: null,
-    ladder: null,
-    parking: null,
-    checkedOn: null,
-    permission: null,
-  },
-});

@@ -6,7 +6,7 @@ import { groundUnder } from '../../src/figures/sight/ground';
 import { readContents } from '../../src/survey/contents';
 import type { Position } from '../../src/survey/document';
 import { openSurvey } from '../../src/survey/open';
-import { spotThere } from '../../src/sweep/candidates';
+import { spotThere } from '../../src/figures/spot/spot-there';
 import { planSweep } from '../../src/sweep/plan';
 import { bestInstant, Sweep } from '../../src/sweep/sweep';
 

@@ -10,7 +10,7 @@ import { fieldElevation, pathsOf, type Path } from '../../src/figures/traffic/pa
 import type { ElevationGrid } from '../../src/figures/sight/terrain';
 import { readContents, type Contents } from '../../src/survey/contents';
 import type { Position } from '../../src/survey/document';
-import { spotThere } from '../../src/sweep/candidates';
+import { spotThere } from '../../src/figures/spot/spot-there';
 import { areaAbout, cellPosition, type Area } from '../../src/sweep/area';
 import { Kernel } from '../../src/sweep/kernel';
 import { bestInstant } from '../../src/sweep/sweep';

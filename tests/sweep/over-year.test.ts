@@ -3,7 +3,7 @@ import type { Position } from '../../src/survey/document';
 import type { StandingSpot } from '../../src/survey/schema/standing-spot';
 import type { WindRecord } from '../../src/survey/schema/wind-record';
 import { readRecord, planRecord } from '../../src/imports/wind-record/read-record';
-import { spotThere } from '../../src/sweep/candidates';
+import { spotThere } from '../../src/figures/spot/spot-there';
 import { overYear } from '../../src/sweep/over-year';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
 

@@ -6,7 +6,7 @@ import { inspectPath } from '../../src/figures/spot/inspect-path';
 import { Scratch } from '../../src/figures/scratch';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { areaAbout } from '../../src/sweep/area';
-import { spotThere } from '../../src/sweep/candidates';
+import { spotThere } from '../../src/figures/spot/spot-there';
 import { leastFocals, linesFor, reachLines } from '../../src/sweep/reach-lines';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
 

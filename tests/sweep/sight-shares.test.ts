@@ -4,7 +4,7 @@ import { spotFigures } from '../../src/figures/spot-figures';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { readContents } from '../../src/survey/contents';
 import { cellPosition } from '../../src/sweep/area';
-import { spotThere } from '../../src/sweep/candidates';
+import { spotThere } from '../../src/figures/spot/spot-there';
 import { planSweep, type SweepAsked } from '../../src/sweep/plan';
 import { sightShares } from '../../src/sweep/sight-shares';
 import { Sweep } from '../../src/sweep/sweep';

@@ -1,8 +1,9 @@
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
-import { standingEyeHeight, type StandingSpot } from '../../survey/schema/standing-spot';
+import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { groundLine } from '../geometry/earth';
 import { atSpotWithin, awayFrom, roughFrom } from '../practice';
+import { spotThere } from '../spot/spot-there';
 
 /** Where the device says it is. `accuracy`: m, the radius within which it is at 95 % (W3C Geolocation). */
 export interface DevicePosition {
@@ -33,24 +34,7 @@ export function placeNow(
     const apart = groundLine(spot.position, position).distance;
     if (apart <= least) [nearest, least] = [spot, apart];
   }
-  return nearest ? { kind: 'spot', spot: nearest } : { kind: 'here', spot: hereAt(position) };
+  return nearest
+    ? { kind: 'spot', spot: nearest }
+    : { kind: 'here', spot: spotThere(position, null, { id: 'here', name: 'Here' }) };
 }
-
-/** A spot that is in no survey: a standing adult on the ground, of whose access nothing is known. */
-const hereAt = (position: Position): StandingSpot => ({
-  id: 'here',
-  name: 'Here',
-  position,
-  eyeHeight: standingEyeHeight,
-  ground: null,
-  notes: '',
-  access: {
-    status: 'unknown',
-    contact: null,
-    hours: null,
-    ladder: null,
-    parking: null,
-    checkedOn: null,
-    permission: null,
-  },
-});
