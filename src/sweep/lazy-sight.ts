@@ -6,6 +6,7 @@ import { pointsOfAircraft, type Targets } from '../figures/sight/targets';
 import { TopGrid } from '../figures/sight/top-grid';
 import { turnOf } from '../figures/sight/turn';
 import type { Path } from '../figures/traffic/paths';
+import { allParts, Beams, parts } from './beams';
 
 /** Sight not looked for yet. */
 const unasked = 255;
@@ -20,6 +21,9 @@ export class LazySight {
   readonly #rays = new HorizonRays();
   readonly #targets: readonly Targets[];
   readonly #known: readonly Uint8Array[];
+  readonly #beams: Beams;
+  /** The edge that hid a point from where somebody stood before, -1 for none. */
+  readonly #hiders: readonly Int32Array[];
   #x = 0;
   #y = 0;
   #eye = 0;
@@ -29,6 +33,8 @@ export class LazySight {
     this.#tops = new TopGrid(around);
     this.#targets = paths.map((path) => targetsAlong(path, framing, around));
     this.#known = paths.map((path) => new Uint8Array(path.samples.count));
+    this.#hiders = this.#targets.map(({ points }) => new Int32Array(points.length / 3).fill(-1));
+    this.#beams = new Beams(around, this.#tops, this.#targets);
   }
 
   /** Stands at (`x`, `y`, `eye`) of the site frame. `does`: what each obstacle does (`standing`). */
@@ -38,6 +44,7 @@ export class LazySight {
     this.#eye = eye;
     for (const known of this.#known) known.fill(unasked);
     this.#tops.stand(does, x, y, eye);
+    this.#beams.stand(x, y, eye);
     const { terrain, sink } = this.#around;
     if (terrain) this.#rays.stand(terrain, x, y, eye, sink);
   }
@@ -47,10 +54,7 @@ export class LazySight {
     const known = this.#known[path] as Uint8Array;
     let seen = known[i] as number;
     if (seen === unasked) {
-      seen = 0;
-      const { points } = this.#targets[path] as Targets;
-      for (let p = 0, k = 3 * pointsOfAircraft * i; p < pointsOfAircraft; p++, k += 3)
-        if (!this.#hidden(points[k] as number, points[k + 1] as number, points[k + 2] as number)) seen++;
+      seen = this.#seenOf(path, i);
       known[i] = seen;
     }
     return seen / pointsOfAircraft;
@@ -58,23 +62,63 @@ export class LazySight {
 
   /** Whether a direction to the sky is hidden: level unit vector of the site frame, and m up for each m out. */
   hidesSky(east: number, north: number, steepness: number): boolean {
-    return this.#follow(east, north, 1, steepness, true);
-  }
-
-  #hidden(x: number, y: number, z: number): boolean {
-    const dx = x - this.#x;
-    const dy = y - this.#y;
-    const distance = Math.sqrt(dx * dx + dy * dy);
-    if (distance < 1e-3) return false;
-    return this.#follow(dx, dy, distance, (z - this.#eye) / distance - this.#around.sink * distance, false);
-  }
-
-  #follow(dx: number, dy: number, distance: number, steepness: number, endless: boolean): boolean {
-    if (this.#tops.hides(dx, dy, distance, steepness, endless)) return true;
+    if (this.#tops.hides(east, north, 1, steepness, 0, Infinity)) return true;
     if (!this.#around.terrain) return false;
+    return this.#rays.risesWithin(turnOf(east, north), Infinity, steepness, 0, Infinity);
+  }
+
+  #seenOf(path: number, i: number): number {
+    const topParts = this.#beams.topParts(path, i);
+    const groundParts = this.#beams.groundParts(path, i);
+    if ((topParts | groundParts) === 0) return pointsOfAircraft;
+    const { points } = this.#targets[path] as Targets;
+    const hiders = this.#hiders[path] as Int32Array;
+    const { sink } = this.#around;
+    let seen = 0;
+    for (let p = 0, at = pointsOfAircraft * i; p < pointsOfAircraft; p++, at++) {
+      const dx = (points[3 * at] as number) - this.#x;
+      const dy = (points[3 * at + 1] as number) - this.#y;
+      const distance = Math.sqrt(dx * dx + dy * dy);
+      const steepness = ((points[3 * at + 2] as number) - this.#eye) / distance - sink * distance;
+      if (distance < 1e-3) seen++;
+      else if (!this.#isBehindTop(hiders, at, dx, dy, distance, steepness, topParts))
+        if (groundParts === 0 || !this.#isBehindGround(dx, dy, distance, steepness, groundParts)) seen++;
+    }
+    return seen;
+  }
+
+  #isBehindTop(
+    hiders: Int32Array,
+    at: number,
+    dx: number,
+    dy: number,
+    distance: number,
+    steepness: number,
+    where: number,
+  ): boolean {
+    if (where === 0) return false;
+    const former = hiders[at] as number;
+    if (former >= 0 && this.#tops.isHiddenBy(former, dx, dy, distance, steepness, false)) return true;
+    const [from, to] = [firstOf(where) / parts, (lastOf(where) + 1) / parts];
+    if (!this.#tops.hides(dx, dy, distance, steepness, from, to)) return false;
+    hiders[at] = this.#tops.hiddenBy;
+    return true;
+  }
+
+  #isBehindGround(dx: number, dy: number, distance: number, steepness: number, where: number): boolean {
     const turn = turnOf(dx, dy);
-    const far = endless ? Infinity : distance;
-    if (this.#rays.staysBelow(turn, far, steepness)) return false;
-    return this.#rays.firstAbove(turn, far, steepness) < Infinity;
+    const part = distance / parts;
+    for (let left = where; left !== 0;) {
+      const from = firstOf(left);
+      // Up to where the next part is clear.
+      const to = firstOf(~(left >> from)) + from;
+      if (this.#rays.risesWithin(turn, distance, steepness, from * part, to * part)) return true;
+      left &= ~((1 << to) - 1) & allParts;
+    }
+    return false;
   }
 }
+
+/** The place of the first and of the last bit that is set. */
+const firstOf = (bits: number): number => 31 - Math.clz32(bits & -bits);
+const lastOf = (bits: number): number => 31 - Math.clz32(bits);

@@ -37,6 +37,8 @@ export class HorizonRays {
   #step = 0;
   #steepest = new Float32Array(0);
   #cast: Int32Array;
+  /** East and north of each ray, made when they are needed for many eyes. */
+  #ways: Float64Array | null = null;
 
   constructor(fineness: Fineness = usualFineness) {
     this.#fineness = fineness;
@@ -89,41 +91,48 @@ export class HorizonRays {
   }
 
   /**
-   * Whether the ground certainly stays below a sight line, told by its highest points stretch by stretch without a look at every
-   * step: for eyes that look along few lines each. Where this says no, `firstAbove` knows.
+   * Whether the ground rises above a sight line between `from` and `to` m from the eye, as `firstAbove` has it, and told by its
+   * highest points where they suffice: for eyes that look along few lines each. Nothing is kept.
    */
-  staysBelow(turn: number, distance: number, steepness: number): boolean {
+  risesWithin(turn: number, distance: number, steepness: number, from: number, to: number): boolean {
     const ground = this.#ground as Ground;
-    const reach = Math.min(distance - ground.step, farthest);
-    const steps = this.#stepsWithin(
-      steepness > 0 ? Math.min(reach, (ground.highest - this.#eye) / steepness) : reach,
-    );
+    let reach = Math.min(to, distance - ground.step, farthest);
+    if (steepness > 0) reach = Math.min(reach, (ground.highest - this.#eye) / steepness);
+    const steps = this.#stepsWithin(reach);
+    const first = this.#stepsWithin(from);
+    if (first >= steps) return false;
     const { rays } = this.#fineness;
     const ray = Math.min(rays - 1, Math.floor((turn / 4) * rays));
-    const from = ray * this.#distances.length;
-    // Next to the eye its own ground is as high as it is.
-    if ((this.#cast[ray] as number) < Math.min(steps, nearSteps))
-      this.#extend(ray, Math.min(steps, nearSteps));
-    const known = Math.min(steps, this.#cast[ray] as number);
-    if (known > 0 && (this.#steepest[from + known - 1] as number) >= steepness) return false;
-    const [east, north] = directionOf((4 * (ray + 0.5)) / rays);
-    const level = Math.hypot(east, north);
-    const [sin, cos] = [east / level, north / level];
-    for (let k = known; k < steps;) {
-      const a = this.#distances[k] as number;
-      const next = Math.max(k + 1, Math.min(steps, this.#stepsWithin(stretch * a)));
-      const b = this.#distances[next - 1] as number;
-      const ceiling = ground.ceilingAlong(
-        this.#x + sin * a,
-        this.#y + cos * a,
-        this.#x + sin * b,
-        this.#y + cos * b,
-      );
-      const rise = ceiling - this.#eye;
-      if (rise / (rise > 0 ? a : b) - this.#sink * a >= steepness - slack) return false;
-      k = next;
+    const ways = (this.#ways ??= waysOf(rays));
+    const sin = ways[2 * ray] as number;
+    const cos = ways[2 * ray + 1] as number;
+    const distances = this.#distances;
+    for (let k = first; k < steps;) {
+      const a = distances[k] as number;
+      let next = Math.min(steps, nearSteps);
+      if (k >= nearSteps) {
+        next = Math.max(k + 1, Math.min(steps, this.#stepsWithin(stretch * a)));
+        const b = distances[next - 1] as number;
+        const ceiling = ground.ceilingAlong(
+          this.#x + sin * a,
+          this.#y + cos * a,
+          this.#x + sin * b,
+          this.#y + cos * b,
+        );
+        const rise = ceiling - this.#eye;
+        if (rise / (rise > 0 ? a : b) - this.#sink * a < steepness - slack) {
+          k = next;
+          continue;
+        }
+      }
+      for (; k < next; k++) {
+        const s = distances[k] as number;
+        const height = ground.heightAt(this.#x + sin * s, this.#y + cos * s);
+        // Held in single precision there.
+        if (Math.fround((height - this.#eye) / s - this.#sink * s) >= steepness) return true;
+      }
     }
-    return true;
+    return false;
   }
 
   /** How many steps of a ray lie within `reach` m. */
@@ -146,9 +155,7 @@ export class HorizonRays {
     const ground = this.#ground as Ground;
     const distances = this.#distances;
     const steepest = this.#steepest;
-    const [east, north] = directionOf((4 * (ray + 0.5)) / this.#fineness.rays);
-    const level = Math.hypot(east, north);
-    const [sin, cos] = [east / level, north / level];
+    const [sin, cos] = wayOf(ray, this.#fineness.rays);
     const from = ray * distances.length;
     const done = this.#cast[ray] as number;
     let most = done > 0 ? (steepest[from + done - 1] as number) : -Infinity;
@@ -162,3 +169,13 @@ export class HorizonRays {
     this.#cast[ray] = steps;
   }
 }
+
+/** The level unit vector along the middle of a ray. */
+function wayOf(ray: number, rays: number): readonly [east: number, north: number] {
+  const [east, north] = directionOf((4 * (ray + 0.5)) / rays);
+  const level = Math.hypot(east, north);
+  return [east / level, north / level];
+}
+
+const waysOf = (rays: number): Float64Array =>
+  Float64Array.from({ length: 2 * rays }, (_, k) => wayOf(k >> 1, rays)[k & 1] as number);

@@ -1,3 +1,4 @@
+import { Ceilings } from './ceilings';
 import { isWithin, perEdge } from './top-edges';
 import { blocks, type Surroundings } from './surroundings';
 
@@ -36,6 +37,9 @@ export class TopGrid {
   #x = 0;
   #y = 0;
   #eye = 0;
+  #ceilings: Ceilings | null = null;
+  /** The edge that hid the last line. */
+  #hiddenBy = -1;
   /** 1 for what carries the eye. */
   readonly #carries: Uint8Array;
   readonly #carrying: number[] = [];
@@ -105,11 +109,35 @@ export class TopGrid {
     }
   }
 
+  /** The edge that hid the last line that was hidden. */
+  get hiddenBy(): number {
+    return this.#hiddenBy;
+  }
+
+  /** m above mean sea level that no top is above in the squares that meet a box of the site frame; -Infinity where there is none. */
+  ceilingWithin(west: number, south: number, east: number, north: number): number {
+    this.#ceilings ??= new Ceilings(this.#columns, this.#rows, Float32Array.from(this.#highest, raised));
+    const square = this.#square;
+    return this.#ceilings.within(
+      (west - this.#west) / square,
+      (south - this.#south) / square,
+      (east - this.#west) / square,
+      (north - this.#south) / square,
+    );
+  }
+
   /**
-   * Whether an obstacle blocks the line towards (`dx`, `dy`), m from the eye, of a steepness (see `HorizonRays`): as far
-   * as there, or without end.
+   * Whether an obstacle blocks the line towards (`dx`, `dy`), m from the eye, of a steepness (see `HorizonRays`): between two parts
+   * of the way there, 0 to 1, or beyond.
    */
-  hides(dx: number, dy: number, distance: number, steepness: number, endless: boolean): boolean {
+  hides(
+    dx: number,
+    dy: number,
+    distance: number,
+    steepness: number,
+    begin: number,
+    end: number,
+  ): boolean {
     const { sink, highestTop } = this.#around;
     const room = highestTop + slack - this.#eye;
     if (room <= 0 && steepness >= 0) return false;
@@ -119,8 +147,8 @@ export class TopGrid {
     const ey = (this.#y - this.#south) / square;
     const gx = dx / square;
     const gy = dy / square;
-    let from = 0;
-    let to = endless ? Infinity : 1;
+    let from = begin;
+    let to = end;
     // Beyond where it has risen above the highest top it meets nothing.
     if (steepness > 0) to = Math.min(to, room / (steepness * distance));
     if (gx !== 0) {
@@ -151,7 +179,7 @@ export class TopGrid {
         const a = from * distance;
         const b = leaves * distance;
         const low = Math.min(a * (steepness + sink * a), b * (steepness + sink * b));
-        if (top >= low && this.#meets(s, turn, dx, dy, distance, steepness, endless)) return true;
+        if (top >= low && this.#meets(s, turn, dx, dy, distance, steepness, end > 1)) return true;
       }
       if (leaves >= to) return false;
       from = leaves;
@@ -177,36 +205,49 @@ export class TopGrid {
     steepness: number,
     endless: boolean,
   ): boolean {
-    const edges = this.#edges;
-    const { sink } = this.#around;
     const end = this.#start[s + 1] as number;
     for (let j = this.#start[s] as number; j < end; j++) {
       const e = this.#listed[j] as number;
       if (this.#seen[e] === turn) continue;
       this.#seen[e] = turn;
-      const owner = this.#owner[e] as number;
-      const doing = this.#does[owner] as number;
-      if (doing !== blocks || this.#carries[owner] === 1) continue;
-      const k = e * perEdge;
-      const ax = (edges[k] as number) - this.#x;
-      const ay = (edges[k + 1] as number) - this.#y;
-      const bx = (edges[k + 3] as number) - this.#x - ax;
-      const by = (edges[k + 4] as number) - this.#y - ay;
-      const across = east * by - north * bx;
-      if (across === 0) continue;
-      const u = (ax * by - ay * bx) / across;
-      if (!(u > 0) || (u >= 1 && !endless)) continue;
-      const v = (ax * north - ay * east) / across;
-      if (v < 0 || v > 1) continue;
-      const out = u * distance;
-      const low = (edges[k + 2] as number) - this.#eye;
-      const top = low + v * ((edges[k + 5] as number) - this.#eye - low);
-      if (top / out - sink * out < steepness) continue;
-      // Under it.
-      if ((top - (this.#depth[e] as number)) / out - sink * out > steepness) continue;
+      if (!this.isHiddenBy(e, east, north, distance, steepness, endless)) continue;
+      this.#hiddenBy = e;
       return true;
     }
     return false;
+  }
+
+  /** Whether edge `e` blocks a line: what hid it from a place before is likely to hide it again. */
+  isHiddenBy(
+    e: number,
+    east: number,
+    north: number,
+    distance: number,
+    steepness: number,
+    endless: boolean,
+  ): boolean {
+    const edges = this.#edges;
+    const { sink } = this.#around;
+    const owner = this.#owner[e] as number;
+    const doing = this.#does[owner] as number;
+    if (doing !== blocks || this.#carries[owner] === 1) return false;
+    const k = e * perEdge;
+    const ax = (edges[k] as number) - this.#x;
+    const ay = (edges[k + 1] as number) - this.#y;
+    const bx = (edges[k + 3] as number) - this.#x - ax;
+    const by = (edges[k + 4] as number) - this.#y - ay;
+    const across = east * by - north * bx;
+    if (across === 0) return false;
+    const u = (ax * by - ay * bx) / across;
+    if (!(u > 0) || (u >= 1 && !endless)) return false;
+    const v = (ax * north - ay * east) / across;
+    if (v < 0 || v > 1) return false;
+    const out = u * distance;
+    const low = (edges[k + 2] as number) - this.#eye;
+    const top = low + v * ((edges[k + 5] as number) - this.#eye - low);
+    if (top / out - sink * out < steepness) return false;
+    // Under it one sees.
+    return !((top - (this.#depth[e] as number)) / out - sink * out > steepness);
   }
 
   /** The squares that an edge passes through. */
@@ -233,3 +274,6 @@ export class TopGrid {
     }
   }
 }
+
+/** A height in single precision that is not below it. */
+const raised = (height: number): number => height + Math.abs(height) * 1e-6;
