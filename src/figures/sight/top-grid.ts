@@ -130,14 +130,7 @@ export class TopGrid {
    * Whether an obstacle blocks the line towards (`dx`, `dy`), m from the eye, of a steepness (see `HorizonRays`): between two parts
    * of the way there, 0 to 1, or beyond.
    */
-  hides(
-    dx: number,
-    dy: number,
-    distance: number,
-    steepness: number,
-    begin: number,
-    end: number,
-  ): boolean {
+  hides(dx: number, dy: number, distance: number, steepness: number, begin: number, end: number): boolean {
     const { sink, highestTop } = this.#around;
     const room = highestTop + slack - this.#eye;
     if (room <= 0 && steepness >= 0) return false;
