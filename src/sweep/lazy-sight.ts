@@ -6,7 +6,6 @@ import { pointsOfAircraft, type Targets } from '../figures/sight/targets';
 import { TopGrid } from '../figures/sight/top-grid';
 import { turnOf } from '../figures/sight/turn';
 import type { Path } from '../figures/traffic/paths';
-import { allParts, Beams, parts } from './beams';
 
 /** Sight not looked for yet. */
 const unasked = 255;
@@ -21,7 +20,6 @@ export class LazySight {
   readonly #rays = new HorizonRays();
   readonly #targets: readonly Targets[];
   readonly #known: readonly Uint8Array[];
-  readonly #beams: Beams;
   /** The edge that hid a point from where somebody stood before, -1 for none. */
   readonly #hiders: readonly Int32Array[];
   #x = 0;
@@ -34,7 +32,6 @@ export class LazySight {
     this.#targets = paths.map((path) => targetsAlong(path, framing, around));
     this.#known = paths.map((path) => new Uint8Array(path.samples.count));
     this.#hiders = this.#targets.map(({ points }) => new Int32Array(points.length / 3).fill(-1));
-    this.#beams = new Beams(around, this.#tops, this.#targets);
   }
 
   /** Stands at (`x`, `y`, `eye`) of the site frame. `does`: what each obstacle does (`standing`). */
@@ -44,7 +41,6 @@ export class LazySight {
     this.#eye = eye;
     for (const known of this.#known) known.fill(unasked);
     this.#tops.stand(does, x, y, eye);
-    this.#beams.stand(x, y, eye);
     const { terrain, sink } = this.#around;
     if (terrain) this.#rays.stand(terrain, x, y, eye, sink);
   }
@@ -62,15 +58,11 @@ export class LazySight {
 
   /** Whether a direction to the sky is hidden: level unit vector of the site frame, and m up for each m out. */
   hidesSky(east: number, north: number, steepness: number): boolean {
-    if (this.#tops.hides(east, north, 1, steepness, 0, Infinity)) return true;
-    if (!this.#around.terrain) return false;
-    return this.#rays.risesWithin(turnOf(east, north), Infinity, steepness, 0, Infinity);
+    if (this.#tops.hides(east, north, 1, steepness, true)) return true;
+    return this.#isBehindGround(east, north, Infinity, steepness);
   }
 
   #seenOf(path: number, i: number): number {
-    const topParts = this.#beams.topParts(path, i);
-    const groundParts = this.#beams.groundParts(path, i);
-    if ((topParts | groundParts) === 0) return pointsOfAircraft;
     const { points } = this.#targets[path] as Targets;
     const hiders = this.#hiders[path] as Int32Array;
     const { sink } = this.#around;
@@ -80,9 +72,10 @@ export class LazySight {
       const dy = (points[3 * at + 1] as number) - this.#y;
       const distance = Math.sqrt(dx * dx + dy * dy);
       const steepness = ((points[3 * at + 2] as number) - this.#eye) / distance - sink * distance;
+      // Straight overhead nothing is in the way.
       if (distance < 1e-3) seen++;
-      else if (!this.#isBehindTop(hiders, at, dx, dy, distance, steepness, topParts))
-        if (groundParts === 0 || !this.#isBehindGround(dx, dy, distance, steepness, groundParts)) seen++;
+      else if (!this.#isBehindTop(hiders, at, dx, dy, distance, steepness))
+        if (!this.#isBehindGround(dx, dy, distance, steepness)) seen++;
     }
     return seen;
   }
@@ -94,31 +87,15 @@ export class LazySight {
     dy: number,
     distance: number,
     steepness: number,
-    where: number,
   ): boolean {
-    if (where === 0) return false;
     const former = hiders[at] as number;
     if (former >= 0 && this.#tops.isHiddenBy(former, dx, dy, distance, steepness, false)) return true;
-    const [from, to] = [firstOf(where) / parts, (lastOf(where) + 1) / parts];
-    if (!this.#tops.hides(dx, dy, distance, steepness, from, to)) return false;
+    if (!this.#tops.hides(dx, dy, distance, steepness, false)) return false;
     hiders[at] = this.#tops.hiddenBy;
     return true;
   }
 
-  #isBehindGround(dx: number, dy: number, distance: number, steepness: number, where: number): boolean {
-    const turn = turnOf(dx, dy);
-    const part = distance / parts;
-    for (let left = where; left !== 0;) {
-      const from = firstOf(left);
-      // Up to where the next part is clear.
-      const to = firstOf(~(left >> from)) + from;
-      if (this.#rays.risesWithin(turn, distance, steepness, from * part, to * part)) return true;
-      left &= ~((1 << to) - 1) & allParts;
-    }
-    return false;
+  #isBehindGround(dx: number, dy: number, distance: number, steepness: number): boolean {
+    return this.#around.terrain !== null && this.#rays.rises(turnOf(dx, dy), distance, steepness);
   }
 }
-
-/** The place of the first and of the last bit that is set. */
-const firstOf = (bits: number): number => 31 - Math.clz32(bits & -bits);
-const lastOf = (bits: number): number => 31 - Math.clz32(bits);

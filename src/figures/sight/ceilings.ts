@@ -21,11 +21,6 @@ export class Ceilings {
     // A height between samples hangs on those round it.
     const [west, east] = x0 < x1 ? [x0 - 1, x1 + 1] : [x1 - 1, x0 + 1];
     const [north, south] = y0 < y1 ? [y0 - 1, y1 + 1] : [y1 - 1, y0 + 1];
-    return this.within(west, north, east, south);
-  }
-
-  /** The highest of the samples whose squares (from their number to the next) meet a box; -Infinity where nothing is known. */
-  within(west: number, north: number, east: number, south: number): number {
     const span = Math.max(east - west, south - north);
     const at = Math.min(this.#levels.length - 1, 32 - Math.clz32(span | 0));
     const { columns, rows, highest } = this.#levels[at] as Level;

@@ -91,23 +91,21 @@ export class HorizonRays {
   }
 
   /**
-   * Whether the ground rises above a sight line between `from` and `to` m from the eye, as `firstAbove` has it, and told by its
-   * highest points where they suffice: for eyes that look along few lines each. Nothing is kept.
+   * Whether the ground rises above a sight line anywhere, as `firstAbove` has it, but told by its highest points where they
+   * suffice: for eyes that look along few lines each. Nothing is kept.
    */
-  risesWithin(turn: number, distance: number, steepness: number, from: number, to: number): boolean {
+  rises(turn: number, distance: number, steepness: number): boolean {
     const ground = this.#ground as Ground;
-    let reach = Math.min(to, distance - ground.step, farthest);
+    let reach = Math.min(distance - ground.step, farthest);
     if (steepness > 0) reach = Math.min(reach, (ground.highest - this.#eye) / steepness);
     const steps = this.#stepsWithin(reach);
-    const first = this.#stepsWithin(from);
-    if (first >= steps) return false;
     const { rays } = this.#fineness;
     const ray = Math.min(rays - 1, Math.floor((turn / 4) * rays));
     const ways = (this.#ways ??= waysOf(rays));
     const sin = ways[2 * ray] as number;
     const cos = ways[2 * ray + 1] as number;
     const distances = this.#distances;
-    for (let k = first; k < steps;) {
+    for (let k = 0; k < steps;) {
       const a = distances[k] as number;
       let next = Math.min(steps, nearSteps);
       if (k >= nearSteps) {

@@ -1,4 +1,3 @@
-import { Ceilings } from './ceilings';
 import { isWithin, perEdge } from './top-edges';
 import { blocks, type Surroundings } from './surroundings';
 
@@ -37,7 +36,6 @@ export class TopGrid {
   #x = 0;
   #y = 0;
   #eye = 0;
-  #ceilings: Ceilings | null = null;
   /** The edge that hid the last line. */
   #hiddenBy = -1;
   /** 1 for what carries the eye. */
@@ -114,23 +112,11 @@ export class TopGrid {
     return this.#hiddenBy;
   }
 
-  /** m above mean sea level that no top is above in the squares that meet a box of the site frame; -Infinity where there is none. */
-  ceilingWithin(west: number, south: number, east: number, north: number): number {
-    this.#ceilings ??= new Ceilings(this.#columns, this.#rows, Float32Array.from(this.#highest, raised));
-    const square = this.#square;
-    return this.#ceilings.within(
-      (west - this.#west) / square,
-      (south - this.#south) / square,
-      (east - this.#west) / square,
-      (north - this.#south) / square,
-    );
-  }
-
   /**
-   * Whether an obstacle blocks the line towards (`dx`, `dy`), m from the eye, of a steepness (see `HorizonRays`): between two parts
-   * of the way there, 0 to 1, or beyond.
+   * Whether an obstacle blocks the line towards (`dx`, `dy`), m from the eye, of a steepness (see `HorizonRays`): as far
+   * as there, or without end.
    */
-  hides(dx: number, dy: number, distance: number, steepness: number, begin: number, end: number): boolean {
+  hides(dx: number, dy: number, distance: number, steepness: number, endless: boolean): boolean {
     const { sink, highestTop } = this.#around;
     const room = highestTop + slack - this.#eye;
     if (room <= 0 && steepness >= 0) return false;
@@ -140,8 +126,8 @@ export class TopGrid {
     const ey = (this.#y - this.#south) / square;
     const gx = dx / square;
     const gy = dy / square;
-    let from = begin;
-    let to = end;
+    let from = 0;
+    let to = endless ? Infinity : 1;
     // Beyond where it has risen above the highest top it meets nothing.
     if (steepness > 0) to = Math.min(to, room / (steepness * distance));
     if (gx !== 0) {
@@ -172,7 +158,7 @@ export class TopGrid {
         const a = from * distance;
         const b = leaves * distance;
         const low = Math.min(a * (steepness + sink * a), b * (steepness + sink * b));
-        if (top >= low && this.#meets(s, turn, dx, dy, distance, steepness, end > 1)) return true;
+        if (top >= low && this.#meets(s, turn, dx, dy, distance, steepness, endless)) return true;
       }
       if (leaves >= to) return false;
       from = leaves;
@@ -267,6 +253,3 @@ export class TopGrid {
     }
   }
 }
-
-/** A height in single precision that is not below it. */
-const raised = (height: number): number => height + Math.abs(height) * 1e-6;
