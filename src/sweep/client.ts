@@ -23,6 +23,8 @@ export interface SweepProgress {
   readonly stride: Uint8Array;
   /** Cells to a side that one known cell stands for: 16, 8, 4, 2, 1; null before the first picture is complete. */
   readonly fineness: number | null;
+  /** Whether there is a sketch, as if the ground were level and open, where the first picture is not complete yet. */
+  readonly sketched: boolean;
   /** Share of the cells that are known, 0 to 1. */
   readonly share: number;
   /** The places to propose, where they are told: all along the way for what is known by then, and at the end. */
@@ -123,6 +125,8 @@ export class SweepClient {
       const { contents, asked } = run;
       this.#send(worker, { id: ++this.#id, question, name: 'ask', body: { contents, asked } });
     }
+    if (run.toSketch())
+      return this.#wait(worker, { id: ++this.#id, question, name: 'sketch', body: null }, []);
     // Copied as it is handed over: what comes in later does not reach it.
     const figures = run.toPropose(this.#id + 1);
     if (figures)
@@ -151,7 +155,8 @@ export class SweepClient {
       return this.cancel();
     }
     if (run && isAwaited && !isOld) {
-      if (response.name === 'cells') run.take(response.body.figures, response.body.took);
+      if (response.name === 'sketch') run.sketch(response.body.figures);
+      else if (response.name === 'cells') run.take(response.body.figures, response.body.took);
       else if (response.name === 'candidates') run.propose(response.id, response.body);
     }
     if (isAwaited) for (const each of this.#workers) this.#next(each);
@@ -175,6 +180,8 @@ class Run {
   #allKnown = 0;
   #fineness: number | null = null;
   #chunk = firstChunk;
+  #wantsSketch = true;
+  #sketched = false;
   #wantsPlaces = false;
   /** The requests for places: the last that was sent, that of all cells, and the newest that was answered. */
   #asking: number | null = null;
@@ -200,6 +207,32 @@ class Run {
     );
     this.#stride = new Uint8Array(all);
     this.#cells = cellsOfLevel(plan.area.count, 0);
+  }
+
+  /** Whether a sketch is due: once, before all else. */
+  toSketch(): boolean {
+    const wants = this.#wantsSketch;
+    this.#wantsSketch = false;
+    return wants;
+  }
+
+  /** Drawn where nothing better is known yet; cells that are looked at come over it. */
+  sketch(part: CellFigures): void {
+    const { figures } = this;
+    if (this.#fineness !== null) return;
+    const stride = strides[0];
+    for (let k = 0; k < part.cells.length; k++) {
+      const at = part.cells[k] as number;
+      if (this.#stride[at] !== 0) continue;
+      figures.worth[at] = part.worth[k] as number;
+      figures.focal[at] = part.focal[k] as number;
+      figures.light[at] = part.light[k] as number;
+      figures.good[at] = part.good[k] as number;
+      figures.ground[at] = part.ground[k] as number;
+      this.#stride[at] = stride;
+    }
+    this.#sketched = true;
+    this.#tell(null, null);
   }
 
   /** The next cells to look at; null when all of the level are given out. */
@@ -282,6 +315,7 @@ class Run {
       figures: this.figures,
       stride: this.#stride,
       fineness: this.#fineness,
+      sketched: this.#sketched,
       share: this.#allKnown / this.figures.cells.length,
       proposed,
       provisional,
