@@ -2,7 +2,7 @@ import type { Contents } from '../survey/contents';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Proposed } from './candidates';
 import { cellsOfLevel, strides } from './levels';
-import type { Request, Response } from './messages';
+import type { MessageName, Request, Response } from './messages';
 import { planSweep, type Planned, type SweepAsked, type SweepPlan } from './plan';
 import { emptyFigures, type CellFigures } from './sweep';
 
@@ -47,8 +47,11 @@ interface Worker {
   terrain: ElevationGrid | null | undefined;
   /** The question it was told, and the request it is at: null when idle. */
   question: number;
-  at: { readonly id: number; readonly question: number } | null;
+  at: { readonly id: number; readonly question: number; readonly name: MessageName } | null;
 }
+
+/** At something that takes longer than a later question is to wait: a list of places takes a second. */
+const isLong = ({ at }: Worker): boolean => at?.name === 'candidates';
 
 /**
  * Asks where to stand: one question at a time, over as many workers as the machine has cores, coarse first. A new question
@@ -88,10 +91,13 @@ export class SweepClient {
     return planned;
   }
 
-  /** Ends the question at hand: nothing more is told of it. */
+  /** Ends the question at hand: nothing more is told of it. Cells are soon done; who is at a list of places is let go. */
   cancel(): void {
     this.#question++;
     this.#run = null;
+    const [long, short] = [this.#workers.filter(isLong), this.#workers.filter((worker) => !isLong(worker))];
+    for (const { hand } of long) hand.terminate();
+    this.#workers = short;
   }
 
   /** Lets the workers go. */
@@ -141,7 +147,7 @@ export class SweepClient {
   }
 
   #wait(worker: Worker, request: Request, transfer: Transferable[]): void {
-    worker.at = { id: request.id, question: request.question };
+    worker.at = { id: request.id, question: request.question, name: request.name };
     worker.hand.postMessage(request, transfer);
   }
 

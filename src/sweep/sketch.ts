@@ -8,8 +8,8 @@ import { cellsOfLevel } from './levels';
 import { bestInstant, emptyFigures, groundCodes, type CellFigures, type Sweep } from './sweep';
 
 /** Instants and samples that a sketch looks at: of so many each. */
-const mostInstants = 9;
-const everySample = 5;
+const mostInstants = 6;
+const everySample = 8;
 
 /**
  * The coarsest cells at a glance, before there is anything better: as if the ground were level and open, at few of the instants and at

@@ -204,7 +204,7 @@ test('[S150] a sketch comes before all else, and of it nothing is left once the 
   while (told.length === 0) hands.step(() => 0);
   const first = told.at(-1);
   expect([first?.sketched, first?.fineness, first?.share]).toEqual([true, null, 0]);
-  expect([...(first?.figures.good ?? [])].some((good) => good > 0)).toBe(true);
+  expect([...(first?.figures.worth ?? [])].some((worth) => worth > 0)).toBe(true);
   hands.drain(seeded(150));
   // What is known in the end is what is known without a sketch.
   const whole = new Answering(() => 0);
@@ -253,4 +253,17 @@ test('[S152] a sketch of an open field is near what the first picture says', () 
   expect(Math.max(...off)).toBeLessThan(21);
   expect(off.reduce((sum, each) => sum + each, 0) / off.length).toBeLessThan(4);
   expect(known.some((i) => (sketch[i] ?? 0) > 10)).toBe(true);
+});
+
+test('[S153] a later question does not wait for a list of places: who is at it is let go, and another takes its place', () => {
+  const { hands, told, ask } = asking(1);
+  ask();
+  const isListing = () => hands.all[0]?.asked.at(-1)?.name === 'candidates';
+  while (!isListing()) hands.step(() => 0);
+  ask({ ...asked, step: 1800 });
+  expect(hands.all.map(({ isTerminated }) => isTerminated)).toEqual([true, false]);
+  expect(hands.all[1]?.asked.map(({ name }) => name)).toEqual(['terrain', 'ask', 'sketch']);
+  hands.drain(seeded(153));
+  expect(told.at(-1)?.proposed?.candidates.length).toBeGreaterThan(0);
+  expect(told.at(-1)?.plan.step).toBe(1800);
 });
