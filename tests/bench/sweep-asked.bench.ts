@@ -66,7 +66,9 @@ function cancelled(): void {
   // The first ones find a cold program.
   const warm = took.slice(10).sort((a, b) => a - b);
   const share = (part: number) => warm[Math.min(warm.length - 1, Math.floor(part * warm.length))] ?? NaN;
-  console.log(`a later question waits for one request of a worker, processor time (${warm.length} of the sample site's)`);
+  console.log(
+    `a later question waits for one request of a worker, processor time (${warm.length} of the sample site's)`,
+  );
   console.log(
     `  median ${share(0.5).toFixed(0)} ms, 99 % ${share(0.99).toFixed(0)} ms, ${(share(0.99) / budgetCancel).toFixed(2)} x the budget of ${budgetCancel} ms`,
   );
