@@ -6,7 +6,7 @@ import type { Planned } from '../../sweep/plan';
 import type { WhyNoGround } from '../../ports/place-search';
 import type { PlaceLayer } from '../../state/drawn-places.svelte';
 import { focalRange, share } from '../../units/format';
-import { focalSteps, outOfReachColour, placeSteps } from '../../../styles/ramps';
+import { focalSteps, outOfReachColour, placeStepsOn } from '../../../styles/ramps';
 import type { Formats } from '../formats';
 import { hiderWords } from './sight-words';
 
@@ -153,9 +153,10 @@ const stepText: Readonly<Record<PlaceLayer, (value: number) => string>> = {
 export function placeLegend(
   layer: PlaceLayer,
   usableTo: number,
+  isDark = false,
 ): readonly { colour: string; words: string }[] {
   const text = stepText[layer];
-  const steps: readonly { to: number; colour: string }[] = placeSteps[layer];
+  const steps = placeStepsOn(layer, isDark);
   const entries = steps
     .map(({ to, colour }, i) => {
       const from = steps[i - 1]?.to ?? 0;
