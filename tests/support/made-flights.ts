@@ -1,7 +1,7 @@
-import { Geodesic } from 'geographiclib-geodesic';
+import Geodesic from 'geographiclib-geodesic';
 import { feature, runwayFeature } from './contents';
 
-const wgs84 = Geodesic.WGS84;
+const wgs84 = Geodesic.Geodesic.WGS84;
 
 /** A runway of 2,400 m that looks 067 true, its second threshold displaced, its ends 6 m apart in height. */
 export const madeRunway = (() => {
