@@ -3,8 +3,10 @@ import type { EndIndex } from '../../survey/schema/runway';
 import { fieldElevation } from '../traffic/paths';
 import { endGeometry } from '../traffic/runway-geometry';
 import { sampleStep } from '../traffic/samples';
+import { isRecorded } from './packed-flights';
 import { percentile, spreadOf, type Spread } from './percentile';
 import { learnedTo, runAlong, type RunAlong } from './run-along';
+import type { RecordedFlight } from './track';
 import { wayOf, type FlownKind } from './way-of';
 
 /** 10th, 50th and 90th percentile. */
@@ -71,11 +73,14 @@ export interface EndUse {
 /** Flights of one end and kind from which on they say something of the next one (design part two, section 12). */
 export const leastFlights = 5;
 
-type Recorded = Pick<Contents, 'site' | 'runways' | 'flightPaths'>;
+/** Where flights are learned from: the ends that they may have used, and themselves. */
+export interface ToLearnFrom extends Pick<Contents, 'site' | 'runways'> {
+  readonly flights: readonly RecordedFlight[];
+}
 
 /** What the survey's recorded flights teach about its runways. */
-export function learnFrom(contents: Recorded): Learned {
-  const steps = learning(contents);
+export function learnFrom(contents: Pick<Contents, 'site' | 'runways' | 'flightPaths'>): Learned {
+  const steps = learning({ ...contents, flights: contents.flightPaths.filter(isRecorded) });
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -83,9 +88,9 @@ export function learnFrom(contents: Recorded): Learned {
 }
 
 /** The same in steps of a millisecond or so; each yields the share of the flights that are done. */
-export function* learning(contents: Recorded): Generator<number, Learned> {
-  const elevation = fieldElevation(contents);
-  const ends = contents.runways.flatMap((runway) => {
+export function* learning({ site, runways, flights }: ToLearnFrom): Generator<number, Learned> {
+  const elevation = fieldElevation({ site, runways });
+  const ends = runways.flatMap((runway) => {
     const [a, b] = [endGeometry(runway, 0, elevation), endGeometry(runway, 1, elevation)];
     return a && b ? [[a, b] as const] : [];
   });
@@ -95,9 +100,8 @@ export function* learning(contents: Recorded): Generator<number, Learned> {
   >();
   let other = 0;
   const uses: EndUse[] = [];
-  const recorded = contents.flightPaths.filter(({ source }) => source !== 'drawn');
-  for (const [i, flight] of recorded.entries()) {
-    yield i / recorded.length;
+  for (const [i, flight] of flights.entries()) {
+    yield i / flights.length;
     const way = wayOf(flight, ends);
     if (!way) {
       other++;
