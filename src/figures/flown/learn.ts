@@ -1,8 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import type { EndIndex } from '../../survey/schema/runway';
-import { fieldElevation } from '../traffic/paths';
-import { endGeometry } from '../traffic/runway-geometry';
 import { sampleStep } from '../traffic/samples';
+import { endPairs, useOf, type EndUse } from './end-uses';
 import { isRecorded } from './packed-flights';
 import { percentile, spreadOf, type Spread } from './percentile';
 import { learnedTo, runAlong, type RunAlong } from './run-along';
@@ -62,14 +61,6 @@ export interface Learned {
   readonly other: number;
 }
 
-/** Which end a recorded flight used, and when: ms since 1970 of its landing, else of its take-off; null without times. */
-export interface EndUse {
-  readonly runway: string;
-  readonly end: EndIndex;
-  readonly kind: FlownKind;
-  readonly instant: number | null;
-}
-
 /** Flights of one end and kind from which on they say something of the next one (design part two, section 12). */
 export const leastFlights = 5;
 
@@ -89,11 +80,7 @@ export function learnFrom(contents: Pick<Contents, 'site' | 'runways' | 'flightP
 
 /** The same in steps of a millisecond or so; each yields the share of the flights that are done. */
 export function* learning({ site, runways, flights }: ToLearnFrom): Generator<number, Learned> {
-  const elevation = fieldElevation({ site, runways });
-  const ends = runways.flatMap((runway) => {
-    const [a, b] = [endGeometry(runway, 0, elevation), endGeometry(runway, 1, elevation)];
-    return a && b ? [[a, b] as const] : [];
-  });
+  const ends = endPairs({ site, runways });
   const groups = new Map<
     string,
     { runway: string; end: EndIndex; kind: FlownKind; ids: string[]; runs: RunAlong[] }
@@ -107,18 +94,12 @@ export function* learning({ site, runways, flights }: ToLearnFrom): Generator<nu
       other++;
       continue;
     }
-    const {
-      kind,
-      geometry: {
-        runway: { id: runway },
-        end,
-      },
-    } = way;
+    const use = useOf(flight, way);
+    const { runway, end, kind } = use;
     const key = `${runway} ${end} ${kind}`;
     const group = groups.get(key) ?? { runway, end, kind, ids: [], runs: [] };
     groups.set(key, group);
-    const instant = flight.times?.[kind === 'departure' ? 0 : flight.times.length - 1] ?? null;
-    uses.push({ runway, end, kind, instant });
+    uses.push(use);
     group.ids.push(flight.id);
     group.runs.push(runAlong(way));
   }
