@@ -4,21 +4,14 @@ import { contentsOf, plainSubject } from '../../support/contents';
 import { arrivalOf24, madeFlight, madeRunway } from '../../support/made-flights';
 
 const flights = (count: number, days: number) =>
-  Array.from({ length: count }, (_, i) => {
-    const flight = madeFlight(
+  Array.from({ length: count }, (_, i) =>
+    madeFlight(
       `a${i}`,
       arrivalOf24({ glide: 3, crossing: 20, speed: 66, offset: 0, rolling: 5, noise: 0.5, seed: i + 1 }),
-    );
-    const day = Date.UTC(2025, 5, 1 + (i % days), 10);
-    const { length } = flight.geometry.coordinates as readonly unknown[];
-    return {
-      ...flight,
-      properties: {
-        ...flight.properties,
-        times: Array.from({ length }, (_, k) => new Date(day + k * 2000).toISOString()),
-      },
-    };
-  });
+      true,
+      Date.UTC(2025, 5, 1 + (i % days), 10),
+    ),
+  );
 const on = (count: number, days: number, month: number) => {
   const contents = contentsOf([madeRunway.feature, ...flights(count, days)], {
     subjects: [plainSubject],
