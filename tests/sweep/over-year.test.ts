@@ -4,6 +4,7 @@ import type { StandingSpot } from '../../src/survey/schema/standing-spot';
 import type { WindRecord } from '../../src/survey/schema/wind-record';
 import { readRecord, recordLayout } from '../../src/imports/wind-record/read-record';
 import { spotThere } from '../../src/figures/spot/spot-there';
+import { pastUse, type PastUse } from '../../src/figures/flown/past-use';
 import { overYear } from '../../src/sweep/over-year';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
 
@@ -53,7 +54,7 @@ function record(clouds?: (hour: number) => readonly [clear: number, overcast: nu
   return { ...winds, clouds: counts };
 }
 const year = (told: WindRecord, spot: StandingSpot | null = null, given = contents) =>
-  overYear(given, told, [{ position: place, eye, spot }], at, 3600, null);
+  overYear(given, pastUse(given, told, []) as PastUse, [{ position: place, eye, spot }], at, 3600, null);
 const june = ({ byHour }: ReturnType<typeof year>) => (byHour[0] ?? []).slice(5 * 24, 6 * 24);
 const total = (hours: readonly number[]) => hours.reduce((a, b) => a + b, 0);
 
