@@ -25,7 +25,8 @@ import { placedBy, toDrawing } from './axes';
 import { shapeOf } from './aircraft/shape';
 import type { Stuff } from './aircraft/parts';
 import { bladeOpacity } from './aircraft/turning';
-import { daylight, SkyDome, skyTowards } from './sky';
+import { daylight, skyTowards } from './daylight';
+import { SkyDome } from './sky';
 import { Surroundings } from './surroundings';
 
 /** Degrees by which the camera is turned away from the aircraft: to the right, and up. */
@@ -264,10 +265,14 @@ export class Viewfinder {
     this.#camera.updateProjectionMatrix();
   }
 
-  #setLight({ sun, sky, pose, subject, groundBelow }: Picture): void {
+  #setLight({ sun, moon, sky, pose, subject, groundBelow }: Picture): void {
     const light = daylight(sun.altitude, sky);
     const towards = toDrawing(sun.direction).normalize();
-    this.#sky.show(light, towards);
+    this.#sky.show(light, towards, {
+      at: toDrawing(moon.direction),
+      lightFrom: toDrawing(moon.lightFrom),
+      lit: moon.lit,
+    });
     const at = toDrawing(pose.at);
     const radius = Math.hypot(subject.length, subject.span, subject.height) / 2;
     const above = pose.at[2] - groundBelow;

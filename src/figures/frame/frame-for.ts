@@ -5,7 +5,7 @@ import { isLeafy } from '../../survey/schema/sights';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import type { Subject } from '../../survey/schema/subject';
 import { along, minus, positionOf, type Vec3 } from '../geometry/earth';
-import { RAD } from '../geometry/angles';
+import { directionOf } from '../light/direction-of';
 import { sunAt } from '../light/sun';
 import { skyWord } from '../optics/exposure';
 import { framingOf, type Hold } from '../optics/framing';
@@ -21,6 +21,8 @@ import type { Sample } from '../types';
 import { placeFrom, turned, viewPoint } from './from-eye';
 import { endsHidden, type EndsHidden } from './ends-hidden';
 import { cameraOn, poseAt } from './pose';
+import { moonInFrame, type MoonInFrame } from './moon-in-frame';
+import { moonInPicture } from './moon-in-picture';
 import type { Picture } from './picture';
 import { sceneryRound, type Scenery } from './scenery';
 import { Scratch } from '../scratch';
@@ -42,6 +44,8 @@ export interface Frame {
   /** Share of the frame's width that is left when the subject is cropped to the wanted fill; 1 when the lens reaches. */
   readonly crop: number;
   readonly ends: EndsHidden;
+  /** Null where it is not in the frame. */
+  readonly moon: MoonInFrame | null;
 }
 
 /** A body held upright has its long side up. */
@@ -122,34 +126,30 @@ export function frameFor(
   const { hold } = choice;
   const { sensorWidth, sensorHeight } = held(body, hold);
   const sun = sunAt(spot.position, instant);
-  const level = Math.cos(sun.altitude * RAD);
+  const towardsSun = directionOf(sun.azimuth, sun.altitude);
   const needed = sample.focalLength;
+  const picture: Picture = {
+    scenery: sceneryOf(spot, ground, contents, outlook),
+    subject,
+    pose,
+    camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part) }),
+    lens: { focalLength, sensorWidth, sensorHeight, aperture: card.aperture },
+    sun: { direction: towardsSun, altitude: sun.geometricAltitude },
+    moon: moonInPicture(spot.position, instant, towardsSun),
+    sky: skyWord(choice.pinned.sky),
+    gearDown: gearDown(path, at, subject),
+    arc: card.shown.propellerArc,
+    bare: bareTrees(contents, instant),
+    groundBelow: groundBelow(path, at, contents.subject.height, outlook, view),
+  };
   return {
     sample,
     card,
     needed,
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
     ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant, scratch.lines),
-    picture: {
-      scenery: sceneryOf(spot, ground, contents, outlook),
-      subject,
-      pose,
-      camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part) }),
-      lens: { focalLength, sensorWidth, sensorHeight, aperture: card.aperture },
-      sun: {
-        direction: [
-          Math.sin(sun.azimuth * RAD) * level,
-          Math.cos(sun.azimuth * RAD) * level,
-          Math.sin(sun.altitude * RAD),
-        ],
-        altitude: sun.geometricAltitude,
-      },
-      sky: skyWord(choice.pinned.sky),
-      gearDown: gearDown(path, at, subject),
-      arc: card.shown.propellerArc,
-      bare: bareTrees(contents, instant),
-      groundBelow: groundBelow(path, at, contents.subject.height, outlook, view),
-    },
+    picture,
+    moon: moonInFrame(picture, spot, ground, outlook, instant, scratch.lines),
   };
 }
 

@@ -4,6 +4,15 @@ import type { EastNorthUp } from './from-eye';
 import type { CameraAxes, Pose } from './pose';
 import type { Scenery } from './scenery';
 
+/** The moon as it is drawn: where it appears, and the direction from it to where its light comes from. */
+export interface MoonInPicture {
+  readonly direction: EastNorthUp;
+  readonly lightFrom: EastNorthUp;
+  /** Share of the disc that is lit, 0 to 1; 0 new, 0.25 first quarter, 0.5 full, 0.75 last quarter. */
+  readonly lit: number;
+  readonly phase: number;
+}
+
 /** Everything that a picture through the viewfinder is drawn from. m and unit vectors from the eye. */
 export interface Picture {
   readonly scenery: Scenery;
@@ -19,6 +28,7 @@ export interface Picture {
   };
   /** Where the sun appears, and its geometric altitude in degrees. */
   readonly sun: { readonly direction: EastNorthUp; readonly altitude: number };
+  readonly moon: MoonInPicture;
   readonly sky: Sky;
   readonly gearDown: boolean;
   /** Degrees that a blade sweeps while the shutter is open; null: it stands still. */

@@ -4,6 +4,7 @@ import type { Sample } from '../../figures/types';
 import { decimal, focal, pixels, share } from '../../units/format';
 import type { Formats } from '../formats';
 import { hiderWords } from '../words/sight-words';
+import { phaseWords } from '../words/moon-words';
 import { aspectWords, lightNotes, lightWords } from '../words/sample-words';
 
 export const skyChoices = [
@@ -126,12 +127,21 @@ function endWords({ nose, tail }: Frame['ends'], obstacles: Parameters<typeof hi
   return said && ` Its ${said}.`;
 }
 
+/** " The moon (waxing crescent, 12 % lit) stands in the frame." */
+function moonWords(moon: Frame['moon'], obstacles: Parameters<typeof hiderWords>[1]): string {
+  if (!moon) return '';
+  const what = `The moon (${phaseWords[moon.phase]}, ${share(moon.lit)} lit)`;
+  return moon.hiddenBy === null
+    ? ` ${what} stands in the frame.`
+    : ` ${what} would stand in the frame, behind ${hiderWords(moon.hiddenBy, obstacles)}.`;
+}
+
 /** What a picture shows, for those who do not see it, and under it for those who do. */
 export function pictureWords(
   name: string,
   sample: Sample,
   card: SettingsCard,
-  { crop, ends }: Pick<Frame, 'crop' | 'ends'>,
+  { crop, ends, moon }: Pick<Frame, 'crop' | 'ends' | 'moon'>,
   obstacles: Parameters<typeof hiderWords>[1],
   format: Formats,
 ): string {
@@ -151,7 +161,7 @@ export function pictureWords(
     sight === 0
       ? ' Something hides it.'
       : endWords(ends, obstacles) || (sight < 1 ? ' Part of it is hidden.' : '');
-  return `${name} ${view}, ${format.length(sample.slantRange)} away, at ${focal(focalLength)} ${size}; ${light}.${hidden}`;
+  return `${name} ${view}, ${format.length(sample.slantRange)} away, at ${focal(focalLength)} ${size}; ${light}.${hidden}${moonWords(moon, obstacles)}`;
 }
 
 /** Of which moment the point of a path is the best that the pictures show; empty elsewhere. Indices of samples. */
