@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { moonInFrame } from '../../../src/figures/frame/moon-in-frame';
 import { moonInPicture } from '../../../src/figures/frame/moon-in-picture';
-import type { Picture } from '../../../src/figures/frame/picture';
 import { cameraOn } from '../../../src/figures/frame/pose';
 import { destination } from '../../../src/figures/geometry/earth';
 import { directionOf } from '../../../src/figures/light/direction-of';
