@@ -5,6 +5,7 @@ import { cameraOn } from '../../../src/figures/frame/pose';
 import { destination } from '../../../src/figures/geometry/earth';
 import { directionOf } from '../../../src/figures/light/direction-of';
 import { moonAt } from '../../../src/figures/light/moon';
+import type { Sky } from '../../../src/figures/optics/exposure';
 import { outlookOf } from '../../../src/figures/outlook';
 import { contentsOf, feature, spotFeature } from '../../support/contents';
 
@@ -13,8 +14,15 @@ const place = [8.56, 47.45] as const;
 const evening = Date.parse('2026-10-26T19:00:00Z');
 const { azimuth, altitude } = moonAt(place, evening);
 
+interface Wanted {
+  readonly beside?: number;
+  readonly wall?: number;
+  readonly sky?: Sky;
+  readonly instant?: number;
+}
+
 /** Looked for past a wall across the moon's direction, 30 m away; the camera `beside` degrees to the moon's left. */
-function seen({ beside = 0, wall = 0, sky = 'clear', instant = evening } = {}) {
+function seen({ beside = 0, wall = 0, sky = 'clear', instant = evening }: Wanted = {}) {
   const foot = destination(place, azimuth, 30);
   const ends = [-20, 20].map((right) => destination(foot, azimuth + 90, right));
   const walls =
