@@ -1,4 +1,7 @@
 import { displayFigures, type DisplayFigures } from '../figures/display/display-figures';
+import { actPlaces } from '../figures/display/act-places';
+import type { Act } from '../figures/display/programme-acts';
+import type { BestPlace } from '../figures/movements/best-places';
 import { patterns } from '../figures/traffic/patterns';
 import { patternKinds, type DisplayLine, type PatternKind } from '../survey/schema/flying';
 import type { Derived } from './derived.svelte';
@@ -8,6 +11,13 @@ export const displayAnswers = (
   display: DisplayLine,
   { contents, day }: Pick<Derived, 'contents' | 'day'>,
 ): DisplayFigures => displayFigures(display, contents, day.date);
+
+/** Where to stand for each act of a display on the day shown. */
+export const placesForActs = (
+  display: DisplayLine,
+  acts: readonly Act[],
+  { contents, terrain }: Pick<Derived, 'contents' | 'terrain'>,
+): readonly (BestPlace | null)[] => actPlaces(acts, display, contents, terrain);
 
 /** What else can be flown at a runway's end, as people say it. */
 export const patternWords: readonly (readonly [PatternKind, string])[] = patternKinds.map((kind) => [
