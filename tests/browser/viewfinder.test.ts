@@ -142,6 +142,27 @@ describe('the viewfinder agrees with the figures', () => {
     },
   );
 
+  test('[V13] an arrowhead of three fills the frame together, to 3 %, each drawn where it flies', async () => {
+    const look = async (aircraft: number, part: 'formation' | 'whole') => {
+      const survey = banked().replace('"speed":80', `"speed":80,"aircraft":${aircraft},"spacing":30`);
+      const hold = { portrait: false, part };
+      const wanted = { survey, subject: 'business', path: 'show/level/forward', station: 2600, hold };
+      return measure(wanted);
+    };
+    const [three, one] = [await look(3, 'formation'), await look(1, 'whole')];
+    const { box } = three.measured;
+    if (!box) throw new Error('expected aircraft in the frame');
+    const shares = [(box.right - box.left) / 450, (box.bottom - box.top) / 300];
+    expect(Math.abs(Math.max(...shares) / three.fill - 1)).toBeLessThan(0.03);
+    // All of them within it, the group in its middle.
+    expect(Math.abs((box.left + box.right) / 2 - 225)).toBeLessThan(12);
+    // Three of the size that one would have at this focal length; what overlaps is counted once.
+    const scale = (three.needed ?? NaN) / (one.needed ?? NaN);
+    const drawn = three.measured.all / (one.measured.all * scale ** 2);
+    expect(drawn).toBeGreaterThan(2.5);
+    expect(drawn).toBeLessThan(3.4);
+  });
+
   test.each(subjects.map((s) => s.key))(
     '[V1] %s: as wide as it is framed, to 2 %, from the side, nose-on and tail-on, landscape and portrait',
     async (subject) => {
@@ -359,7 +380,7 @@ describe('the viewfinder agrees with the figures', () => {
         const turned = Math.atan2(seen.y - y, seen.x - x) - Math.atan2(sy - y, sx - x);
         expect(Math.abs(Math.atan2(Math.sin(turned), Math.cos(turned))), at).toBeLessThan(0.02);
         const disc = (Math.PI / 4) * ((300 / 36) * 900 * 0.00904) ** 2;
-expect(Math.abs(seen.count / disc - seen.moon.lit), at).toBeLessThan(0.03);
+        expect(Math.abs(seen.count / disc - seen.moon.lit), at).toBeLessThan(0.03);
       }
     });
 

@@ -1,5 +1,6 @@
 import type { Subject } from '../../survey/schema/subject';
 import type { Sky } from '../optics/exposure';
+import type { FormationPlace } from '../traffic/formation';
 import type { EastNorthUp } from './from-eye';
 import type { CameraAxes, Pose } from './pose';
 import type { Scenery } from './scenery';
@@ -30,6 +31,8 @@ export interface Picture {
   readonly sun: { readonly direction: EastNorthUp; readonly altitude: number };
   readonly moon: MoonInPicture;
   readonly sky: Sky;
+  /** Where those fly that are in it, m ahead, left and up of the first, which is at the pose. */
+  readonly places: readonly FormationPlace[];
   readonly gearDown: boolean;
   /** Degrees that a blade sweeps while the shutter is open; null: it stands still. */
   readonly arc: number | null;

@@ -127,6 +127,18 @@ function endWords({ nose, tail }: Frame['ends'], obstacles: Parameters<typeof hi
   return said && ` Its ${said}.`;
 }
 
+/** "4 together, 20 m apart: 210 mm for all of them, 620 mm for one." */
+export function formationWords(
+  { aircraft, spacing, all, one }: NonNullable<Frame['formation']>,
+  format: Formats,
+): string {
+  const single = one === null ? 'one of them is too close to frame' : `${focal(one)} for one`;
+  if (spacing === null)
+    return `${aircraft} together, nobody has said how far apart: ${single}, for all of them not known.`;
+  const whole = all === null ? 'all of them are too close to frame' : `${focal(all)} for all of them`;
+  return `${aircraft} together, ${format.length(spacing)} apart: ${whole}, ${single}.`;
+}
+
 /** " The moon (waxing crescent, 12 % lit) stands in the frame." */
 function moonWords(moon: Frame['moon'], obstacles: Parameters<typeof hiderWords>[1]): string {
   if (!moon) return '';
