@@ -2,10 +2,7 @@ import { monthHours } from '../../survey/schema/wind-record';
 import { minuteOfDay, monthAt } from '../../time/local-time';
 import type { EndShares } from '../traffic/flow/end-shares';
 import type { FlowEnd, Use } from '../traffic/flow/offered';
-import type { EndUse } from './learn';
-
-/** Recorded flights with times under which shares say little. CP. */
-export const fewFlights = 100;
+import type { EndUse } from './end-uses';
 
 /**
  * How often each end was really used, by month and hour of the clock: a wind record's peer. Observations are flights; an

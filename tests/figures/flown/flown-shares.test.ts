@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { flownShares } from '../../../src/figures/flown/flown-shares';
-import type { EndUse } from '../../../src/figures/flown/learn';
+import type { EndUse } from '../../../src/figures/flown/end-uses';
 
 const end = (index: 0 | 1) =>
   ({ ref: { runway: 'r', end: index }, name: index === 0 ? '06' : '24' }) as never;
