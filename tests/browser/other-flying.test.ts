@@ -1,10 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { thorough } from '../support/thorough';
-import { closeBrowser, openPage, pixelOf, type Opened } from './page';
-
-afterAll(closeBrowser);
+import { openPage, pixelOf, type Opened } from './page';
 
 /** The sample site with a winch run and a published path, which it has not. */
 function survey(): string {
@@ -46,7 +44,6 @@ describe('what else is flown, in its panels', () => {
     await chooser.setFiles({ name: 'other-flying.geojson', mimeType: 'application/geo+json', buffer });
     await listed('South winch').waitFor();
   });
-  afterAll(() => opened.context.close());
 
   const listed = (name: string) => page.getByRole('button', { name: new RegExp(`^${name}`) }).first();
   const type = async (label: string | RegExp, text: string) => {
@@ -165,7 +162,6 @@ describe.skipIf(!thorough)('drawn on the map', () => {
     opened = await openPage();
     page = opened.page;
   });
-  afterAll(() => opened.context.close());
 
   it('[B508] a display line by its two ends, then the crowd line, which its distance is counted from', async () => {
     const { x, y } = await pixelOf(page, [18.1734, 50.9287]);
