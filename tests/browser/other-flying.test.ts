@@ -101,12 +101,14 @@ describe('what else is flown, in its panels', () => {
   it('[B504] a break says what it is; without it the runway is as before', async () => {
     await listed('07/25').click();
     await page.getByText('Also flown here').click();
+    // The end in use: what is flown at the other one waits for the wind.
+    await page.getByLabel('End', { exact: true }).selectOption({ label: '25' });
     await page.getByRole('button', { name: 'Add', exact: true }).click();
     await expect.poll(text).toContain('over the threshold it breaks');
     await listed('Car park, top deck').click();
-    await expect.poll(text).toContain('07 initial and break');
+    await expect.poll(text).toContain('25 initial and break');
     await page.keyboard.press('Control+z');
-    await expect.poll(text).not.toContain('07 initial and break');
+    await expect.poll(text).not.toContain('25 initial and break');
   });
 
   it('[B505] a glider comes close, and is launched at the winch; a helicopter at its pad', async () => {
