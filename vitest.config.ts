@@ -38,6 +38,9 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['./tests/support/preview.ts'],
+          // A worker keeps its browser, and pages that one file hands back serve the next.
+          isolate: false,
+          setupFiles: ['./tests/support/pages.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
           // A busy machine is no failure: what is polled for may take its time.

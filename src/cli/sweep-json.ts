@@ -1,7 +1,7 @@
 import type { Wind } from '../figures/traffic/wind/wind';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { PastUse } from '../figures/flown/past-use';
-import { planRecord, readRecord } from '../imports/wind-record/read-record';
+import { recordLayout, readRecord } from '../imports/wind-record/read-record';
 import type { Contents } from '../survey/contents';
 import type { WindRecord } from '../survey/schema/wind-record';
 import { standingEyeHeight } from '../survey/schema/standing-spot';
@@ -100,7 +100,7 @@ function cellsJson({ plan: { area, step } }: Sweep, figures: CellFigures) {
 
 /** A table of past winds out of a file's text. Times without an offset count as UTC; a table must name its unit. */
 export function recordFrom(text: string, file: string, { site }: Pick<Contents, 'site'>): Read<WindRecord> {
-  const plan = planRecord(text);
+  const plan = recordLayout(text);
   if (!plan)
     return { ok: false, reason: `--record: ${file}: this is no table with a row of headings and rows below` };
   const { unit } = plan;

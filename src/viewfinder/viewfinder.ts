@@ -25,7 +25,8 @@ import { placedBy, toDrawing } from './axes';
 import { shapeOf } from './aircraft/shape';
 import type { Stuff } from './aircraft/parts';
 import { bladeOpacity } from './aircraft/turning';
-import { daylight, SkyDome, skyTowards } from './sky';
+import { daylight, skyTowards } from './daylight';
+import { SkyDome } from './sky';
 import { Surroundings } from './surroundings';
 
 /** Degrees by which the camera is turned away from the aircraft: to the right, and up. */
@@ -75,6 +76,7 @@ export class Viewfinder {
     readonly subject: Picture['subject'];
     readonly gearDown: boolean;
     readonly arc: number | null;
+    readonly places: Picture['places'];
   } | null = null;
 
   constructor() {
@@ -210,22 +212,26 @@ export class Viewfinder {
     this.#surroundings.drawn.focus(lens.focalLength, lens.aperture);
   }
 
-  #setAircraft({ subject, gearDown, arc, pose }: Picture): void {
+  #setAircraft({ subject, gearDown, arc, pose, places }: Picture): void {
     const built = this.#built;
-    if (built?.subject !== subject || built.gearDown !== gearDown || built.arc !== arc) {
+    const asBuilt = built?.subject === subject && built.gearDown === gearDown && built.arc === arc;
+    if (!asBuilt || !samePlaces(built.places, places)) {
       this.#clearAircraft();
       for (const { stuff, geometry } of shapeOf(subject, { gearDown, arc })) {
-        const mesh = new Mesh(geometry, this.#materials[stuff]);
         const solid = stuff !== 'disc' && stuff !== 'blade';
-        mesh.castShadow = solid;
-        mesh.receiveShadow = solid;
-        if (!solid) mesh.renderOrder = 5;
-        this.#aircraft.add(mesh);
+        for (const [ahead, left, up] of places) {
+          const mesh = new Mesh(geometry, this.#materials[stuff]);
+          mesh.position.set(ahead, up, -left);
+          mesh.castShadow = solid;
+          mesh.receiveShadow = solid;
+          if (!solid) mesh.renderOrder = 5;
+          this.#aircraft.add(mesh);
+        }
       }
       const opacity = bladeOpacity(arc);
       Object.assign(this.#materials.blade, { opacity, transparent: opacity < 1, depthWrite: opacity === 1 });
       this.#materials.blade.needsUpdate = true;
-      this.#built = { subject, gearDown, arc };
+      this.#built = { subject, gearDown, arc, places };
     }
     const right = toDrawing(pose.left).negate();
     this.#aircraft.matrixAutoUpdate = false;
@@ -264,12 +270,17 @@ export class Viewfinder {
     this.#camera.updateProjectionMatrix();
   }
 
-  #setLight({ sun, sky, pose, subject, groundBelow }: Picture): void {
+  #setLight({ sun, moon, sky, pose, subject, groundBelow, places }: Picture): void {
     const light = daylight(sun.altitude, sky);
     const towards = toDrawing(sun.direction).normalize();
-    this.#sky.show(light, towards);
+    this.#sky.show(light, towards, {
+      at: toDrawing(moon.direction),
+      lightFrom: toDrawing(moon.lightFrom),
+      lit: moon.lit,
+    });
     const at = toDrawing(pose.at);
-    const radius = Math.hypot(subject.length, subject.span, subject.height) / 2;
+    const apart = Math.max(...places.map((place) => Math.hypot(...place)));
+    const radius = Math.hypot(subject.length, subject.span, subject.height) / 2 + apart;
     const above = pose.at[2] - groundBelow;
     // Low light from below the horizon still comes from that side of the sky.
     const from = towards.clone();
@@ -350,6 +361,9 @@ export class Viewfinder {
     return pixels;
   }
 }
+
+const samePlaces = (a: Picture['places'], b: Picture['places']): boolean =>
+  a.length === b.length && a.every((place, i) => place.every((c, k) => c === b[i]?.[k]));
 
 function materials(): Readonly<Record<Stuff, Material>> {
   return {

@@ -1,13 +1,11 @@
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { cellOf, monthHours, speedClasses } from '../../src/survey/schema/wind-record';
 import { surveyText, spotFeature, plainSubject } from '../support/contents';
 import { arrivalOf24, departureOf06, gpxOf, madeFlight, madeRunway } from '../support/made-flights';
-import { closeBrowser, onePage } from './page';
-
-afterAll(closeBrowser);
+import { onePage } from './page';
 
 const arrival = { glide: 3.4, crossing: 21, speed: 66, offset: 4, rolling: 5, noise: 1 };
 const departure = { liftOff: 1280, gradient: 0.09, speed: 74, rolling: 5, noise: 1 };

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { closeBrowser, openPage } from './page';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { openPage } from './page';
 
 let page: Page;
 let complaints: readonly string[] = [];
@@ -11,8 +11,6 @@ beforeAll(async () => {
   await page.getByRole('button', { name: 'Through the viewfinder' }).first().click();
   await page.getByRole('dialog').locator('canvas').nth(1).waitFor();
 });
-afterAll(closeBrowser);
-
 const picture = (letter: string) => page.getByRole('img', { name: /away, at/ }).filter({ hasText: letter });
 /** How many colours a picture has: an empty canvas has one. */
 const colours = () =>

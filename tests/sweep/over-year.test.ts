@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Position } from '../../src/survey/document';
 import type { StandingSpot } from '../../src/survey/schema/standing-spot';
 import type { WindRecord } from '../../src/survey/schema/wind-record';
-import { readRecord, planRecord } from '../../src/imports/wind-record/read-record';
+import { readRecord, recordLayout } from '../../src/imports/wind-record/read-record';
 import { spotThere } from '../../src/figures/spot/spot-there';
 import { pastUse, type PastUse } from '../../src/figures/flown/past-use';
 import { overYear } from '../../src/sweep/over-year';
@@ -37,7 +37,7 @@ const winds = (() => {
     (_, h) => `${new Date(Date.UTC(2024, 0, 1, h)).toISOString()},260,12`,
   );
   const text = ['time,direction,speed_kt', ...rows].join('\n');
-  const plan = planRecord(text);
+  const plan = recordLayout(text);
   if (!plan?.unit) throw new Error('expected a plan');
   const steps = readRecord(text, { ...plan, unit: plan.unit }, 'Europe/Berlin', 'winds.csv');
   let step = steps.next();

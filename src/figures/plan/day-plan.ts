@@ -9,6 +9,7 @@ import { everyPath } from '../traffic/every-path';
 import { fieldElevation } from '../traffic/paths';
 import { dayRows, rankedRows, type DayRow } from '../when/day-rows';
 import { flownPaths, type FlowSpan, type OtherFlow } from './flow-spans';
+import { programmeOf, type Programme } from './acts-due';
 import { dueOnPath } from './due';
 import { ladderOf } from './ladder';
 import { moveByWays } from './move-by-ways';
@@ -59,20 +60,25 @@ export const planRows = (
     terrain,
   );
 
-/** The plan of a day for the ends in use through it, out of `planRows` that cover them. `due`: the day's movements. */
+/** The plan of a day for the ends in use through it, out of `planRows` that cover them. `due`, `programmes`: what that day has. */
 export function dayPlan(
   contents: Contents,
   rows: readonly DayRow[],
   spans: readonly FlowSpan[],
   day: Day,
   due: readonly DueMovement[] = [],
+  programmes: readonly Programme[] = [],
 ): DayPlan {
   const flown = flownPaths(spans);
   const { ranked, ...left } = rankedRows(
     rows.filter(({ path: { ref } }) => flown(ref.kind, ref.runway, ref.end)),
   );
   const gained = ranked.map((row) => {
-    const expected = dueOnPath(due, row.path.ref, contents.runways);
+    const { ref } = row.path;
+    const expected = {
+      due: dueOnPath(due, ref, contents.runways),
+      programme: programmeOf(programmes, ref),
+    };
     return { row, expected, gain: gains(row, day.from, spans, expected) };
   });
   const windows = gained.flatMap(({ row, expected }) => windowsOf(row, day.from, spans, expected));
