@@ -43,7 +43,7 @@ const anything = () => true;
 
 /**
  * The better one of sample `best` (-1 for none) and those from one index to another that count. Looked at from `start`
- * outwards: near the spot a sample soon scores so high that those farther off need no framing at all.
+ * outwards: near the spot a sample soon scores so high that those farther off need no framing at all. Bounds first, the total last.
  */
 function bestAround(
   view: PathInView,
@@ -74,7 +74,7 @@ function bestAround(
     if (lit * far < total) continue;
     const reached = reachOfSample(view, i, reach);
     if (lit * reached < total || !counts(view, i)) continue;
-    // The total of `scoreAt`, factor by factor in the same order, left as soon as it cannot be the best.
+    // `totalAt`, factor by factor in the same order, left as soon as it cannot be the best.
     let score = 0;
     if (reached > 0) {
       score = lightFactor(altitude, angle, flankLitAt(view, i, sun), sun.sky) * reached;
