@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { planRecord, readRecord } from '../../src/imports/wind-record/read-record';
+import { pastUse } from '../../src/figures/flown/past-use';
+import { recordLayout, readRecord } from '../../src/imports/wind-record/read-record';
 import { readContents } from '../../src/survey/contents';
 import { Answering } from '../../src/sweep/answering';
 import { SweepClient, type Hand } from '../../src/sweep/client';
@@ -80,9 +81,10 @@ function year(): void {
   const twelve = Array.from({ length: 12 }, (_, i) => places[i % places.length]).flatMap(
     (place) => place ?? [],
   );
-  const record = windsOfTwoYears(contents.site.timeZone);
+  const past = pastUse(contents, windsOfTwoYears(contents.site.timeZone), []);
+  if (!past) throw new Error('expected past winds to be told by');
   const from = process.cpuUsage().user;
-  overYear(contents, record, twelve, at, 900, null);
+  overYear(contents, past, twelve, at, 900, null);
   const ms = (process.cpuUsage().user - from) / 1000;
   console.log(
     `a year with a record, 12 places every quarter of an hour: ${ms.toFixed(0)} ms, ${(ms / budgetYear).toFixed(2)} x the budget of ${budgetYear} ms`,
@@ -96,9 +98,9 @@ function windsOfTwoYears(timeZone: string) {
     (_, h) => `${new Date(Date.UTC(2024, 0, 1, h)).toISOString()},${(h * 10) % 360},12`,
   );
   const text = ['time,direction,speed_kt', ...rows].join('\n');
-  const plan = planRecord(text);
-  if (!plan?.unit) throw new Error('expected a plan for the record');
-  const steps = readRecord(text, { ...plan, unit: plan.unit }, timeZone, 'winds.csv');
+  const layout = recordLayout(text);
+  if (!layout?.unit) throw new Error('expected a table of winds');
+  const steps = readRecord(text, { ...layout, unit: layout.unit }, timeZone, 'winds.csv');
   let step = steps.next();
   while (!step.done) step = steps.next();
   return step.value.record;
