@@ -99,7 +99,9 @@ export function placeSentence(
   const taken = contents.kit.lenses.find(({ key }) => key === lens?.key);
   const lensWords = taken
     ? ` (${lensName(taken)}${lens?.extender ? ` with ${lens.extender}×` : ''} fits)`
-    : '';
+    : range === ''
+      ? ''
+      : ' (no lens of the kit fits: to be cropped)';
   const hides = hiddenBy.slice(0, 2).map((by) => hiderWords(by, contents.obstacles));
   const where = [way !== null && side ? `${side} side` : '', nearWords(candidate, format)].filter(Boolean);
   const told = [
