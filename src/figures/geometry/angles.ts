@@ -23,17 +23,3 @@ export function angleBetween(a: number, b: number): number {
 export function acosDeg(cosine: number): number {
   return Math.acos(Math.max(-1, Math.min(1, cosine))) * DEG;
 }
-
-/** Degrees that `acosAtLeastDeg` may lie below the arc cosine, 6.8e-5 radians twice over. */
-export const acosShort = 0.008;
-
-/**
- * Degrees that the arc cosine is not below, and not above by more than `acosShort`: at a fifth of its cost, for what asks
- * whether it needs the arc cosine at all (Abramowitz and Stegun, 4.4.45: an error of at most 6.7e-5 radians).
- */
-export function acosAtLeastDeg(cosine: number): number {
-  const x = cosine < 0 ? -cosine : cosine;
-  const root = x < 1 ? Math.sqrt(1 - x) : 0;
-  const sharp = root * (1.5707288 + x * (-0.2121144 + x * (0.074261 - 0.0187293 * x)));
-  return (cosine < 0 ? Math.PI - sharp : sharp) * DEG - acosShort / 2;
-}
