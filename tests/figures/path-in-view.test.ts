@@ -6,7 +6,7 @@ import { contentsOf, plainKit, plainSubject } from '../support/contents';
 import { eyeOver, oneSamplePath } from '../support/one-sample';
 import { seeded } from '../support/tolerance';
 
-const { body } = contentsOf([], { subjects: [plainSubject], kit: plainKit });
+const { body, subject: plain } = contentsOf([], { subjects: [plainSubject], kit: plainKit });
 
 test('[F1200] no needed focal length is below the least one, however the aircraft is turned, near or overhead; few are far above', () => {
   const random = seeded(1200);
@@ -15,7 +15,7 @@ test('[F1200] no needed focal length is below the least one, however the aircraf
   const shares: number[] = [];
   for (let k = 0; k < 3000; k++) {
     const subject = {
-      ...plainSubject,
+      ...plain,
       length: between(5, 75),
       span: between(5, 80),
       height: between(2, 24),

@@ -61,11 +61,13 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
     if (needed > 1) continue;
     if (needed > 0) {
       const cosine =
-        (blocks[o + blockEast] as number) * sun.levelEast + (blocks[o + blockNorth] as number) * sun.levelNorth;
+        (blocks[o + blockEast] as number) * sun.levelEast +
+        (blocks[o + blockNorth] as number) * sun.levelNorth;
       const cosSpread = blocks[o + blockCosSpread] as number;
       if (cosine < cosSpread) {
         const sine = Math.sqrt(1 - cosine * cosine);
-        if (cosine * cosSpread + sine * (blocks[o + blockSinSpread] as number) < cosineLimit(needed)) continue;
+        if (cosine * cosSpread + sine * (blocks[o + blockSinSpread] as number) < cosineLimit(needed))
+          continue;
       }
     }
     const to = blocks[o + blockTo] as number;

@@ -74,7 +74,8 @@ export function fillRow(
     }
     const sun = track.at(instant);
     const altitude = sun.sun.geometricAltitude;
-    if (altitude < civilTwilightAltitude) darkTo = instant + (civilTwilightAltitude - altitude) * leastMsADegree;
+    if (altitude < civilTwilightAltitude)
+      darkTo = instant + (civilTwilightAltitude - altitude) * leastMsADegree;
     best = bestUnder(view, sun, best);
     row.light[i] = codeOf[classUnder(view, best, sun)];
     row.glare[i] = glareUnder(view, best, sun) ? 1 : 0;
