@@ -1,18 +1,20 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import InTurn from './tests/support/in-turn';
 
-/** What replaces globals of the browser has its modules to itself. */
-const apart = [
-  'tests/*.test.ts',
-  ...['app', 'keeping', 'map', 'services', 'soak', 'state', 'storage'].map(
-    (room) => `tests/${room}/**/*.test.ts`,
-  ),
-];
+/** What replaces modules, globals or the clock has a worker to itself; the others share theirs, with all it has read. */
+const replaces = /\bvi\.(mock|stubGlobal|useFakeTimers)\b|fake-indexeddb|\bglobalThis\.\w+ = /;
+const apart = readdirSync('tests', { recursive: true, encoding: 'utf8' })
+  .map((file) => `tests/${file}`)
+  .filter((file) => file.endsWith('.test.ts') && !file.startsWith('tests/browser/'))
+  .filter((file) => replaces.test(readFileSync(file, 'utf8')));
 
 export default defineConfig({
   test: {
     // Two files at a time, pages among them: a page waits more than it computes.
     maxWorkers: 2,
+    sequence: { sequencer: InTurn },
     reporters: ['default', './tests/support/plain-reporter.ts'],
     projects: [
       {
@@ -38,6 +40,9 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['./tests/support/preview.ts'],
+          // A worker keeps its browser, and pages that one file hands back serve the next.
+          isolate: false,
+          setupFiles: ['./tests/support/pages.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
           // A busy machine is no failure: what is polled for may take its time.

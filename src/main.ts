@@ -35,6 +35,7 @@ import { KitTables } from './services/tables';
 import { followMine } from './app/follow-mine.svelte';
 import { wear } from './app/wear.svelte';
 import Root from './ui/Root.svelte';
+import { WorkerLearning } from './services/learning';
 import { SurveyTrips } from './services/trips';
 import { WorkersPlaceSearch } from './services/place-search';
 import { Weather } from './services/weather';
@@ -127,6 +128,7 @@ async function start(target: HTMLElement): Promise<void> {
     trips: new SurveyTrips({ store: keeping.store, ways }),
     mine,
     placeSearch: new WorkersPlaceSearch(),
+    learning: new WorkerLearning(),
     whereabouts: new LateWhereabouts(),
     own: new Own({ details: keptText('sunside-own'), ticks: keptText('sunside-ticks') }),
     groundPlans: [sampleGroundPlan],

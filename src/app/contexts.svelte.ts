@@ -28,6 +28,7 @@ export interface Parts extends Pick<
   | 'trips'
   | 'mine'
   | 'placeSearch'
+  | 'learning'
   | 'own'
   | 'whereabouts'
 > {
@@ -63,6 +64,7 @@ export function contextsOf(parts: Parts): Contexts {
     trips: parts.trips,
     mine: parts.mine,
     placeSearch,
+    learning: parts.learning,
     own: parts.own,
     whereabouts: parts.whereabouts,
   };

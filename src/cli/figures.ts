@@ -3,14 +3,13 @@ import { fileURLToPath } from 'node:url';
 import { readGeotiff, type ReadElevations } from '../imports/terrain/read-geotiff';
 import { zoneFinder } from '../imports/time-zone';
 import { readContents, type Contents } from '../survey/contents';
-import { openSurvey } from '../survey/open';
 import { flowFor } from '../figures/traffic/flow/flow-for';
 import { skyAtOf } from '../figures/light/sky-at';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
 import { nightJson } from './night-json';
 import { figuresJsonBySpot } from './figures-json';
-import { bytesOf, longestSurvey, longestTerrain } from './file-bytes';
+import { bytesOf, longestTerrain } from './file-bytes';
 import { flowJson } from './flow-json';
 import { flownJson } from './flown-json';
 import { underSky } from './given-sky';
@@ -18,6 +17,7 @@ import { givenWind } from './given-wind';
 import { jsonPieces } from './json-pieces';
 import { photosIn, photosJson } from './photos-json';
 import { settingsWanted } from './settings-wanted';
+import { surveyIn } from './survey-in';
 import { sweepWanted } from './sweep-wanted';
 
 /** The contents with another subject or body chosen by key. */
@@ -55,16 +55,10 @@ async function run(
   const { file, at, subject, body, day, terrain } = read.value;
   const wind = givenWind(read.value, now);
   if (!wind.ok) return wind;
-  const bytes = bytesOf(file, longestSurvey);
-  if (!bytes.ok) return bytes;
-  const opened = openSurvey(bytes.value.toString('utf8'));
-  if (!opened.ok) return { ok: false, reason: `${file}: ${opened.reason}` };
-  if (opened.newer)
-    return {
-      ok: false,
-      reason: `${file}: the survey was written by a newer version of Sunside; update to read it`,
-    };
-  const contents = chosen(readContents(opened.survey, await zoneFinder()), subject, body);
+  const opened = surveyIn(file);
+  if (!opened.ok) return opened;
+  const { survey, problems } = opened.value;
+  const contents = chosen(readContents(survey, await zoneFinder()), subject, body);
   if (!contents.ok) return contents;
   const { sky } = read.value;
   const looked = underSky(contents.value, sky, wind.value?.sky ?? null, at, day);
@@ -77,7 +71,7 @@ async function run(
   const wishes = { settings: wanted.value, lenses: read.value.lenses };
   const sweep = sweepWanted(read.value, looked, wind.value?.wind ?? null, grid);
   if (!sweep.ok) return sweep;
-  const { spots, ...figures } = figuresJsonBySpot(looked, opened.problems, at, wishes, grid);
+  const { spots, ...figures } = figuresJsonBySpot(looked, problems, at, wishes, grid);
   const { photos: folder } = read.value;
   const photos = folder === null ? null : photosIn(folder);
   if (photos && !photos.ok) return photos;

@@ -1,11 +1,9 @@
 import { parseArgs } from 'node:util';
 import { merge } from '../merging/merge';
 import type { Question, Take } from '../merging/questions';
-import type { Survey } from '../survey/document';
-import { openSurvey } from '../survey/open';
 import { saveSurvey } from '../survey/save';
 import type { Read } from './arguments';
-import { bytesOf, longestSurvey } from './file-bytes';
+import { surveyIn } from './survey-in';
 
 export interface Ended {
   readonly status: 0 | 2 | 3;
@@ -27,7 +25,7 @@ export function mergeCommand(args: readonly string[]): Ended {
   const surveys = [mine, theirs, ...(base === null ? [] : [base])].map(surveyIn);
   const bad = surveys.find((survey) => !survey.ok);
   if (bad && !bad.ok) return refused(bad.reason);
-  const [m, t, b] = surveys.map((survey) => (survey.ok ? survey.value : null));
+  const [m, t, b] = surveys.map((survey) => (survey.ok ? survey.value.survey : null));
   if (!m || !t) return refused(mergeUsage);
   const merged = merge(m, t, { base: b ?? null, decide: () => take });
   if (merged.open.length > 0)
@@ -75,17 +73,4 @@ function readMergeArguments(args: readonly string[]): Read<MergeArguments> {
   if (take !== undefined && take !== 'mine' && take !== 'theirs')
     return { ok: false, reason: `--take: expected mine or theirs, got "${take}"` };
   return { ok: true, value: { mine, theirs, base: base ?? null, take: take ?? null } };
-}
-
-function surveyIn(file: string): Read<Survey> {
-  const bytes = bytesOf(file, longestSurvey);
-  if (!bytes.ok) return bytes;
-  const opened = openSurvey(bytes.value.toString('utf8'));
-  if (!opened.ok) return { ok: false, reason: `${file}: ${opened.reason}` };
-  if (opened.newer)
-    return {
-      ok: false,
-      reason: `${file}: the survey was written by a newer version of Sunside; update to read it`,
-    };
-  return { ok: true, value: opened.survey };
 }

@@ -1,6 +1,7 @@
 import type { Wind } from '../figures/traffic/wind/wind';
 import type { ElevationGrid } from '../figures/sight/terrain';
-import { planRecord, readRecord } from '../imports/wind-record/read-record';
+import type { PastUse } from '../figures/flown/past-use';
+import { recordLayout, readRecord } from '../imports/wind-record/read-record';
 import type { Contents } from '../survey/contents';
 import type { WindRecord } from '../survey/schema/wind-record';
 import { standingEyeHeight } from '../survey/schema/standing-spot';
@@ -13,14 +14,14 @@ import { isoInstant, isTimeZone } from '../time/local-time';
 import type { Read } from './arguments';
 import type { SweepArguments } from './sweep-arguments';
 
-/** Where to stand, in the form in which the `figures` command prints it (design 2, section 10). `record`: null for none. */
+/** Where to stand, in the form in which the `figures` command prints it (design 2, section 10). `past`: how often ends are in use; null where nothing tells. */
 export function sweepJson(
   contents: Contents,
   asked: SweepArguments,
   at: number,
   wind: Wind | null,
   terrain: ElevationGrid | null,
-  record: WindRecord | null,
+  past: PastUse | null,
 ) {
   const planned = planSweep(contents, {
     side: asked.side,
@@ -42,7 +43,7 @@ export function sweepJson(
     position,
     eye: sweep.groundUnder(position).elevation + standingEyeHeight,
   }));
-  const year = record && overYear(contents, record, eyes, at, step, terrain);
+  const year = past && overYear(contents, past, eyes, at, step, terrain);
   return {
     ok: true as const,
     value: {
@@ -99,7 +100,7 @@ function cellsJson({ plan: { area, step } }: Sweep, figures: CellFigures) {
 
 /** A table of past winds out of a file's text. Times without an offset count as UTC; a table must name its unit. */
 export function recordFrom(text: string, file: string, { site }: Pick<Contents, 'site'>): Read<WindRecord> {
-  const plan = planRecord(text);
+  const plan = recordLayout(text);
   if (!plan)
     return { ok: false, reason: `--record: ${file}: this is no table with a row of headings and rows below` };
   const { unit } = plan;

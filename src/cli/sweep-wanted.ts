@@ -1,3 +1,5 @@
+import { endUses } from '../figures/flown/end-uses';
+import { pastUse, type PastUse } from '../figures/flown/past-use';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Wind } from '../figures/traffic/wind/wind';
 import type { Contents } from '../survey/contents';
@@ -5,7 +7,8 @@ import type { FiguresArguments, Read } from './arguments';
 import { bytesOf, longestSurvey } from './file-bytes';
 import { recordFrom, sweepJson } from './sweep-json';
 
-/** Where to stand; null when it is not asked. A record of past winds comes from a file, else from the survey. */
+/** Where to stand; null when it is not asked. How often ends are in use comes from a file of past winds, else
+ * from the survey's own record and its recorded flights. */
 export function sweepWanted(
   { sweep, at }: Pick<FiguresArguments, 'sweep' | 'at'>,
   contents: Contents,
@@ -13,13 +16,13 @@ export function sweepWanted(
   terrain: ElevationGrid | null,
 ): Read<object | null> {
   if (!sweep) return { ok: true, value: null };
-  let record = contents.windRecord;
+  let past: PastUse | null;
   if (sweep.record !== null) {
     const bytes = bytesOf(sweep.record, longestSurvey);
     if (!bytes.ok) return { ok: false, reason: `--record: ${bytes.reason}` };
     const read = recordFrom(bytes.value.toString('utf8'), sweep.record, contents);
     if (!read.ok) return read;
-    record = read.value;
-  }
-  return sweepJson(contents, sweep, at, wind, terrain, record);
+    past = pastUse(contents, read.value, []);
+  } else past = pastUse(contents, contents.windRecord, endUses(contents));
+  return sweepJson(contents, sweep, at, wind, terrain, past);
 }

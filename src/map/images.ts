@@ -7,7 +7,8 @@ type Pen = OffscreenCanvasRenderingContext2D;
 
 function drawn(width: number, height: number, draw: (pen: Pen) => void): ImageData {
   const canvas = new OffscreenCanvas(width * imageScale, height * imageScale);
-  const pen = canvas.getContext('2d');
+  // Read back at once: a canvas that the graphics card draws would be waited for.
+  const pen = canvas.getContext('2d', { willReadFrequently: true });
   if (!pen) throw new Error('expected a canvas that can be drawn on');
   pen.scale(imageScale, imageScale);
   pen.lineJoin = 'round';

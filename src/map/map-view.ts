@@ -382,6 +382,13 @@ function withOwnImages({ layout, paint, ...layer }: LayerPiece): LayerPiece {
   return { ...layer, layout: renamed(layout), paint: renamed(paint) };
 }
 
+/**
+ * Pixels that an outline may leave its true place by. Ways and fields have thousands of corners, and each is drawn as
+ * several triangles; what is read or taken hold of lies where it is.
+ */
+const toleranceOf = (name: SourceName): number =>
+  name === 'ground-plan' || name === 'land' || name === 'use' ? 0.5 : 0.1;
+
 function style(look: Look): maplibre.StyleSpecification {
   return {
     version: 8,
@@ -389,7 +396,7 @@ function style(look: Look): maplibre.StyleSpecification {
     sources: Object.fromEntries(
       sourceNames.map((name): [string, maplibre.GeoJSONSourceSpecification] => [
         name,
-        { type: 'geojson', data: asGeoJson(emptyOverlay), tolerance: 0.1, maxzoom: 20 },
+        { type: 'geojson', data: asGeoJson(emptyOverlay), tolerance: toleranceOf(name), maxzoom: 20 },
       ]),
     ),
     layers: inLook(mapLayers, look).map(withOwnImages) as unknown as maplibre.LayerSpecification[],

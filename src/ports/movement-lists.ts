@@ -4,7 +4,7 @@ import type { Movement } from '../survey/schema/movement';
 export type NewMovement = Omit<Movement, 'id'>;
 
 /** How a list of movements will be read: guessed, to be mended by the user. Columns by index. */
-export interface MovementPlan {
+export interface MovementLayout {
   readonly headings: readonly string[];
   readonly rows: readonly {
     readonly row: number;
@@ -33,9 +33,9 @@ export interface MovementLists {
   pick(): Promise<File | null>;
   textOf(file: File): Promise<string>;
   /** Null for a text in which there is nothing. */
-  plan(text: string): Promise<MovementPlan | null>;
+  layout(text: string): Promise<MovementLayout | null>;
   /** Changes nothing: says what would come in. */
-  read(plan: MovementPlan): Promise<MovementReading>;
+  read(layout: MovementLayout): Promise<MovementReading>;
   /** Adds what was read; types by which no subject is known take the subjects chosen for them. */
   add(reading: MovementReading, subjects: Readonly<Record<string, string>>): void;
   /** Adds one movement typed in a line; null, or why it cannot be read. `everyDay`: it has no date. */

@@ -1,7 +1,7 @@
 import type { SpeedUnit } from '../units/speed';
 
 /** How a table of past winds will be read: guessed from its head, to be mended by the user. Columns by index. */
-export interface PastWindsPlan {
+export interface PastWindsLayout {
   readonly name: string;
   readonly text: string;
   readonly delimiter: string;
@@ -27,7 +27,7 @@ export interface PastWindsRead {
 export interface PastWinds {
   pick(): Promise<File | null>;
   /** Null for a file without rows. */
-  plan(file: File): Promise<PastWindsPlan | null>;
+  layout(file: File): Promise<PastWindsLayout | null>;
   /** Keeps what could be read in the survey; nothing is kept where nothing could. */
-  read(plan: PastWindsPlan, progress: (share: number) => void): Promise<PastWindsRead>;
+  read(layout: PastWindsLayout, progress: (share: number) => void): Promise<PastWindsRead>;
 }

@@ -4,7 +4,7 @@ import { saveFile } from '../storage/files';
 import { addMovements } from '../survey/edits/movements';
 import { pickOne, tableFile, textOfTable } from './table-file';
 import type { MovementFigures } from '../figures/movements/movement-figures';
-import type { MovementLists, MovementPlan, MovementReading } from '../ports/movement-lists';
+import type { MovementLists, MovementLayout, MovementReading } from '../ports/movement-lists';
 
 const listFile = tableFile('List of movements (CSV)');
 
@@ -30,12 +30,12 @@ export class SurveyMovements implements MovementLists {
     return textOfTable(file);
   }
 
-  async plan(text: string): Promise<MovementPlan | null> {
-    const { planList } = await import('../imports/movements/read-list');
-    return planList(text, this.#derived.day.date);
+  async layout(text: string): Promise<MovementLayout | null> {
+    const { listLayout } = await import('../imports/movements/read-list');
+    return listLayout(text, this.#derived.day.date);
   }
 
-  async read(plan: MovementPlan): Promise<MovementReading> {
+  async read(layout: MovementLayout): Promise<MovementReading> {
     const [{ readList, typesOf }, { typeNamed }, { nearestClass }] = await Promise.all([
       import('../imports/movements/read-list'),
       import('../figures/movements/find-types'),
@@ -47,7 +47,7 @@ export class SurveyMovements implements MovementLists {
     const { date, timeZone } = this.#derived.day;
     const { icao, name } = contents.site;
     const home = [icao, name].filter((n) => n !== null && n !== '').map((n) => (n ?? '').toUpperCase());
-    const reading = readList(plan, timeZone, date, home, contents.movements);
+    const reading = readList(layout, timeZone, date, home, contents.movements);
     const unknown = typesOf(reading).filter((type) => !isKnown(type));
     return {
       ...reading,

@@ -1,10 +1,10 @@
-import type { RecordPlan } from '../imports/wind-record/read-record';
+import type { RecordLayout } from '../imports/wind-record/read-record';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import { Turns } from '../state/turns';
 import { setWindRecord } from '../survey/edits/set-wind-record';
 import { pickOne, tableFile, textOfTable } from './table-file';
-import type { PastWinds, PastWindsPlan, PastWindsRead } from '../ports/past-winds';
+import type { PastWinds, PastWindsLayout, PastWindsRead } from '../ports/past-winds';
 
 const windFile = tableFile('Table of past winds (CSV)');
 
@@ -28,20 +28,25 @@ export class WindHistory implements PastWinds {
     return pickOne(windFile);
   }
 
-  async plan(file: File): Promise<PastWindsPlan | null> {
-    const { planRecord } = await import('../imports/wind-record/read-record');
+  async layout(file: File): Promise<PastWindsLayout | null> {
+    const { recordLayout } = await import('../imports/wind-record/read-record');
     const text = await textOfTable(file);
-    const plan = planRecord(text);
-    return plan && { ...plan, name: file.name, text };
+    const layout = recordLayout(text);
+    return layout && { ...layout, name: file.name, text };
   }
 
-  async read(plan: PastWindsPlan, progress: (share: number) => void): Promise<PastWindsRead> {
-    const { text, name, unit, ...rest } = plan;
+  async read(layout: PastWindsLayout, progress: (share: number) => void): Promise<PastWindsRead> {
+    const { text, name, unit, ...rest } = layout;
     if (unit === null) throw new Error('expected a unit of speed');
     const isLast = this.#turns.begin();
     const { id } = this.#document;
     const { readRecord } = await import('../imports/wind-record/read-record');
-    const steps = readRecord(text, { ...rest, unit } satisfies RecordPlan, this.#derived.day.timeZone, name);
+    const steps = readRecord(
+      text,
+      { ...rest, unit } satisfies RecordLayout,
+      this.#derived.day.timeZone,
+      name,
+    );
     let pause = performance.now();
     for (;;) {
       const step = steps.next();

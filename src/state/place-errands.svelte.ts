@@ -2,8 +2,10 @@ import { untrack } from 'svelte';
 import type { Position } from '../survey/document';
 import { standingEyeHeight } from '../survey/schema/standing-spot';
 import type { Area } from '../sweep/area';
+import { pastUse } from '../figures/flown/past-use';
 import { planSweep } from '../sweep/plan';
 import type { Derived } from './derived.svelte';
+import type { FlownFigures } from './flown.svelte';
 import { PlaceErrand, type Runner } from './place-errand.svelte';
 import type { Hand } from './view.svelte';
 import type { WhereToStand } from './where-to-stand.svelte';
@@ -23,13 +25,16 @@ export class PlaceErrands {
   readonly #where: WhereToStand;
   readonly #figures: Pick<Derived, 'contents' | 'terrain'>;
   readonly #hand: Pick<Hand, 'dragging'>;
+  readonly #flown: Pick<FlownFigures, 'learned' | 'recorded' | 'trouble'>;
 
   constructor(
     where: WhereToStand,
     figures: Pick<Derived, 'contents' | 'terrain'>,
     hand: Pick<Hand, 'dragging'>,
+    flown: Pick<FlownFigures, 'learned' | 'recorded' | 'trouble'>,
     runner: () => Runner,
   ) {
+    this.#flown = flown;
     this.#where = where;
     this.#figures = figures;
     this.#hand = hand;
@@ -43,9 +48,22 @@ export class PlaceErrands {
     const { contents, question } = this.#where;
     return { contents, terrain: this.#figures.terrain, asked: { ...question, cell: coarseCell } };
   }
+  /** Recorded flights, of which it is not known yet what they used. */
+  get #isLearning(): boolean {
+    const { learned, recorded, trouble } = this.#flown;
+    return recorded > 0 && learned === null && trouble === null;
+  }
   get #still(): boolean {
     return this.#hand.dragging === null && this.#where.refused === null;
   }
+
+  /** Whether past winds or recorded flights tell how often ends are in use; true while that is not known yet. */
+  readonly tellsOfEnds = $derived.by(() => {
+    const { contents } = this.#figures;
+    return (
+      this.#isLearning || pastUse(contents, contents.windRecord, this.#flown.learned?.uses ?? []) !== null
+    );
+  });
 
   /** Where the shares in sight lie; null where they are not known. */
   readonly shares = $derived.by((): { readonly area: Area; readonly values: Float64Array } | null => {
@@ -83,8 +101,11 @@ export class PlaceErrands {
     const { contents, terrain } = this.#figures;
     const { windRecord: record, spots } = contents;
     if (!this.wantsYear || !this.#still || busy) return;
+    const { learned } = this.#flown;
+    if (this.#isLearning) return;
     untrack(() => {
-      if (!record) return this.year.forget();
+      const uses = learned?.uses ?? [];
+      if (!this.tellsOfEnds) return this.year.forget();
       const proposed = candidates.map(({ position, deck }) => ({
         position,
         ground: deck,
@@ -98,6 +119,7 @@ export class PlaceErrands {
       void this.year.ask({
         contents,
         record,
+        uses,
         places: [...proposed, ...known],
         at: question.at,
         step: question.step ?? 900,

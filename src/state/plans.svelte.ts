@@ -1,4 +1,5 @@
 import { dueOn } from '../figures/movements/due-on';
+import { programmesOn } from '../figures/plan/acts-due';
 import { chosenWindows } from '../figures/plan/chosen-windows';
 import { dayPlan, moveTime, planRows, windFor, type DayPlan } from '../figures/plan/day-plan';
 import { otherFlows, type FlowSpan, type OtherFlow } from '../figures/plan/flow-spans';
@@ -62,6 +63,7 @@ export class Plans {
   readonly #due = $derived.by(() =>
     dueOn(this.#figures.contents.movements, this.#figures.day.date, this.#figures.day.timeZone),
   );
+  readonly #programmes = $derived.by(() => programmesOn(this.#figures.contents, this.#figures.day.date));
   readonly #others = $derived.by(() => otherFlows(this.#figures.contents, this.#figures.flow.inUse));
   readonly #rows = $derived.by(() =>
     planRows(
@@ -73,7 +75,14 @@ export class Plans {
   );
 
   readonly today = $derived.by(() =>
-    dayPlan(this.#figures.contents, this.#rows, this.spans, this.#figures.day.span, this.#due),
+    dayPlan(
+      this.#figures.contents,
+      this.#rows,
+      this.spans,
+      this.#figures.day.span,
+      this.#due,
+      this.#programmes,
+    ),
   );
 
   /** The day's ladder as windows that can be taken along. */
@@ -85,7 +94,14 @@ export class Plans {
     const { span: day } = this.#figures.day;
     return this.#others.map((flow) => {
       const { arrivals, departures } = flow;
-      const plan = dayPlan(contents, this.#rows, [{ ...day, arrivals, departures }], day, this.#due);
+      const plan = dayPlan(
+        contents,
+        this.#rows,
+        [{ ...day, arrivals, departures }],
+        day,
+        this.#due,
+        this.#programmes,
+      );
       return { flow, windFrom: windFor(contents, flow), plan };
     });
   });

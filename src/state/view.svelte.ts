@@ -33,7 +33,7 @@ export interface CameraChoice {
   /** px of blur that pass for sharp. */
   readonly sharpWithin: number;
   readonly portrait: boolean;
-  readonly part: 'whole' | 'nose' | 'tail';
+  readonly part: 'whole' | 'nose' | 'tail' | 'formation';
 }
 
 export const startingCamera: CameraChoice = {

@@ -1,14 +1,7 @@
 import { Scratch } from '../figures/scratch';
 import { keptViews } from '../figures/when/still-views';
-import {
-  byMonth,
-  endShares,
-  expectedHours,
-  sharesOf,
-  type EndShare,
-} from '../figures/traffic/flow/end-shares';
-import { fewFlights, flownShares } from '../figures/flown/flown-shares';
-import { flowRules } from '../figures/traffic/flow/flow-for';
+import { byMonth, expectedHours, sharesOf, type EndShare } from '../figures/traffic/flow/end-shares';
+import { pastEnds, pastUse, toldOf } from '../figures/flown/past-use';
 import { sunShares } from '../figures/traffic/flow/sun-shares';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { pathsOf, type Path } from '../figures/traffic/paths';
@@ -38,21 +31,17 @@ export class WindRecordFigures {
     this.#flown = flown;
   }
 
-  /** What the user wants shares to come from, while both are there; null leaves it to how many flights there are. */
-  wanted = $state.raw<'wind' | 'flights' | null>(null);
-  /** What was really used, by recorded flights; null without flights that have times. */
-  readonly flights = $derived.by(() => {
-    const { contents, flow } = this.#figures;
-    const uses = this.#flown.learned?.uses;
-    return uses ? flownShares(uses, flowRules(flow.ground).ends, contents.site.timeZone) : null;
-  });
-  readonly fewFlights = fewFlights;
-  /** What shares come from: null where there is neither. */
-  readonly basis = $derived.by(() => {
-    if (this.record && this.flights)
-      return this.wanted ?? (this.flights.flights >= fewFlights ? 'flights' : 'wind');
-    return this.record ? 'wind' : this.flights ? 'flights' : null;
-  });
+  readonly record = $derived.by(() => this.#figures.contents.windRecord);
+  readonly #chosen = $derived.by(() => this.#figures.contents.sharesFrom);
+  /** What there is of recorded flights and past winds, and which of it counts; null where there is neither. */
+  readonly #past = $derived.by(() =>
+    pastUse(
+      { ...this.#figures.flow.ground, sharesFrom: this.#chosen },
+      this.record,
+      this.#flown.learned?.uses ?? [],
+    ),
+  );
+  readonly told = $derived.by(() => this.#past && toldOf(this.#past));
 
   #lastSpots: readonly StandingSpot[] = [];
   /** The spots; while one is dragged they stay where they were, since a year of light takes longer than a frame. */
@@ -61,27 +50,31 @@ export class WindRecordFigures {
     return this.#hand.dragging === null ? (this.#lastSpots = spots) : this.#lastSpots;
   });
 
-  readonly record = $derived.by(() => this.#figures.contents.windRecord);
-  readonly #shares = $derived.by(() => {
-    if (this.basis === 'flights') return this.flights?.shares ?? null;
-    return this.record && endShares(flowRules(this.#figures.flow.ground), this.record);
-  });
+  readonly #shares = $derived.by(() => this.#past && pastEnds(this.#past));
 
   /** Shares of direct sun that the record lets expect in each month * 24 + hour; null where it tells of no clouds. */
   readonly sun = $derived.by(() => this.record && sunShares(this.record));
 
-  /** Ends that were in use, with their share of all observations and by month; empty without a record. */
+  /** Ends that were in use, with their share of all of it and by month; empty where nothing is known. */
   readonly ends = $derived.by(() => {
     const shares = this.#shares;
     if (!shares) return [];
     const months = byMonth(shares.observations);
     const all = months.reduce((a, b) => a + b, 0);
+    const from = this.told?.months ?? [];
+    const isMixed = from.includes('flights') && from.includes('winds');
     return shares.ends.map((share) => {
       const used = byMonth(share.counts);
+      const ofMonths = used.map((n, i) => ((months[i] ?? 0) > 0 ? n / (months[i] ?? 1) : null));
+      const known = ofMonths.filter((of) => of !== null);
+      // A flight is no observation of the wind: where months are told by either, each month counts as much.
+      const ofAll = isMixed
+        ? known.reduce((a, b) => a + b, 0) / Math.max(1, known.length)
+        : used.reduce((a, b) => a + b, 0) / Math.max(1, all);
       return {
         share,
-        of: all > 0 ? used.reduce((a, b) => a + b, 0) / all : 0,
-        byMonth: used.map((n, i) => ((months[i] ?? 0) > 0 ? n / (months[i] ?? 1) : null)),
+        of: ofAll,
+        byMonth: ofMonths,
         byHour: sharesOf(share.counts, shares.observations),
       };
     });

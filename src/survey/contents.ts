@@ -15,6 +15,7 @@ import {
   type Configuration,
   type Moments,
   type Site,
+  type SharesFrom,
 } from './schema/site';
 import { readRules, type Rules } from './schema/rules';
 import { readSky, type SkyOfDay } from './schema/sky';
@@ -44,6 +45,8 @@ export interface Contents extends KindLists {
   readonly configurations: readonly Configuration[];
   /** Index of the configuration for calm or variable wind, null when none is named. */
   readonly calm: number | null;
+  /** What shares of ends come from; null for the better of flights and winds, month by month. */
+  readonly sharesFrom: SharesFrom | null;
   /** The wind it is looked at with, null for none. */
   readonly weather: Weather | null;
   /** Arrivals and departures that are due. */

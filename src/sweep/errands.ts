@@ -3,6 +3,8 @@ import type { Position } from '../survey/document';
 import type { StandingSpot } from '../survey/schema/standing-spot';
 import type { WindRecord } from '../survey/schema/wind-record';
 import { mapped } from '../figures/geometry/earth';
+import type { EndUse } from '../figures/flown/end-uses';
+import { pastUse } from '../figures/flown/past-use';
 import { outlookOf } from '../figures/outlook';
 import { groundAt } from '../figures/sight/ground';
 import type { ElevationGrid } from '../figures/sight/terrain';
@@ -47,7 +49,9 @@ export interface Errands {
   year: [
     {
       readonly contents: Contents;
-      readonly record: WindRecord;
+      readonly record: WindRecord | null;
+      /** What recorded flights used. */
+      readonly uses: readonly EndUse[];
       readonly places: readonly PlaceForYear[];
       readonly at: number;
       readonly step: number;
@@ -107,7 +111,7 @@ async function answered(errand: Errand): Promise<ErrandAnswer> {
       return { id, name, body: sightShares(contents, planned(contents, asked), terrain) };
     }
     case 'year': {
-      const { contents, record, places, at, step, terrain } = errand.body;
+      const { contents, record, uses, places, at, step, terrain } = errand.body;
       const { runways, fieldElevation, around } = outlookOf(contents, terrain);
       const eyes = places.map(({ position, ground, eyeHeight, spot }) => ({
         position,
@@ -116,7 +120,9 @@ async function answered(errand: Errand): Promise<ErrandAnswer> {
           (ground ?? groundAt(position, runways, fieldElevation, around?.terrain ?? null).elevation) +
           eyeHeight,
       }));
-      return { id, name, body: overYear(contents, record, eyes, at, step, terrain) };
+      const past = pastUse(contents, record, uses);
+      if (!past) throw new Error('nothing tells how often each end is in use');
+      return { id, name, body: overYear(contents, past, eyes, at, step, terrain) };
     }
   }
 }

@@ -1,14 +1,13 @@
 import type { Contents } from '../survey/contents';
 import type { Position } from '../survey/document';
 import type { StandingSpot } from '../survey/schema/standing-spot';
-import type { WindRecord } from '../survey/schema/wind-record';
 import { openInstants } from '../figures/access/open-instants';
 import { mayStand } from '../figures/access/may-stand';
 import { alwaysClear, clearSky, type SkyAt } from '../figures/light/sky';
 import { outlookOf } from '../figures/outlook';
 import type { ElevationGrid } from '../figures/sight/terrain';
-import { flowRules } from '../figures/traffic/flow/flow-for';
-import { flowShares, type FlowShares } from '../figures/traffic/flow/flow-shares';
+import { pastFlows, toldOf, type PastTold, type PastUse } from '../figures/flown/past-use';
+import type { FlowShares } from '../figures/traffic/flow/flow-shares';
 import { sunShares } from '../figures/traffic/flow/sun-shares';
 import { pathsOf, type Path } from '../figures/traffic/paths';
 import { dateAt, dayOf, isTimeZone, minuteOfDay } from '../time/local-time';
@@ -27,11 +26,13 @@ export interface OverYear {
   readonly minutes: readonly (readonly number[])[];
   /** The same by month x 24 + hour of the site's clock. */
   readonly byHour: readonly (readonly number[])[];
-  /** Months of the record that were too thin, so that the year's shares stand in; hours for which the month's do. */
+  /** Months that were too thin, so that the year's shares stand in; hours for which the month's do. */
   readonly thinMonths: readonly number[];
   readonly thinHours: number;
   /** Whether past clouds went in; else every sky is taken for clear, which is to be said. */
   readonly cloud: boolean;
+  /** What the shares of ends come from. */
+  readonly from: PastTold;
 }
 
 /** Observations under which shares are not to be trusted. */
@@ -45,11 +46,11 @@ const overcast: SkyAt = () => ({ ...clearSky, direct: 0 });
 /**
  * Expected good minutes by month: over hours and flows the share of the flow times the minutes in that hour at which some
  * path of it is good on the 21st and one may be there. They are computed at full sun and without any, and mixed by the record's
- * mean share of direct sun in that hour; where it tells of no clouds the sky is clear. `step`: s.
+ * mean share of direct sun in that hour; where nothing tells of clouds the sky is clear. `step`: s.
  */
 export function overYear(
   contents: Contents,
-  record: WindRecord,
+  past: PastUse,
   places: readonly EyePlace[],
   at: number,
   step: number,
@@ -57,8 +58,8 @@ export function overYear(
 ): OverYear {
   const zone = isTimeZone(contents.site.timeZone) ? contents.site.timeZone : 'UTC';
   const year = dateAt(at, zone).slice(0, 4);
-  const shares = flowShares(flowRules(contents), record);
-  const sun = sunShares(record);
+  const shares = pastFlows(past);
+  const sun = past.record && sunShares(past.record);
   const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
   const shareOf = sharer(shares);
   const outlook = outlookOf(contents, terrain);
@@ -70,7 +71,7 @@ export function overYear(
     const instants = instantsWithin(day, step);
     const hourOf = (clock: string) => instants.map((instant) => Math.floor(minuteOfDay(instant, clock) / 60));
     const hours = hourOf(zone);
-    const recorded = isTimeZone(record.timeZone) ? hourOf(record.timeZone) : hours;
+    const recorded = hourOf(past.timeZone);
     const open = places.map(({ spot }) => opensOn(contents, spot ?? null, zone, instants));
     const skies = sun ? ([alwaysClear, overcast] as const) : ([alwaysClear] as const);
     for (const skyAt of skies) {
@@ -102,7 +103,7 @@ export function overYear(
       months[month] = (byHour[i] ?? []).slice(month * 24, month * 24 + 24).reduce((a, b) => a + b, 0);
     });
   }
-  return { minutes, byHour, cloud: sun !== null, ...thin(shares) };
+  return { minutes, byHour, cloud: sun !== null, from: toldOf(past), ...thin(shares) };
 }
 
 /** When one may be at a place: never where a spot is forbidden that day, else by its own hours or the field's. */

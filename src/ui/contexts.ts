@@ -5,6 +5,7 @@ import type { Files } from '../ports/files';
 import type { GroundHeights } from '../ports/ground-heights';
 import type { GroundPlan } from '../ports/ground-plan';
 import type { Imports } from '../ports/imports';
+import type { Learning } from '../ports/learning';
 import type { MapControl } from '../ports/map-control';
 import type { MovementLists } from '../ports/movement-lists';
 import type { Merging } from '../ports/merging';
@@ -106,6 +107,7 @@ export interface Contexts {
   readonly trips: LateTrips;
   readonly mine: Mine;
   readonly placeSearch: PlaceSearch;
+  readonly learning: Learning;
   readonly own: Own;
   readonly whereabouts: WhereaboutsSeat;
 }
@@ -129,6 +131,7 @@ export const [getTrips, setTrips] = createContext<LateTrips>();
 export const [getWays, setWays] = createContext<Ways>();
 export const [getMine, setMine] = createContext<Mine>();
 export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
+export const [getLearning, setLearning] = createContext<Learning>();
 export const [getOwn, setOwn] = createContext<Own>();
 export const [getWhereabouts, setWhereabouts] = createContext<WhereaboutsSeat>();
 
@@ -153,6 +156,7 @@ export function provide(handed: Contexts): void {
   setTrips(handed.trips);
   setMine(handed.mine);
   setPlaceSearch(handed.placeSearch);
+  setLearning(handed.learning);
   setOwn(handed.own);
   setWhereabouts(handed.whereabouts);
 }

@@ -23,6 +23,8 @@ export interface Formats {
   readonly speed: (metresPerSecond: number) => string;
   readonly bearing: (degrees: number) => string;
   readonly coordinates: (position: Position) => string;
+  /** The same to the metre, for paper, letters and lists. */
+  readonly whereabouts: (position: Position) => string;
   /** A wall-clock time, "18:30" or "6:30 pm". */
   readonly clock: (clock: string) => string;
   /** A full hour in little room, "18" or "6pm". */
@@ -60,6 +62,7 @@ export function formatsFor({
     speed: (ms) => print.speed(ms, speeds),
     bearing: (deg) => print.bearing(deg, bearings),
     coordinates: (position) => formatCoordinates(position, coordinates),
+    whereabouts: (position) => formatCoordinates(position, coordinates, 'feet'),
     clock: (text) => clockWords(text, clock),
     hour: (text) => (clock === '24h' ? text.slice(0, 2) : clockWords(text, clock).replace(/:00 /, '')),
     clockAt: (instant, zone) => clockWords(clockAt(instant, zone), clock),

@@ -103,17 +103,27 @@ function together(a: ReturnType<typeof readAngle>, b: ReturnType<typeof readAngl
   return { ok: true, position: a.axis === 'latitude' ? [b.degrees, a.degrees] : [a.degrees, b.degrees] };
 }
 
+/**
+ * Decimals of degrees and of seconds. `file`: as the file has them, about 1 cm and 30 cm. `feet`: what somebody on foot
+ * or a reader of a letter can use, about 1 m and 3 m.
+ */
+const decimalsFor = { file: { degrees: 7, seconds: 2 }, feet: { degrees: 5, seconds: 1 } } as const;
+
 /** "51.4775, -0.485" or "51°28′39.00″N 0°29′06.00″W": latitude first; `parseCoordinates` reads both back. */
-export function formatCoordinates([lng, lat]: Position, style: CoordinateStyle): string {
-  if (style === 'decimal') return `${decimal(lat)}, ${decimal(lng)}`;
-  return `${angleText(lat)}${lat < 0 ? 'S' : 'N'} ${angleText(lng)}${lng < 0 ? 'W' : 'E'}`;
+export function formatCoordinates(
+  [lng, lat]: Position,
+  style: CoordinateStyle,
+  use: keyof typeof decimalsFor = 'file',
+): string {
+  const digits = decimalsFor[use];
+  if (style === 'decimal') return `${decimal(lat, digits.degrees)}, ${decimal(lng, digits.degrees)}`;
+  const angle = (value: number) => angleText(value, digits.seconds);
+  return `${angle(lat)}${lat < 0 ? 'S' : 'N'} ${angle(lng)}${lng < 0 ? 'W' : 'E'}`;
 }
 
-/** 7 decimals at most, as the file has them: about 1 cm. */
-const decimal = (degrees: number) => String(Number(degrees.toFixed(7)) + 0);
+const decimal = (degrees: number, digits: number) => String(Number(degrees.toFixed(digits)) + 0);
 
-/** Hundredths of a second: about 30 cm. */
-function angleText(angle: number): string {
-  const { degrees, minutes, seconds } = sexagesimal(angle, 2);
-  return `${degrees}°${String(minutes).padStart(2, '0')}′${seconds.toFixed(2).padStart(5, '0')}″`;
+function angleText(angle: number, digits: number): string {
+  const { degrees, minutes, seconds } = sexagesimal(angle, digits);
+  return `${degrees}°${String(minutes).padStart(2, '0')}′${seconds.toFixed(digits).padStart(3 + digits, '0')}″`;
 }

@@ -25,7 +25,9 @@ import { placedBy, toDrawing } from './axes';
 import { shapeOf } from './aircraft/shape';
 import type { Stuff } from './aircraft/parts';
 import { bladeOpacity } from './aircraft/turning';
-import { daylight, SkyDome, skyTowards } from './sky';
+import { daylight, skyTowards } from './daylight';
+import { SkyDome } from './sky';
+import { nearPlane } from './near-plane';
 import { Surroundings } from './surroundings';
 
 /** Degrees by which the camera is turned away from the aircraft: to the right, and up. */
@@ -75,6 +77,7 @@ export class Viewfinder {
     readonly subject: Picture['subject'];
     readonly gearDown: boolean;
     readonly arc: number | null;
+    readonly places: Picture['places'];
   } | null = null;
 
   constructor() {
@@ -210,22 +213,26 @@ export class Viewfinder {
     this.#surroundings.drawn.focus(lens.focalLength, lens.aperture);
   }
 
-  #setAircraft({ subject, gearDown, arc, pose }: Picture): void {
+  #setAircraft({ subject, gearDown, arc, pose, places }: Picture): void {
     const built = this.#built;
-    if (built?.subject !== subject || built.gearDown !== gearDown || built.arc !== arc) {
+    const asBuilt = built?.subject === subject && built.gearDown === gearDown && built.arc === arc;
+    if (!asBuilt || !samePlaces(built.places, places)) {
       this.#clearAircraft();
       for (const { stuff, geometry } of shapeOf(subject, { gearDown, arc })) {
-        const mesh = new Mesh(geometry, this.#materials[stuff]);
         const solid = stuff !== 'disc' && stuff !== 'blade';
-        mesh.castShadow = solid;
-        mesh.receiveShadow = solid;
-        if (!solid) mesh.renderOrder = 5;
-        this.#aircraft.add(mesh);
+        for (const [ahead, left, up] of places) {
+          const mesh = new Mesh(geometry, this.#materials[stuff]);
+          mesh.position.set(ahead, up, -left);
+          mesh.castShadow = solid;
+          mesh.receiveShadow = solid;
+          if (!solid) mesh.renderOrder = 5;
+          this.#aircraft.add(mesh);
+        }
       }
       const opacity = bladeOpacity(arc);
       Object.assign(this.#materials.blade, { opacity, transparent: opacity < 1, depthWrite: opacity === 1 });
       this.#materials.blade.needsUpdate = true;
-      this.#built = { subject, gearDown, arc };
+      this.#built = { subject, gearDown, arc, places };
     }
     const right = toDrawing(pose.left).negate();
     this.#aircraft.matrixAutoUpdate = false;
@@ -243,7 +250,7 @@ export class Viewfinder {
   }
 
   /** A pinhole camera at the eye: its picture agrees with the framing of the figures. */
-  #setCamera({ camera, lens, pose }: Picture, pan: Pan, aspect: number): void {
+  #setCamera({ camera, lens, pose, places, scenery }: Picture, pan: Pan, aspect: number): void {
     const forward = toDrawing(camera.forward);
     const right = toDrawing(camera.right);
     const top = toDrawing(camera.top);
@@ -256,7 +263,11 @@ export class Viewfinder {
     const height = sensorWidth > sensorHeight ? sensorWidth / aspect : sensorHeight;
     this.#camera.fov = (2 * Math.atan(height / (2 * focalLength)) * 180) / Math.PI;
     this.#camera.aspect = aspect;
-    this.#camera.near = Math.max(0.3, Math.min(2, pose.range / 50));
+    const corner = Math.atan(Math.hypot(height, height * aspect) / (2 * focalLength));
+    const apart = Math.max(...places.map((place) => Math.hypot(...place)));
+    const lowest = corner - Math.asin(Math.max(-1, Math.min(1, forward.y)));
+    const wall = this.#surroundings?.drawn.nearest ?? Infinity;
+    this.#camera.near = nearPlane(Math.max(0, pose.range - apart), wall, scenery.ground, lowest);
     this.#camera.far = 60_000;
     this.#camera.matrixAutoUpdate = false;
     this.#camera.matrix.copy(placedBy(right, top, forward.negate(), new Vector3()));
@@ -264,12 +275,17 @@ export class Viewfinder {
     this.#camera.updateProjectionMatrix();
   }
 
-  #setLight({ sun, sky, pose, subject, groundBelow }: Picture): void {
+  #setLight({ sun, moon, sky, pose, subject, groundBelow, places }: Picture): void {
     const light = daylight(sun.altitude, sky);
     const towards = toDrawing(sun.direction).normalize();
-    this.#sky.show(light, towards);
+    this.#sky.show(light, towards, {
+      at: toDrawing(moon.direction),
+      lightFrom: toDrawing(moon.lightFrom),
+      lit: moon.lit,
+    });
     const at = toDrawing(pose.at);
-    const radius = Math.hypot(subject.length, subject.span, subject.height) / 2;
+    const apart = Math.max(...places.map((place) => Math.hypot(...place)));
+    const radius = Math.hypot(subject.length, subject.span, subject.height) / 2 + apart;
     const above = pose.at[2] - groundBelow;
     // Low light from below the horizon still comes from that side of the sky.
     const from = towards.clone();
@@ -350,6 +366,9 @@ export class Viewfinder {
     return pixels;
   }
 }
+
+const samePlaces = (a: Picture['places'], b: Picture['places']): boolean =>
+  a.length === b.length && a.every((place, i) => place.every((c, k) => c === b[i]?.[k]));
 
 function materials(): Readonly<Record<Stuff, Material>> {
   return {

@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { closeBrowser, openPage, type Opened } from './page';
+import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { openPage, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -12,15 +12,13 @@ const orchard = { longitude: 18.193_29, latitude: 50.934_33 };
 
 beforeAll(async () => {
   opened = await openPage({
-    ...{ width: 360, height: 740, touch: true, map: false },
+    ...{ width: 360, height: 740, touch: true, map: false, apart: true },
     onRequest: (url) => requests.push(url),
   });
   page = opened.page;
   await opened.context.grantPermissions(['geolocation'], { origin: inject('baseUrl') });
   await page.clock.setFixedTime('2026-06-21T18:00:20+02:00');
 });
-afterAll(closeBrowser);
-
 const now = () => page.getByRole('region', { name: 'At the field' });
 const press = (name: string) => now().getByRole('button', { name, exact: true }).click();
 const status = () => now().getByRole('status');

@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { decodePng } from '../support/png';
 import { colours, TileServer, vectorArchive } from '../support/tile-server';
-import { closeBrowser, mapReady, openPage, pixelOf, type Opened } from './page';
+import { mapReady, openPage, pixelOf, type Opened } from './page';
 
 const server = new TileServer();
 let opened: Opened;
@@ -22,7 +22,7 @@ beforeAll(async () => {
   ({ page } = opened);
 });
 afterAll(async () => {
-  await closeBrowser();
+  await opened.done();
   await server.die();
   await rm(folder, { recursive: true, force: true });
 });

@@ -1,13 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { cityExtract } from '../bench/city-extract';
 import { osmXml, overpassGeom } from '../imports/fixtures/extract';
 import { flown, gpx } from '../imports/fixtures/tracks';
-import { closeBrowser, openPage, type Opened } from './page';
-
-afterAll(closeBrowser);
+import { openPage, type Opened } from './page';
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -169,10 +167,10 @@ describe('bringing in', () => {
 });
 
 it('[B185] the map says whose data are on it', async () => {
-  const { page, context, complaints } = await openPage({ width: 800, height: 600 });
+  const { page, complaints, done } = await openPage({ width: 800, height: 600 });
   await drop(page, ['field.osm', osmXml()]);
   await button(page, 'Bring 24 things in').click();
   await page.locator('.credit', { hasText: '© OpenStreetMap contributors' }).waitFor();
   expect(complaints).toEqual([]);
-  await context.close();
+  await done();
 });

@@ -1,8 +1,6 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage, pixelOf, type Opened } from './page';
-
-afterAll(closeBrowser);
+import { openPage, pixelOf, type Opened } from './page';
 
 /** The car park's deck of the sample site. */
 const deck = [18.1783174, 50.926356] as const;
@@ -24,7 +22,7 @@ describe('by keyboard alone', () => {
     opened = await openPage();
     ({ page } = opened);
   });
-  afterAll(() => opened.context.close());
+  afterAll(() => opened.done());
 
   it('[B122] the first stop leads to the map, which pans, zooms and draws a runway and a spot', async () => {
     await page.keyboard.press('Tab');
@@ -141,7 +139,7 @@ describe('by touch on a phone', () => {
     ({ page } = opened);
     session = await opened.context.newCDPSession(page);
   });
-  afterAll(() => opened.context.close());
+  afterAll(() => opened.done());
 
   it('[B127] a second finger turns a drag into a pinch: the map zooms, the spot stays where it was', async () => {
     const { x, y } = await pixelOf(page, deck);

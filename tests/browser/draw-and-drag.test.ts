@@ -1,8 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage, pixelOf, type Opened } from './page';
-
-afterAll(closeBrowser);
+import { openPage, pixelOf, type Opened } from './page';
 
 /** The car park's deck of the sample site. */
 const deck = [18.1783174, 50.926356] as const;
@@ -26,7 +24,7 @@ describe('drawing and dragging', () => {
   afterEach(async () => {
     while (await undo(page).isEnabled()) await page.keyboard.press('Control+z');
   });
-  afterAll(() => opened.context.close());
+  afterAll(() => opened.done());
 
   it('[B20] reads the figures at the spot while it is dragged; the drag is one step, undone as one', async () => {
     const from = await pixelOf(page, deck);

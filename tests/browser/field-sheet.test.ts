@@ -4,13 +4,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { chooseWindows } from '../../src/survey/edits/set-plan';
 import { setAccess } from '../../src/survey/edits/set-properties';
 import { setRules } from '../../src/survey/edits/set-rules';
 import { saveSurvey } from '../../src/survey/save';
 import { opened as surveyOf } from '../support/contents';
-import { closeBrowser, openPage, type Opened } from './page';
+import { openPage, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -18,8 +18,6 @@ beforeAll(async () => {
   opened = await openPage({ map: false });
   page = opened.page;
 });
-afterAll(closeBrowser);
-
 const dialog = () => page.getByRole('dialog', { name: 'Field sheet' });
 async function openSheet(): Promise<void> {
   await page.getByRole('button', { name: 'Menu', exact: true }).click();

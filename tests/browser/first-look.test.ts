@@ -1,13 +1,11 @@
-import { afterAll, describe, expect, inject, it } from 'vitest';
-import { closeBrowser, openPage } from './page';
-
-afterAll(closeBrowser);
+import { describe, expect, inject, it } from 'vitest';
+import { openPage } from './page';
 
 describe('the first look', () => {
   // The map's own requests: B145.
   it('[B1] shows the sample site with nothing asked of the network but the page itself', async () => {
     const asked: string[] = [];
-    const { page, context, complaints } = await openPage({
+    const { page, complaints, done } = await openPage({
       map: false,
       onRequest: (url) => asked.push(url),
     });
@@ -17,24 +15,24 @@ describe('the first look', () => {
     const foreign = asked.filter((url) => !url.startsWith(inject('baseUrl')) && !/^(data|blob):/.test(url));
     expect(foreign).toEqual([]);
     expect(complaints).toEqual([]);
-    await context.close();
+    await done();
   });
 
   it('[B2] says before any spot is chosen which side of each runway is lit, and when that changes', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page, done } = await openPage({ map: false });
     const strip = page.getByLabel('Moments and light');
     await expect.poll(() => strip.innerText()).toMatch(/south side/);
     expect(await strip.innerText()).toMatch(/sunrise 04:3\d, sunset 21:0\d/);
-    await context.close();
+    await done();
   });
 
   it('[B3] fits a phone of 360 px: nothing is wider than the page', async () => {
-    const { page, context } = await openPage({ width: 360, height: 740, touch: true, map: false });
+    const { page, done } = await openPage({ width: 360, height: 740, touch: true, map: false });
     for (const tab of ['Survey', 'Airfield', 'Light', 'Map']) {
       await page.getByRole('button', { name: tab, exact: true }).click();
       const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect(wider, tab).toBeLessThanOrEqual(0);
     }
-    await context.close();
+    await done();
   });
 });

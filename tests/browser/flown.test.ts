@@ -1,9 +1,11 @@
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { cellOf, monthHours, speedClasses } from '../../src/survey/schema/wind-record';
 import { surveyText, spotFeature, plainSubject } from '../support/contents';
-import { arrivalOf24, departureOf06, madeFlight, madeRunway } from '../support/made-flights';
-import { closeBrowser, onePage } from './page';
-
-afterAll(closeBrowser);
+import { arrivalOf24, departureOf06, gpxOf, madeFlight, madeRunway } from '../support/made-flights';
+import { onePage } from './page';
 
 const arrival = { glide: 3.4, crossing: 21, speed: 66, offset: 4, rolling: 5, noise: 1 };
 const departure = { liftOff: 1280, gradient: 0.09, speed: 74, rolling: 5, noise: 1 };
@@ -11,15 +13,39 @@ const flights = [
   ...Array.from({ length: 12 }, (_, i) => madeFlight(`a${i}`, arrivalOf24({ ...arrival, seed: i + 1 }))),
   ...Array.from({ length: 7 }, (_, i) => madeFlight(`d${i}`, departureOf06({ ...departure, seed: i + 1 }))),
 ];
-const survey = (count: number) =>
-  surveyText([madeRunway.feature, spotFeature('Mound', [18.16, 50.918]), ...flights.slice(0, count)], {
+/** Ten years of wind along 06, in every hour of every month. */
+const tenYears = {
+  from: '2015-01-01',
+  to: '2024-12-31',
+  timeZone: 'UTC',
+  observations: 300 * monthHours,
+  classes: speedClasses.map((kt) => ({ meanKt: kt, strongestKt: kt })),
+  counts: Array.from({ length: monthHours }, () => [cellOf(4, 7), 300]),
+};
+const surveyWith = (flown: readonly unknown[], more: object = {}) =>
+  surveyText([madeRunway.feature, spotFeature('Mound', [18.16, 50.918]), ...flown], {
     subjects: [plainSubject],
     site: { name: 'Tolverby', timeZone: 'Europe/Warsaw', elevation: 186 },
+    ...more,
   });
+/** Landings on 24, two a day. */
+const june = (days: number) =>
+  Array.from({ length: 2 * days }, (_, i) =>
+    madeFlight(
+      `j${i}`,
+      arrivalOf24({ ...arrival, seed: i + 1 }),
+      true,
+      Date.UTC(2026, 5, 1 + (i % days), 10),
+    ),
+  );
 
 describe('[B260] what really flies', () => {
   const opened = onePage({ map: false, width: 1280, height: 900 });
-  const open = async (count: number) => {
+  const open = async (
+    count: number,
+    text = surveyWith(flights.slice(0, count)),
+    name = 'What really flies',
+  ) => {
     const { page } = opened;
     const [chooser] = await Promise.all([
       page.waitForEvent('filechooser'),
@@ -28,10 +54,10 @@ describe('[B260] what really flies', () => {
     await chooser.setFiles({
       name: 'flown.geojson',
       mimeType: 'application/geo+json',
-      buffer: Buffer.from(survey(count)),
+      buffer: Buffer.from(text),
     });
-    await page.getByRole('button', { name: 'What really flies' }).click();
-    return page.getByRole('region', { name: 'What really flies', exact: true });
+    await page.getByRole('button', { name, exact: true }).click();
+    return page.getByRole('region', { name, exact: true });
   };
 
   test('per end and kind; one click puts the medians into the survey, one undo takes them out', async () => {
@@ -56,5 +82,56 @@ describe('[B260] what really flies', () => {
     const view = await open(2);
     await view.getByText('24 arrivals: 5 flights of one kind are needed; there are 2.').waitFor();
     expect(await view.getByRole('button', { name: 'Take these medians' }).count()).toBe(0);
+  });
+
+  test('[B272] a folder of hundreds of flights at once: all are read, a broken one is named, and they are learned from', async () => {
+    const { page, context } = opened;
+    const folder = mkdtempSync(join(tmpdir(), 'flights-'));
+    mkdirSync(join(folder, 'sub'));
+    const count = 240;
+    for (let i = 0; i < count; i++) {
+      const flight = madeFlight(
+        `Flight ${i}`,
+        arrivalOf24({ ...arrival, seed: i + 1 }),
+        true,
+        Date.UTC(2026, 5, 1 + (i % 28), 10),
+      );
+      writeFileSync(join(folder, i % 2 ? 'sub' : '', `flight-${i}.gpx`), gpxOf(flight));
+    }
+    writeFileSync(join(folder, 'broken.gpx'), gpxOf(flights[0] as (typeof flights)[number]).slice(0, 900));
+    const view = await open(0);
+    const devtools = await context.newCDPSession(page);
+    const data = { items: [], files: [folder], dragOperationsMask: 1 };
+    for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
+      await devtools.send('Input.dispatchDragEvent', { type, x: 640, y: 300, data });
+    const dialog = page.getByRole('dialog');
+    await dialog
+      .getByText(/broken\.gpx/)
+      .first()
+      .waitFor();
+    await dialog.getByRole('button', { name: `Bring ${count} things in` }).click();
+    await view.getByRole('heading', { name: `24 arrivals, ${count} flights` }).waitFor();
+    await expect.poll(() => view.getByText('3.40°').first().count()).toBe(1);
+    expect(opened.complaints).toEqual([]);
+  });
+
+  test('[B273] flights and winds side by side: which counts is said, chosen in one step, and taken back', async () => {
+    const { page } = opened;
+    const view = await open(0, surveyWith(june(10), { windRecord: tenYears }), 'Wind record');
+    await view.getByText(/Ends in Jun by recorded flights/).waitFor();
+    await view.getByLabel('Shares from').selectOption({ label: 'Past winds alone' });
+    await view.getByText('Ends by past winds, as chosen: 20 recorded flights do not count.').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await view.getByText(/Ends in Jun by recorded flights/).waitFor();
+    expect(opened.complaints).toEqual([]);
+  });
+
+  test('[B274] a week of flights beside ten years of wind: the winds stand, and why', async () => {
+    const view = await open(0, surveyWith(june(7), { windRecord: tenYears }), 'Wind record');
+    await view
+      .getByText(
+        /14 recorded flights do not speak for a month yet, which takes 20 of them on 10 different days/,
+      )
+      .waitFor();
   });
 });

@@ -1,18 +1,16 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { openHostile, watchLongTasks } from '../soak/open-hostile';
 import { hostileNames, manyFeatures, surveyOf } from '../support/hostile';
 import { thorough } from '../support/thorough';
-import { closeBrowser, openPage, type Opened } from './page';
+import { openPage, type Opened } from './page';
 
 let opened: Opened;
 beforeAll(async () => {
-  opened = await openPage();
+  opened = await openPage({ apart: true });
   await watchLongTasks(opened.page);
   await opened.page.reload();
   await opened.page.waitForSelector('[data-ready="true"]');
 });
-afterAll(closeBrowser);
-
 describe.skipIf(!thorough)('files that are made to hurt (npm run thorough)', () => {
   it('[B147] names with markup and from right to left are shown as they are, and nothing of them runs', async () => {
     const { page, complaints } = opened;

@@ -1,9 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, onePage } from './page';
-
-afterAll(closeBrowser);
+import { describe, expect, it } from 'vitest';
+import { onePage } from './page';
 
 const opened = onePage({ map: false });
 

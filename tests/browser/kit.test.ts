@@ -2,9 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage, type Opened } from './page';
-
-afterAll(closeBrowser);
+import { openPage, type Opened } from './page';
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -60,7 +58,7 @@ describe('kit and subjects', () => {
     await page.getByRole('button', { name: 'Open the sample site' }).click();
     await page.getByRole('button', { name: 'Undo', exact: true }).waitFor();
   });
-  afterAll(() => opened.context.close());
+  afterAll(() => opened.done());
 
   it('[B80] a lens is added by keyboard alone: faults are named, nothing typed is lost, undo takes it back', async () => {
     await page.getByRole('button', { name: 'Menu', exact: true }).focus();
@@ -175,7 +173,7 @@ describe('kit and subjects', () => {
 
 describe('on a phone', () => {
   it('[B85] fits a phone of 360 px, with targets of 44 px', async () => {
-    const { page, context } = await openPage({ width: 360, height: 740, touch: true, map: false });
+    const { page, done } = await openPage({ width: 360, height: 740, touch: true, map: false });
     await page.getByRole('button', { name: 'Survey', exact: true }).tap();
     await page.getByText('Subject and kit').tap();
     await page.getByRole('button', { name: 'Edit kit and subjects' }).tap();
@@ -194,7 +192,7 @@ describe('on a phone', () => {
     const wide = await dialog(page).evaluate((box) => box.scrollWidth - box.clientWidth);
     expect(wide).toBeLessThanOrEqual(0);
     expect(await dialog(page).getByLabel('Approach speed, kt').inputValue()).toBe('136.1');
-    await context.close();
+    await done();
   });
 });
 
@@ -204,7 +202,7 @@ describe('preferences', () => {
   const spotRange = (page: Page) => page.getByLabel('What the survey contains').getByText(/^193 m |^633 ft /);
 
   it('[B86] units, clock and language are shown everywhere, kept on the device and not in the survey', async () => {
-    const { page, context, complaints } = await openPage({ map: false });
+    const { page, complaints, done } = await openPage({ map: false });
     expect(await spotRange(page).innerText()).toBe('193 m from 07/25, north side');
     await openPreferences(page);
     await dialog(page).getByLabel('feet').check();
@@ -224,11 +222,11 @@ describe('preferences', () => {
     await said();
     expect(JSON.stringify((await savedSurvey(page)).sunside)).not.toMatch(/system|6:30 pm|"ft"/);
     expect(complaints).toEqual([]);
-    await context.close();
+    await done();
   });
 
   it('[B87] hold for the visit where the browser refuses to keep them', async () => {
-    const { page, context } = await openPage({ map: false });
+    const { page, done } = await openPage({ map: false });
     await page.evaluate(() => {
       Storage.prototype.setItem = () => {
         throw new DOMException('refused', 'QuotaExceededError');
@@ -239,6 +237,6 @@ describe('preferences', () => {
     await dialog(page).getByText('This browser refuses to keep preferences').waitFor();
     await button(page, 'Close').click();
     await expect.poll(() => spotRange(page).innerText()).toMatch(/^633 ft/);
-    await context.close();
+    await done();
   });
 });

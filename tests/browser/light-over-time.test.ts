@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import ICAL from 'ical.js';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage, type Opened } from './page';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { openPage, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -10,8 +10,6 @@ beforeAll(async () => {
   opened = await openPage({ width: 1280, height: 900, map: false });
   page = opened.page;
 });
-afterAll(closeBrowser);
-
 const view = (name: string) => page.getByRole('button', { name, exact: true });
 const undo = () => page.getByRole('button', { name: /^Undo/ });
 const moment = (letter: 'A' | 'B') => page.getByRole('slider', { name: `Moment ${letter}` });

@@ -1,10 +1,8 @@
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { plainKit, plainSubject, spotFeature, surveyText } from '../support/contents';
 import { madeRunway } from '../support/made-flights';
 import { aFolder, exiftool, writePhoto } from '../support/photos';
-import { closeBrowser, onePage } from './page';
-
-afterAll(closeBrowser);
+import { onePage } from './page';
 
 const surveyOf = (pixelsWide: number) =>
   surveyText(

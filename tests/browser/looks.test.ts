@@ -1,12 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { osmXml } from '../imports/fixtures/extract';
 import { thorough } from '../support/thorough';
-import { closeBrowser, openPage } from './page';
-
-afterAll(closeBrowser);
+import { openPage } from './page';
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -226,24 +224,24 @@ async function broken(page: Page, worn: readonly string[], names = Object.keys(s
 
 describe('every screen in every look', () => {
   it('[B120] has nothing that axe finds broken, at 1280 px', { timeout: 150_000 }, async () => {
-    const { page, context, complaints } = await openPage({ map: false, webgl: true });
+    const { page, complaints, done } = await openPage({ map: false, webgl: true });
     expect(await broken(page, thorough ? looks : firstLook)).toEqual([]);
     expect(complaints).toEqual([]);
-    await context.close();
+    await done();
   });
 
   it.skipIf(!thorough)('[B120] nor on the map (npm run thorough)', { timeout: 150_000 }, async () => {
-    const { page, context, complaints } = await openPage();
+    const { page, complaints, done } = await openPage();
     expect(await broken(page, firstLook, onTheMap)).toEqual([]);
     expect(complaints).toEqual([]);
-    await context.close();
+    await done();
   });
 
   it.skipIf(!thorough)(
     '[B121] nor on a phone of 360 px (npm run thorough)',
     { timeout: 150_000 },
     async () => {
-      const { page, context, complaints } = await openPage({
+      const { page, complaints, done } = await openPage({
         width: 360,
         height: 740,
         touch: true,
@@ -252,7 +250,7 @@ describe('every screen in every look', () => {
       });
       expect(await broken(page, firstLook)).toEqual([]);
       expect(complaints).toEqual([]);
-      await context.close();
+      await done();
     },
   );
 });

@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage, type Opened } from './page';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { openPage, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -10,8 +10,6 @@ beforeAll(async () => {
   opened = await openPage({ map: false, height: 900 });
   page = opened.page;
 });
-afterAll(closeBrowser);
-
 const right = () => page.getByRole('complementary', { name: 'What is selected' });
 const problems = () => page.getByText(/^\d+ problems?$/);
 const line = (name: string) => page.locator('button.item', { hasText: name });

@@ -1,10 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
-import { closeProfiles, openProfile, openTab, rename, statusOf, surveyName } from './tabs';
-
-afterAll(closeProfiles);
+import { describe, expect, it } from 'vitest';
+import { openPage, openTab } from './page';
+import { rename, statusOf, surveyName } from './tabs';
 
 interface Feature {
   readonly id: string;
@@ -70,7 +69,7 @@ const complaintsOfAxe = async (page: Page): Promise<string[]> => {
 
 describe('merging', () => {
   it('[B263] a friend’s file by keyboard alone: mine, theirs and both, one undo', async () => {
-    const { page, complaints, done } = await openProfile();
+    const { page, complaints, done } = await openPage({ map: false });
     await beginMerge(page);
     // The heading has the focus: what follows is reached by Tab and chosen by arrow keys.
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('merge-title');
@@ -113,7 +112,7 @@ describe('merging', () => {
   });
 
   it('[B264] two tabs: what each changed is in both', async () => {
-    const { context, page, complaints, done } = await openProfile();
+    const { context, page, complaints, done } = await openPage({ map: false });
     await rename(page, 'From here');
     await expect.poll(() => statusOf(page)).toBe('Kept on this device');
     const other = await openTab(context);

@@ -1,7 +1,6 @@
-import { afterAll, expect, test } from 'vitest';
-import { closeBrowser, onePage } from './page';
+import { expect, test } from 'vitest';
+import { onePage } from './page';
 
-afterAll(closeBrowser);
 const opened = onePage({ map: false });
 
 test('[B962] a kit that was entered in one survey is that of the next; a survey that brings another offers the swap', async () => {

@@ -1,13 +1,11 @@
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { closeBrowser, openPage, pixelOf, type Opened } from './page';
+import { beforeAll, describe, expect, inject, it } from 'vitest';
+import { openPage, pixelOf, type Opened } from './page';
 
 const requests: string[] = [];
 let opened: Opened;
 beforeAll(async () => {
   opened = await openPage({ width: 1100, height: 600, onRequest: (url) => requests.push(url) });
 });
-afterAll(closeBrowser);
-
 const policyOf = (text: string | null | undefined) =>
   new Map((text ?? '').split('; ').map((part) => [part.split(' ')[0], part.split(' ').slice(1)] as const));
 

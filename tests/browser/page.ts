@@ -2,9 +2,12 @@
  * How to write a browser test.
  *
  * - The built program runs in Chromium: `npm run build` first when a single file is run. One page a file (or a
- *   describe): `const opened = onePage({ map: false })` at its top opens it, puts it back to a first visit before each
- *   test, and closes it. Tests that build upon each other take `openPage` in a `beforeAll` and tidy up themselves, by
- *   undo for example: with the map that is the way, since a new start of it costs seconds.
+ *   describe): `const opened = onePage({ map: false })` at its top opens it and puts it back to a first visit before
+ *   each test. Tests that build upon each other take `openPage` in a `beforeAll` and tidy up themselves, by undo for
+ *   example: with the map that is the way, since a new start of it costs seconds.
+ * - Pages are handed back, by `done()` or when the file is over, and the next test that wants one of the kind gets it as
+ *   on a first visit: at half of what another one costs. A test that changes what cannot be put back (the clock, a script
+ *   before all others, the device's position) says `apart: true`, and its page is closed.
  * - Without the map unless the test is about it: it is drawn in software, and each frame costs processor. Then choose
  *   the smallest page that shows what is asked (from 1081 px wide the panels lie beside the map; a phone is 360 x 740).
  * - Wait for what a person would see (`waitFor`, `expect.poll`), never for a time. `complaints` has what the console
@@ -14,15 +17,18 @@
  * - What runs for more than 20 s on an idle machine belongs to `npm run thorough`: `it.skipIf(!thorough)`.
  */
 import { resolve } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Page, Request } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, inject } from 'vitest';
 import { launchChromium } from '../support/chromium';
+import { surveyName } from './tabs';
 
 export interface Opened {
   readonly page: Page;
   readonly context: BrowserContext;
-  /** What the page complained about: errors of the console and uncaught ones. */
+  /** What its pages complained about: errors of the console and uncaught ones. */
   readonly complaints: string[];
+  /** Hands the page back for the next test, without the tabs that were opened beside it. */
+  readonly done: () => Promise<void>;
 }
 
 export interface OpenOptions {
@@ -35,20 +41,31 @@ export interface OpenOptions {
   readonly map?: boolean;
   /** For the viewfinder without the map; else as `map`. */
   readonly webgl?: boolean;
+  /** True for what cannot be put back afterwards: nobody has the page before or after. */
+  readonly apart?: boolean;
   /** Hears every request that the page makes. */
   readonly onRequest?: (url: string) => void;
 }
 
 const browsers = new Map<boolean, Promise<Browser>>();
 
-/** The browser of a test file, with WebGL or, at a fraction of the cost, without. */
-function browserWith(webgl: boolean): Promise<Browser> {
+/** The browser of a worker, with WebGL or, at a fraction of the cost, without. Both end with their worker. */
+export function browserWith(webgl: boolean): Promise<Browser> {
   const known = browsers.get(webgl) ?? launchChromium({ webgl });
   browsers.set(webgl, known);
   return known;
 }
 
-/** Every page in a profile of its own. */
+interface Kept extends Pick<Opened, 'page' | 'context' | 'complaints'> {
+  /** Of its kind the pages are alike, but for their size. */
+  readonly kind: string | null;
+  readonly map: boolean;
+}
+/** Pages in use, and pages that were handed back. */
+const out = new Set<Kept>();
+const spare: Kept[] = [];
+
+/** A page in a profile of its own, as on a first visit. */
 export async function openPage({
   width = 1280,
   height = 800,
@@ -56,12 +73,36 @@ export async function openPage({
   locale = 'en-GB',
   map = true,
   webgl = map,
+  apart = false,
   onRequest,
 }: OpenOptions = {}): Promise<Opened> {
+  const kind = apart ? null : JSON.stringify({ touch, locale, map, webgl });
+  const at = kind === null ? -1 : spare.findLastIndex((kept) => kept.kind === kind);
+  const back = spare.splice(at, at < 0 ? 0 : 1)[0];
+  const kept = back ?? (await newPage({ touch, locale, map, webgl }, kind));
+  out.add(kept);
+  const { page, context, complaints } = kept;
+  await page.setViewportSize({ width, height });
+  const hear = (request: Request) => onRequest?.(request.url());
+  if (back) await firstVisit(kept, hear);
+  else {
+    page.on('request', hear);
+    await start(page, map);
+  }
+  const done = async () => {
+    page.off('request', hear);
+    await handBack(kept);
+  };
+  return { page, context, complaints, done };
+}
+
+async function newPage(
+  { touch, locale, map, webgl }: Required<Pick<OpenOptions, 'touch' | 'locale' | 'map' | 'webgl'>>,
+  kind: string | null,
+): Promise<Kept> {
   const context = await (
     await browserWith(webgl)
   ).newContext({
-    viewport: { width, height },
     hasTouch: touch,
     locale,
     timezoneId: 'America/New_York',
@@ -70,34 +111,55 @@ export async function openPage({
     // Each page would store the whole program first; tests/browser/installed.test.ts is about that.
     serviceWorkers: 'block',
   });
-  const page = await context.newPage();
   const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
+  context.on('weberror', (error) => complaints.push(error.error().message));
+  context.on('console', (message) => {
     if (message.type() === 'error') complaints.push(message.text());
   });
   // What the content security policy forbids is a fault, whichever test sees it.
-  await page.addInitScript(() =>
+  await context.addInitScript(() =>
     addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) =>
       console.error(`security policy: ${violatedDirective} forbids ${blockedURI}`),
     ),
   );
   // Without file access the program falls back to a download and an input, which a test can drive.
-  await page.addInitScript(() => {
+  await context.addInitScript(() => {
     for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(window, name);
   });
-  if (onRequest) page.on('request', (request) => onRequest(request.url()));
   if (!map) await leaveMapOut(context);
-  await start(page, map);
-  return { page, context, complaints };
+  return { page: await context.newPage(), context, complaints, kind, map };
+}
+
+/** Another tab of a profile: it shares what is kept with the others. `before` runs in it before anything else. */
+export async function openTab(context: BrowserContext, before?: () => void): Promise<Page> {
+  const page = await context.newPage();
+  if (before) await page.addInitScript(before);
+  await start(page, false);
+  return page;
 }
 
 async function start(page: Page, map: boolean): Promise<void> {
   await page.goto(inject('baseUrl'));
   if (map) await mapReady(page);
-  else await page.getByLabel('Name of the survey').waitFor();
+  else await surveyName(page).waitFor();
   // Type that arrives later moves what a test is about to take hold of.
   await page.evaluate(async () => void (await document.fonts.ready));
+}
+
+async function handBack(kept: Kept): Promise<void> {
+  const { page, context, kind } = kept;
+  if (!out.delete(kept)) return;
+  if (kind === null || page.isClosed()) return context.close();
+  for (const tab of context.pages()) if (tab !== page) await tab.close();
+  await context.clearPermissions();
+  await page.unrouteAll();
+  await page.emulateMedia({ media: null, colorScheme: null, contrast: null, reducedMotion: 'reduce' });
+  spare.push(kept);
+}
+
+/** At the end of each file, whatever became of its tests: tests/support/pages.ts. */
+export async function closePages(): Promise<void> {
+  for (const kept of [...out]) await handBack(kept);
 }
 
 /** One page for the tests of a file or a describe: each finds it as on a first visit. */
@@ -112,10 +174,10 @@ export function onePage(options: OpenOptions = {}): Opened {
     opened = await openPage(options);
   });
   beforeEach(async () => {
-    if (used) await firstVisit(there(), options.map ?? true);
+    if (used) await firstVisit({ ...there(), map: options.map ?? true });
     used = true;
   });
-  afterAll(() => opened?.context.close());
+  afterAll(() => opened?.done());
   return {
     get page() {
       return there().page;
@@ -126,15 +188,23 @@ export function onePage(options: OpenOptions = {}): Opened {
     get complaints() {
       return there().complaints;
     },
+    done: () => there().done(),
   };
 }
 
 /** Forgets all that the page has kept, and starts it again: at half of what a context of its own costs. */
-async function firstVisit({ page, context, complaints }: Opened, map: boolean): Promise<void> {
+async function firstVisit(
+  { page, context, complaints, map }: Pick<Kept, 'page' | 'context' | 'complaints' | 'map'>,
+  hear?: (request: Request) => void,
+): Promise<void> {
   await forget(page, context);
-  await start(page, map);
   complaints.length = 0;
+  if (hear) page.on('request', hear);
+  await start(page, map);
 }
+
+/** What a page keeps on the device. The browser's own memory of scripts and shaders is not what a visitor left. */
+const storage = 'cookies,file_systems,indexeddb,local_storage,service_workers,cache_storage,storage_buckets';
 
 /** Leaves the page and clears what it has kept on the device. */
 export async function forget(page: Page, context: BrowserContext): Promise<void> {
@@ -142,7 +212,7 @@ export async function forget(page: Page, context: BrowserContext): Promise<void>
   await page.goto('about:blank');
   const devtools = await context.newCDPSession(page);
   const { origin } = new URL(inject('baseUrl'));
-  await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: 'all' });
+  await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: storage });
   await devtools.detach();
 }
 
@@ -156,11 +226,6 @@ export async function leaveMapOut(context: BrowserContext): Promise<void> {
   await context.route('**/map-view-*.js', (route) =>
     route.fulfill({ contentType: 'text/javascript', body: 'await new Promise(() => undefined);' }),
   );
-}
-
-export async function closeBrowser(): Promise<void> {
-  for (const browser of browsers.values()) await (await browser).close();
-  browsers.clear();
 }
 
 const mapSelector = '[data-ready="true"]';

@@ -1,10 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import axe from 'axe-core';
-import { afterAll, describe, expect, inject, it } from 'vitest';
-import { closeProfiles, openProfile, rename, statusOf, surveyName } from './tabs';
-
-afterAll(closeProfiles);
+import { describe, expect, inject, it } from 'vitest';
+import { openPage } from './page';
+import { rename, statusOf, surveyName } from './tabs';
 
 /** A survey small enough for a link, the sample site is not. */
 const small = {
@@ -57,7 +56,7 @@ const complaintsOfAxe = async (page: Page): Promise<string[]> => {
 
 describe('passing a survey on', () => {
   it('[B260] by link from the desk to the phone: asked first, kept then, and no request carries it', async () => {
-    const desk = await openProfile();
+    const desk = await openPage({ map: false });
     await openSmall(desk.page);
     await rename(desk.page, 'Strip by link');
     await openDialog(desk.page);
@@ -67,7 +66,7 @@ describe('passing a survey on', () => {
     expect(await complaintsOfAxe(desk.page)).toEqual([]);
     expect(desk.complaints).toEqual([]);
 
-    const phone = await openProfile({ width: 360, height: 740 });
+    const phone = await openPage({ width: 360, height: 740, map: false });
     const held = link.slice(link.indexOf('#') + 1);
     const requests: string[] = [];
     phone.page.on('request', (request) =>
@@ -97,7 +96,7 @@ describe('passing a survey on', () => {
   });
 
   it('[B261] a link that is left keeps nothing; a broken one says so; both while the page is open', async () => {
-    const { page, complaints, done } = await openProfile();
+    const { page, complaints, done } = await openPage({ map: false });
     await openSmall(page);
     await openDialog(page);
     const link = await linkOf(page);
@@ -115,7 +114,7 @@ describe('passing a survey on', () => {
   });
 
   it('[B262] what is private is listed before it leaves, and stays at home unless it is ticked', async () => {
-    const { page, complaints, done } = await openProfile();
+    const { page, complaints, done } = await openPage({ map: false });
     await openDialog(page);
     const save = async () => {
       const [download] = await Promise.all([

@@ -1,9 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage } from './page';
-
-afterAll(closeBrowser);
+import { describe, expect, it } from 'vitest';
+import { openPage } from './page';
 
 const textOf = (name: string) =>
   JSON.stringify({ type: 'FeatureCollection', sunside: { version: 1, site: { name } }, features: [] });
@@ -62,8 +60,8 @@ describe('a survey that cannot be shown', () => {
     ['what failed while it is drawn', textOf('Unshowable'), /the name is out of order/],
     ['why it cannot be read', '{"type": "Point"}', /expected "FeatureCollection", got "Point"/],
   ])('[B300] says %s, is saved as it was, and gives way to another one', async (_, text, reason) => {
-    const { page, context } = await openPage({ map: false });
-    await breakAt(page);
+    const { page, done } = await openPage({ map: false });
+    const fault = await breakAt(page);
     await keep(page, [
       { id: 'bad', name: 'Unshowable', text },
       { id: 'good', name: 'Bank', text: textOf('Bank') },
@@ -81,12 +79,13 @@ describe('a survey that cannot be shown', () => {
     await page.reload();
     await expect.poll(() => name(page).inputValue()).toBe('Bank');
     expect(await heading(page).count()).toBe(0);
-    await context.close();
+    await fault.dispose();
+    await done();
   });
 
   it('[B301] gives way to a file and to the sample, and a list without others says so', async () => {
-    const { page, context } = await openPage({ map: false });
-    await breakAt(page);
+    const { page, done } = await openPage({ map: false });
+    const fault = await breakAt(page);
     await keep(page, [{ id: 'bad', name: 'Unshowable', text: textOf('Unshowable') }]);
     await page.reload();
     await heading(page).waitFor();
@@ -103,12 +102,13 @@ describe('a survey that cannot be shown', () => {
     await expect.poll(() => page.locator('main').innerText()).toMatch(/field\.geojson was not opened/);
     await page.getByRole('button', { name: 'Open the sample site' }).click();
     await expect.poll(() => name(page).inputValue()).toBe('Tolverby');
-    await context.close();
+    await fault.dispose();
+    await done();
   });
 
   it('[B302] has its buttons within reach of a thumb, and fits a narrow page', async () => {
-    const { page, context } = await openPage({ map: false, width: 360, height: 700, touch: true });
-    await breakAt(page);
+    const { page, done } = await openPage({ map: false, width: 360, height: 700, touch: true });
+    const fault = await breakAt(page);
     await keep(page, [{ id: 'bad', name: 'Unshowable', text: textOf('Unshowable') }]);
     await page.reload();
     await heading(page).waitFor();
@@ -123,6 +123,7 @@ describe('a survey that cannot be shown', () => {
       expect(height).toBeGreaterThanOrEqual(44);
       expect(right).toBeLessThanOrEqual(360);
     }
-    await context.close();
+    await fault.dispose();
+    await done();
   });
 });

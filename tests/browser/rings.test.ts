@@ -1,9 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { tenSpots, tenSpotsSixPaths } from '../support/ten-spots';
-import { closeBrowser, mapReady, openPage, pixelOf, type Opened } from './page';
-
-afterAll(closeBrowser);
+import { mapReady, openPage, pixelOf, type Opened } from './page';
 
 /** Ten spots and six paths on one field, one path 18 km long. */
 async function openField(page: Page): Promise<void> {
@@ -62,7 +60,7 @@ describe('the map with ten spots and six paths', () => {
     ({ page } = opened);
     await openField(page);
   });
-  afterAll(() => opened.context.close());
+  afterAll(() => opened.done());
 
   it('[B980] opens on the airfield: every spot beside the legend, the long track off the page', async () => {
     const map = await boxOf(page, '.map');

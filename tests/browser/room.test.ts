@@ -1,8 +1,6 @@
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage } from './page';
-
-afterAll(closeBrowser);
+import { describe, expect, it } from 'vitest';
+import { openPage } from './page';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 
@@ -29,7 +27,7 @@ describe('the map keeps its share of a low page', () => {
   ])(
     '[B400] at %i by %i px, whichever view the foot shows; what the view has more scrolls in it',
     async (width, height) => {
-      const { page, context } = await openPage({ width, height, map: false });
+      const { page, done } = await openPage({ width, height, map: false });
       for (const view of ['Moments', 'Light today', 'Plan']) {
         await button(page, view).click();
         await page.locator('footer section').first().waitFor();
@@ -46,19 +44,19 @@ describe('the map keeps its share of a low page', () => {
         await content.evaluate((box) => box.scrollTo(0, box.scrollHeight));
         expect(await content.evaluate((box) => box.scrollTop)).toBeGreaterThan(0);
       }
-      await context.close();
+      await done();
     },
   );
 
   it('[B401] by hand the foot takes more, and the map still does not go', async () => {
-    const { page, context } = await openPage({ width: 1440, height: 720, map: false });
+    const { page, done } = await openPage({ width: 1440, height: 720, map: false });
     await button(page, 'Plan').click();
     await page.locator('footer section').first().waitFor();
     const before = await room(page);
     await page.getByRole('separator', { name: 'Height of the foot' }).press('End');
     await expect.poll(async () => (await room(page)).foot).toBeGreaterThan(before.foot + 60);
     expect((await room(page)).map).toBeGreaterThanOrEqual(0.2);
-    await context.close();
+    await done();
   });
 
   it('[B402] on a phone that lies on its side the sheet stands beside the map', async () => {
@@ -66,7 +64,7 @@ describe('the map keeps its share of a low page', () => {
       [740, 360],
       [844, 390],
     ] as const) {
-      const { page, context } = await openPage({ width, height, touch: true, map: false });
+      const { page, done } = await openPage({ width, height, touch: true, map: false });
       await button(page, 'Light').tap();
       const map = await page.locator('.map-slot').boundingBox();
       const sheet = await page.locator('footer').boundingBox();
@@ -76,14 +74,14 @@ describe('the map keeps its share of a low page', () => {
       expect(
         await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
       ).toBeLessThanOrEqual(0);
-      await context.close();
+      await done();
     }
   });
 });
 
 describe('on a phone', () => {
   it('[B403] an arrow says that the foot has more views; a finger and the keyboard reach the last one', async () => {
-    const { page, context } = await openPage({ width: 360, height: 640, touch: true, map: false });
+    const { page, done } = await openPage({ width: 360, height: 640, touch: true, map: false });
     await button(page, 'Light').tap();
     const row = page.getByRole('navigation', { name: 'Views of time' });
     const inSight = (name: string) =>
@@ -111,11 +109,11 @@ describe('on a phone', () => {
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Log');
     await page.keyboard.press('Enter');
     await expect.poll(() => inSight('Log')).toBe(true);
-    await context.close();
+    await done();
   });
 
   it('[B404] the legend is one tap away, and below it the map still shows', async () => {
-    const { page, context } = await openPage({ width: 360, height: 740, touch: true, map: false });
+    const { page, done } = await openPage({ width: 360, height: 740, touch: true, map: false });
     const legend = page.locator('.over-map summary');
     await legend.tap();
     await page.locator('.over-map').getByText('Rings: A inside, B outside').waitFor();
@@ -124,13 +122,13 @@ describe('on a phone', () => {
     expect((open?.y ?? 0) + (open?.height ?? 0)).toBeLessThan((map?.y ?? 0) + 0.7 * (map?.height ?? 0));
     await legend.tap();
     await expect.poll(async () => (await page.locator('.over-map').boundingBox())?.height).toBeLessThan(60);
-    await context.close();
+    await done();
   });
 });
 
 describe('the page and its dates', () => {
   it('[B405] speaks one language, whatever the device speaks; a date that is none is said, and kept', async () => {
-    const { page, context } = await openPage({ width: 1280, height: 720, map: false, locale: 'de-DE' });
+    const { page, done } = await openPage({ width: 1280, height: 720, map: false, locale: 'de-DE' });
     const strip = page.getByLabel('Date and moments');
     await expect.poll(() => strip.innerText()).toMatch(/Sunday, 21 June 2026/);
     const date = page.getByLabel('Date at the airfield');
@@ -141,6 +139,6 @@ describe('the page and its dates', () => {
     expect(await date.inputValue()).toBe('31 June');
     await date.press('Escape');
     expect(await date.inputValue()).toBe('21 Jun 2026');
-    await context.close();
+    await done();
   });
 });

@@ -1,8 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { closeBrowser, openPage, pixelOf, type Opened } from './page';
-
-afterAll(closeBrowser);
+import { openPage, pixelOf, type Opened } from './page';
 
 /** South of runway 07/25, between it and the lay-by at Mill Lane (18.1958617, 50.9305867). */
 const corners = [
@@ -21,7 +19,7 @@ describe('what stands in the way', () => {
     opened = await openPage({ width: 1440, height: 900 });
     ({ page } = opened);
   });
-  afterAll(() => opened.context.close());
+  afterAll(() => opened.done());
 
   it('[B160] a building that is drawn hides part of a path: the card says how much, and by what', async () => {
     await selectLayBy(page);

@@ -2,10 +2,9 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import axe from 'axe-core';
 import { unzipSync } from 'fflate';
-import { afterAll, describe, expect, it } from 'vitest';
-import { closeProfiles, openProfile, openTab, rename, statusOf, surveyName } from './tabs';
-
-afterAll(closeProfiles);
+import { describe, expect, it } from 'vitest';
+import { openPage, openTab } from './page';
+import { rename, statusOf, surveyName } from './tabs';
 
 const kept = 'Kept on this device';
 const dialog = (page: Page) => page.getByRole('dialog', { name: 'Surveys' });
@@ -53,7 +52,7 @@ async function importFiles(
 
 describe('the surveys on this device', () => {
   it('[K10] teaches the next step while nothing is kept', async () => {
-    const { page, complaints, done } = await openProfile();
+    const { page, complaints, done } = await openPage({ map: false });
     await openList(page);
     expect(await dialog(page).innerText()).toContain('Nothing is kept yet');
     expect(await rows(page).count()).toBe(0);
@@ -62,7 +61,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K11] opens, duplicates, renames in place and deletes, with undo', async () => {
-    const { page, complaints, done } = await openProfile();
+    const { page, complaints, done } = await openPage({ map: false });
     await rename(page, 'South bank');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await openList(page);
@@ -93,7 +92,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K12] puts a deleted survey back after a reload too, and forgets it when told so', async () => {
-    const { page, done } = await openProfile();
+    const { page, done } = await openPage({ map: false });
     await rename(page, 'Thrown away');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await openList(page);
@@ -115,7 +114,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K13] imports several files, says which were none, and knows what it has', async () => {
-    const { page, done } = await openProfile();
+    const { page, done } = await openPage({ map: false });
     await openList(page);
     const files = [
       { name: 'a.geojson', content: survey('Airfield A', 2) },
@@ -137,7 +136,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K14] saves all as one archive, which another device imports', async () => {
-    const first = await openProfile();
+    const first = await openPage({ map: false });
     await openList(first.page);
     await importFiles(first.page, [
       { name: 'a.geojson', content: survey('Same name', 1) },
@@ -160,7 +159,7 @@ describe('the surveys on this device', () => {
     ]);
     expect(new TextDecoder().decode(inside['großer-zaun.geojson'])).toBe(survey('Großer Zaun', 3));
 
-    const second = await openProfile();
+    const second = await openPage({ map: false });
     await openList(second.page);
     await importFiles(second.page, [{ name: 'all.zip', content: archive }]);
     await dialog(second.page).getByText('3 surveys are in the list now.').waitFor();
@@ -169,7 +168,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K15] takes dropped files', async () => {
-    const { page, done } = await openProfile();
+    const { page, done } = await openPage({ map: false });
     await openList(page);
     const transfer = await page.evaluateHandle((text) => {
       const data = new DataTransfer();
@@ -184,7 +183,7 @@ describe('the surveys on this device', () => {
   });
 
   it('[K16] works by keyboard alone', async () => {
-    const { page, done } = await openProfile();
+    const { page, done } = await openPage({ map: false });
     await rename(page, 'First');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await page.getByRole('button', { name: 'Surveys', exact: true }).focus();
@@ -220,7 +219,7 @@ describe('the surveys on this device', () => {
     [1280, 800],
     [360, 740],
   ])('[K17] is accessible, and nothing is cut off, at %i x %i', async (width, height) => {
-    const { page, done } = await openProfile({ width, height });
+    const { page, done } = await openPage({ width, height, map: false });
     await openList(page);
     const long = `${'A very long name of a field '.repeat(4)}Donaudampfschifffahrtsgesellschaftsaerodrome`;
     await importFiles(page, [
@@ -253,7 +252,7 @@ describe('the surveys on this device', () => {
 
 describe('two tabs on one survey', () => {
   it('[K2] the other tab follows at once when it has nothing unsaved', async () => {
-    const { page, context, complaints, done } = await openProfile();
+    const { page, context, complaints, done } = await openPage({ map: false });
     await rename(page, 'Shared');
     await expect.poll(() => statusOf(page)).toBe(kept);
     const other = await openTab(context);
@@ -271,7 +270,7 @@ describe('two tabs on one survey', () => {
 
   /** Both tabs change the survey within the 250 ms before the first of them writes. */
   async function conflicting() {
-    const { page, context, done } = await openProfile();
+    const { page, context, done } = await openPage({ map: false });
     await rename(page, 'Start');
     await expect.poll(() => statusOf(page)).toBe(kept);
     const other = await openTab(context);
@@ -312,7 +311,7 @@ describe('two tabs on one survey', () => {
   });
 
   it('[K2] learns of it when it writes, where tabs cannot tell each other', async () => {
-    const { page, context, done } = await openProfile();
+    const { page, context, done } = await openPage({ map: false });
     await rename(page, 'Start');
     await expect.poll(() => statusOf(page)).toBe(kept);
     const other = await openTab(context, () => Reflect.deleteProperty(window, 'BroadcastChannel'));
@@ -329,7 +328,7 @@ describe('two tabs on one survey', () => {
   });
 
   it('says when the survey was deleted in another tab, and keeps it again when it is changed', async () => {
-    const { page, context, done } = await openProfile();
+    const { page, context, done } = await openPage({ map: false });
     await rename(page, 'Fought over');
     await expect.poll(() => statusOf(page)).toBe(kept);
     const other = await openTab(context);
@@ -344,7 +343,7 @@ describe('two tabs on one survey', () => {
 
 describe('a page that goes right after a change', () => {
   it('[K5] has kept it: reloaded', async () => {
-    const { page, done } = await openProfile();
+    const { page, done } = await openPage({ map: false });
     await rename(page, 'Typed and reloaded');
     await page.reload();
     await surveyName(page).waitFor();
@@ -357,19 +356,19 @@ describe('a page that goes right after a change', () => {
   });
 
   it('[K5] has kept it: closed', async () => {
-    const { page, context } = await openProfile();
+    const { page, context, done } = await openPage({ map: false });
     await rename(page, 'Typed and closed');
     const closed = page.waitForEvent('close');
     await page.close({ runBeforeUnload: true });
     await closed;
     expect(await surveyName(await openTab(context)).inputValue()).toBe('Typed and closed');
-    await context.close();
+    await done();
   });
 });
 
 describe('a browser that keeps nothing', () => {
   it('[K4] says at once that storage is full, offers a file, and recovers', async () => {
-    const { page, context } = await openProfile();
+    const { page, context, done } = await openPage({ map: false });
     const devtools = await context.newCDPSession(page);
     const { origin } = new URL(page.url());
     await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
@@ -396,11 +395,11 @@ describe('a browser that keeps nothing', () => {
     await devtools.send('Storage.overrideQuotaForOrigin', { origin });
     await rename(page, 'Room again');
     await expect.poll(() => statusOf(page)).toBe(kept);
-    await context.close();
+    await done();
   });
 
   it('[K4] works without any storage, and says so', async () => {
-    const { context } = await openProfile();
+    const { context, done } = await openPage({ map: false });
     const page = await openTab(context, () => {
       Object.defineProperty(window, 'indexedDB', {
         value: {
@@ -417,11 +416,11 @@ describe('a browser that keeps nothing', () => {
     expect(await dialog(page).innerText()).toContain(
       'This browser keeps no surveys: the browser allows this page no storage.',
     );
-    await context.close();
+    await done();
   });
 
   it('says in the list whether the browser may clear it', async () => {
-    const { page, done } = await openProfile();
+    const { page, done } = await openPage({ map: false });
     await openList(page);
     expect(await dialog(page).innerText()).toMatch(
       /may clear these surveys when space runs short: save files too|promised not to clear/,

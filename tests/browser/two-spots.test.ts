@@ -1,8 +1,6 @@
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
-import { closeBrowser, forget, mapReady, openPage, pixelOf } from './page';
-
-afterAll(closeBrowser);
+import { describe, expect, it } from 'vitest';
+import { forget, mapReady, openPage, pixelOf } from './page';
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
 
@@ -57,7 +55,7 @@ async function surveyTwoSpots(page: Page): Promise<void> {
 
 describe('two spots at an unknown field', () => {
   it('[B410] take 6 clicks and one typed field where the kit is known, 5 clicks and two fields more on a new device', async () => {
-    const { page, context } = await openPage({ width: 1280, height: 800 });
+    const { page, context, done } = await openPage({ width: 1280, height: 800 });
     const fresh = await counted(page);
     await enterLens(page);
     await surveyTwoSpots(page);
@@ -75,6 +73,6 @@ describe('two spots at an unknown field', () => {
     expect(onNew.clicks).toBeLessThanOrEqual(11);
     expect(onNew.fields).toBeLessThanOrEqual(3);
     await forget(page, context);
-    await context.close();
+    await done();
   });
 });

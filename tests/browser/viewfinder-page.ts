@@ -82,6 +82,27 @@ export function draw(wanted: Wanted): { readonly first: number; readonly later: 
   return { first, later: times[6] ?? NaN };
 }
 
+/** Draws, and tells how many px are at least so bright (0 to 255) and where their middle is; with what it was drawn from. */
+export function bright(wanted: Wanted, least: number) {
+  const { width, height } = wanted;
+  const canvas = document.createElement('canvas');
+  Object.assign(canvas, { width, height });
+  const { picture } = frame(wanted);
+  drawer().draw(picture, canvas);
+  const { data } = canvas.getContext('2d')?.getImageData(0, 0, width, height) ?? {
+    data: new Uint8ClampedArray(0),
+  };
+  let [count, x, y] = [0, 0, 0];
+  for (let i = 0; i < width * height; i++) {
+    if (Math.min(data[4 * i] ?? 0, data[4 * i + 1] ?? 0, data[4 * i + 2] ?? 0) < least) continue;
+    count++;
+    x += (i % width) + 0.5;
+    y += Math.floor(i / width) + 0.5;
+  }
+  const { camera, lens, moon, sun } = picture;
+  return { count, x: x / count, y: y / count, camera, lens, moon, sun };
+}
+
 /** Draws, and tells how bright a box of the picture is, in shares of its sides: 0 to 255, the darkest and brightest px and the mean. */
 export function brightness(wanted: Wanted, left: number, top: number, right: number, bottom: number) {
   const { width, height } = wanted;

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { destination } from '../../src/figures/geometry/earth';
+import { moonAt } from '../../src/figures/light/moon';
 import { bundled } from '../support/bundle';
 import { launchChromium } from '../support/chromium';
 import { feature, plainKit, plainSubject, runwayFeature, spotFeature, surveyText } from '../support/contents';
@@ -140,6 +141,27 @@ describe('the viewfinder agrees with the figures', () => {
       else expect(shares[1]).toBeGreaterThan(0.6);
     },
   );
+
+  test('[V13] an arrowhead of three fills the frame together, to 3 %, each drawn where it flies', async () => {
+    const look = async (aircraft: number, part: 'formation' | 'whole') => {
+      const survey = banked().replace('"speed":80', `"speed":80,"aircraft":${aircraft},"spacing":30`);
+      const hold = { portrait: false, part };
+      const wanted = { survey, subject: 'business', path: 'show/level/forward', station: 2600, hold };
+      return measure(wanted);
+    };
+    const [three, one] = [await look(3, 'formation'), await look(1, 'whole')];
+    const { box } = three.measured;
+    if (!box) throw new Error('expected aircraft in the frame');
+    const shares = [(box.right - box.left) / 450, (box.bottom - box.top) / 300];
+    expect(Math.abs(Math.max(...shares) / three.fill - 1)).toBeLessThan(0.03);
+    // All of them within it, the group in its middle.
+    expect(Math.abs((box.left + box.right) / 2 - 225)).toBeLessThan(12);
+    // Three of the size that one would have at this focal length; what overlaps is counted once.
+    const scale = (three.needed ?? NaN) / (one.needed ?? NaN);
+    const drawn = three.measured.all / (one.measured.all * scale ** 2);
+    expect(drawn).toBeGreaterThan(2.5);
+    expect(drawn).toBeLessThan(3.4);
+  });
 
   test.each(subjects.map((s) => s.key))(
     '[V1] %s: as wide as it is framed, to 2 %, from the side, nose-on and tail-on, landscape and portrait',
@@ -295,6 +317,87 @@ describe('the viewfinder agrees with the figures', () => {
       } satisfies Wanted,
     ] as const);
     expect(most - least).toBeLessThan(3);
+  });
+
+  describe('the moon', () => {
+    /** Something that passes a degree and a half beside the moon, seen through 300 mm; on the moon's right half a wall, or none. */
+    const beside = (at: string, ...others: readonly unknown[]): Wanted => {
+      const { azimuth, altitude } = moonAt(spot, Date.parse(at));
+      const level = 900 * Math.cos((altitude * Math.PI) / 180);
+      const middle = destination(spot, azimuth - 1.5, level);
+      const heights = [900, 900].map((range) => range * Math.sin((altitude * Math.PI) / 180));
+      const line = [destination(middle, azimuth, -200), destination(middle, azimuth, 200)];
+      const pass = feature('pass', 'flight-path', 'LineString', line, { heights, source: 'drawn' });
+      return {
+        survey: surveyText([spotFeature('s', spot, { ground: 0, eyeHeight: 2 }), pass, ...others], {
+          subjects,
+          kit,
+        }),
+        spot: 's',
+        path: 'pass',
+        station: 200,
+        at: Date.parse(at),
+        subject: 'single',
+        pinned: { focalLength: 300 },
+        width: 900,
+        height: 600,
+      };
+    };
+    const look = (wanted: Wanted) => page.evaluate(([w]) => tested.bright(w, 80), [wanted] as const);
+    type Seen = Awaited<ReturnType<typeof look>>;
+    const dot = (a: readonly number[], b: readonly number[]) =>
+      a.reduce((sum, v, i) => sum + v * (b[i] ?? NaN), 0);
+    /** px to the right of and below the upper left corner at which a direction is seen, 900 px to 36 mm. */
+    const seenAt = ({ camera, lens }: Seen, d: readonly number[]) => {
+      const scale = (lens.focalLength / lens.sensorWidth) * 900;
+      const ahead = dot(d, camera.forward);
+      return [
+        450 + (scale * dot(d, camera.right)) / ahead,
+        300 - (scale * dot(d, camera.top)) / ahead,
+      ] as const;
+    };
+    /** Full on 2026-10-26, high in the night. */
+    const full = '2026-10-26T21:00:00Z';
+
+    test('[V10] full, stands where it is to be seen, half a degree across', async () => {
+      const seen = await look(beside(full));
+      const [x, y] = seenAt(seen, seen.moon.direction);
+      expect(Math.hypot(seen.x - x, seen.y - y)).toBeLessThan(1.5);
+      // 0.518 degrees on average (its mean radius 1,737.4 km at 384,400 km).
+      const across = (300 / 36) * 900 * 2 * Math.tan(Math.asin(1737.4 / 384_400));
+      expect(Math.sqrt((4 * seen.count) / Math.PI) / across).toBeCloseTo(1, 1);
+    });
+
+    test('[V11] its lit limb is turned to the sun, a young one and an old one, and so much of it is lit', async () => {
+      for (const at of ['2026-04-20T19:20:00Z', '2026-10-18T19:30:00Z', '2026-10-05T03:40:00Z']) {
+        const seen = await look(beside(at));
+        const { direction } = seen.moon;
+        const sun = seen.sun.direction;
+        // A hundredth of the way from the moon to the sun along the sky: which way that is on the picture.
+        const next = direction.map((c, i) => c + 0.01 * ((sun[i] ?? 0) - dot(sun, direction) * c));
+        const [x, y] = seenAt(seen, direction);
+        const [sx, sy] = seenAt(seen, next);
+        const turned = Math.atan2(seen.y - y, seen.x - x) - Math.atan2(sy - y, sx - x);
+        expect(Math.abs(Math.atan2(Math.sin(turned), Math.cos(turned))), at).toBeLessThan(0.02);
+        const disc = (Math.PI / 4) * ((300 / 36) * 900 * 0.00904) ** 2;
+        expect(Math.abs(seen.count / disc - seen.moon.lit), at).toBeLessThan(0.03);
+      }
+    });
+
+    test('[V12] a wall before it hides it, and cloud as well', async () => {
+      const { azimuth } = moonAt(spot, Date.parse(full));
+      const foot = destination(spot, azimuth, 30);
+      const before = feature(
+        'before',
+        'obstacle',
+        'LineString',
+        [-20, 20].map((right) => destination(foot, azimuth + 90, right)),
+        { height: 80, sight: 'solid' },
+      );
+      expect((await look(beside(full, before))).count).toBe(0);
+      const clouded = beside(full);
+      expect((await look({ ...clouded, pinned: { focalLength: 300, sky: 'heavy' } })).count).toBe(0);
+    });
   });
 
   test('[V7] giving it back frees what the graphics card held; another one can be opened after it', async () => {

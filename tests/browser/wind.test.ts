@@ -1,12 +1,10 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { dateAt, dayStart } from '../../src/time/local-time';
-import { closeBrowser, openPage, type Opened } from './page';
+import { openPage, type Opened } from './page';
 
 /** One page for all: each test leaves a wind that the next one replaces. */
 let opened: Opened;
 beforeAll(async () => void (opened = await openPage({ map: false })));
-afterAll(closeBrowser);
-
 const section = () => opened.page.locator('.sheet.left');
 const field = () => opened.page.getByLabel('Wind, METAR or TAF');
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { readArguments } from '../../src/cli/arguments';
+import { pastUse } from '../../src/figures/flown/past-use';
 import { recordFrom, sweepJson } from '../../src/cli/sweep-json';
 import type { SweepArguments } from '../../src/cli/sweep-arguments';
 import { figuresFor } from '../../src/figures/figures-for';
@@ -40,7 +41,14 @@ function asked(...args: readonly string[]): SweepArguments {
   return read.value.sweep;
 }
 function swept(...args: readonly string[]) {
-  const answer = sweepJson(contents, asked(...args), at, null, null, contents.windRecord);
+  const answer = sweepJson(
+    contents,
+    asked(...args),
+    at,
+    null,
+    null,
+    pastUse(contents, contents.windRecord, []),
+  );
   if (!answer.ok) throw new Error(answer.reason);
   return answer.value;
 }
@@ -100,7 +108,7 @@ test('[S173] a record of past winds adds twelve expected minutes; winds that com
     const record = recordFrom(['time,direction,speed_kt', ...rows].join('\n'), 'winds.csv', contents);
     if (!record.ok) throw new Error(record.reason);
     const few = asked('--side', '1500', '--cell', '100', ...hour);
-    const answer = sweepJson(contents, few, at, null, null, record.value);
+    const answer = sweepJson(contents, few, at, null, null, pastUse(contents, record.value, []));
     if (!answer.ok) throw new Error(answer.reason);
     return answer.value.candidates.flatMap((c) => ('expectedMinutes' in c ? (c.expectedMinutes ?? []) : []));
   };

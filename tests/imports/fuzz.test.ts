@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { planList, readList } from '../../src/imports/movements/read-list';
+import { listLayout, readList } from '../../src/imports/movements/read-list';
 import { readTable } from '../../src/imports/tables/read-table';
 import { readGeotiff } from '../../src/imports/terrain/read-geotiff';
-import { planRecord, readRecord } from '../../src/imports/wind-record/read-record';
+import { recordLayout, readRecord } from '../../src/imports/wind-record/read-record';
 import { readContents } from '../../src/survey/contents';
 import { saveSurvey } from '../../src/survey/save';
 import { openSurvey } from '../../src/survey/open';
@@ -44,9 +44,14 @@ describe('[I214] damaged tables are read as far as they make sense, or refused i
   test('of past winds', () => {
     fc.assert(
       fc.property(damagedText(winds), (text) => {
-        const plan = planRecord(text);
-        if (!plan) return;
-        const steps = readRecord(text, { ...plan, unit: plan.unit ?? 'kt' }, 'Europe/Warsaw', 'winds.csv');
+        const layout = recordLayout(text);
+        if (!layout) return;
+        const steps = readRecord(
+          text,
+          { ...layout, unit: layout.unit ?? 'kt' },
+          'Europe/Warsaw',
+          'winds.csv',
+        );
         let step = steps.next();
         while (!step.done) {
           expect(step.value).toBeGreaterThan(0);
@@ -77,9 +82,9 @@ describe('[I214] damaged tables are read as far as they make sense, or refused i
   ])('of movements, %s', (_, text) => {
     fc.assert(
       fc.property(damagedText(text), (broken) => {
-        const plan = planList(broken, '2026-06-21');
-        if (!plan) return;
-        const reading = readList(plan, 'Europe/Warsaw', '2026-06-21', ['EPTO'], []);
+        const layout = listLayout(broken, '2026-06-21');
+        if (!layout) return;
+        const reading = readList(layout, 'Europe/Warsaw', '2026-06-21', ['EPTO'], []);
         for (const { time, date } of reading.movements) {
           expect(time).toMatch(/^([01]\d|2[0-3]):[0-5]\d$/);
           if (date !== null) expect(new Date(`${date}T00:00:00Z`).toISOString().slice(0, 10)).toBe(date);

@@ -83,10 +83,10 @@ test('[F412] of two tables of past winds the one brought in last is kept, howeve
   const { document, derived } = setUp();
   const history = new WindHistory({ document, derived });
   const [long, short] = [
-    await history.plan(table('long.csv', 60_000, 90)),
-    await history.plan(table('short.csv', 200, 270)),
+    await history.layout(table('long.csv', 60_000, 90)),
+    await history.layout(table('short.csv', 200, 270)),
   ];
-  if (!long || !short) throw new Error('expected two plans');
+  if (!long || !short) throw new Error('expected two layouts');
   const others: Promise<unknown>[] = [];
   // While the first one is being read the second is asked for.
   await history.read({ ...long, unit: 'kt' }, () => {
@@ -100,9 +100,9 @@ test('[F412] of two tables of past winds the one brought in last is kept, howeve
 test('[F412] a table does not come into a survey that was opened while it was read', async () => {
   const { document, derived, openOther, changes } = setUp();
   const history = new WindHistory({ document, derived });
-  const plan = await history.plan(table('short.csv', 200, 270));
-  if (!plan) throw new Error('expected a plan');
-  const read = history.read({ ...plan, unit: 'kt' }, () => undefined);
+  const layout = await history.layout(table('short.csv', 200, 270));
+  if (!layout) throw new Error('expected a layout');
+  const read = history.read({ ...layout, unit: 'kt' }, () => undefined);
   openOther();
   expect((await read).observations).toBe(200);
   expect(changes()).toBe(0);

@@ -1,7 +1,7 @@
-import { Geodesic } from 'geographiclib-geodesic';
+import Geodesic from 'geographiclib-geodesic';
 import { feature, runwayFeature } from './contents';
 
-const wgs84 = Geodesic.WGS84;
+const wgs84 = Geodesic.Geodesic.WGS84;
 
 /** A runway of 2,400 m that looks 067 true, its second threshold displaced, its ends 6 m apart in height. */
 export const madeRunway = (() => {
@@ -41,8 +41,13 @@ export interface MadePoint {
   readonly time: number;
 }
 
-/** A recorded flight through points told in the runway's terms; placed by GeographicLib, not by our own geometry. */
-export function madeFlight(id: string, points: readonly MadePoint[], timed = true) {
+/** A recorded flight through points told in the runway's terms; placed by GeographicLib, not by our own geometry. `begins`: ms since 1970. */
+export function madeFlight(
+  id: string,
+  points: readonly MadePoint[],
+  timed = true,
+  begins = Date.UTC(2026, 5, 21, 12),
+) {
   const coordinates = points.map(({ along, offset }) => {
     const on = wgs84.Direct(madeRunway.a[1], madeRunway.a[0], 67, along);
     const ahead = on.azi2 ?? NaN;
@@ -54,7 +59,7 @@ export function madeFlight(id: string, points: readonly MadePoint[], timed = tru
     source: 'recorded',
     heights: points.map(({ height }) => height),
     ...(timed
-      ? { times: points.map(({ time }) => new Date(Date.UTC(2026, 5, 21, 12) + time * 1000).toISOString()) }
+      ? { times: points.map(({ time }) => new Date(begins + time * 1000).toISOString()) }
       : {}),
   });
 }
@@ -120,4 +125,14 @@ export function departureOf06(plan: DeparturePlan): readonly MadePoint[] {
       time: along / plan.speed,
     });
   return points;
+}
+
+/** A made flight as a recorder would write it. */
+export function gpxOf({ id, properties, geometry }: ReturnType<typeof madeFlight>): string {
+  const { heights, times } = properties as { heights?: readonly number[]; times?: readonly string[] };
+  const points = (geometry.coordinates as readonly (readonly [number, number])[]).map(
+    ([lng, lat], i) =>
+      `<trkpt lat="${lat}" lon="${lng}"><ele>${heights?.[i]}</ele>${times ? `<time>${times[i]}</time>` : ''}</trkpt>`,
+  );
+  return `<gpx version="1.1" creator="a test" xmlns="http://www.topografix.com/GPX/1/1"><trk><name>${String(id)}</name><trkseg>${points.join('')}</trkseg></trk></gpx>`;
 }

@@ -2,8 +2,9 @@ import { expect, test } from 'vitest';
 import type { Position } from '../../src/survey/document';
 import type { StandingSpot } from '../../src/survey/schema/standing-spot';
 import type { WindRecord } from '../../src/survey/schema/wind-record';
-import { readRecord, planRecord } from '../../src/imports/wind-record/read-record';
+import { readRecord, recordLayout } from '../../src/imports/wind-record/read-record';
 import { spotThere } from '../../src/figures/spot/spot-there';
+import { pastUse, type PastUse } from '../../src/figures/flown/past-use';
 import { overYear } from '../../src/sweep/over-year';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
 
@@ -36,7 +37,7 @@ const winds = (() => {
     (_, h) => `${new Date(Date.UTC(2024, 0, 1, h)).toISOString()},260,12`,
   );
   const text = ['time,direction,speed_kt', ...rows].join('\n');
-  const plan = planRecord(text);
+  const plan = recordLayout(text);
   if (!plan?.unit) throw new Error('expected a plan');
   const steps = readRecord(text, { ...plan, unit: plan.unit }, 'Europe/Berlin', 'winds.csv');
   let step = steps.next();
@@ -53,7 +54,7 @@ function record(clouds?: (hour: number) => readonly [clear: number, overcast: nu
   return { ...winds, clouds: counts };
 }
 const year = (told: WindRecord, spot: StandingSpot | null = null, given = contents) =>
-  overYear(given, told, [{ position: place, eye, spot }], at, 3600, null);
+  overYear(given, pastUse(given, told, []) as PastUse, [{ position: place, eye, spot }], at, 3600, null);
 const june = ({ byHour }: ReturnType<typeof year>) => (byHour[0] ?? []).slice(5 * 24, 6 * 24);
 const total = (hours: readonly number[]) => hours.reduce((a, b) => a + b, 0);
 

@@ -117,6 +117,16 @@ describe('coordinates as shown', () => {
     expect(formatCoordinates([151.1772222, -33.9461111], 'sexagesimal')).toBe('33°56′46.00″S 151°10′38.00″E');
   });
 
+  test('[E86] to the metre for paper and letters: five decimals, tenths of a second', () => {
+    expect(formatCoordinates([18.1723456, 50.9312345], 'decimal', 'feet')).toBe('50.93123, 18.17235');
+    expect(formatCoordinates([151.1772222, -33.9461111], 'sexagesimal', 'feet')).toBe(
+      '33°56′46.0″S 151°10′38.0″E',
+    );
+    expect(formatCoordinates([7.9999999, 46.9999999], 'sexagesimal', 'feet')).toBe(
+      '47°00′00.0″N 8°00′00.0″E',
+    );
+  });
+
   test('rounding carries into minutes and degrees', () => {
     expect(formatCoordinates([7.9999999, 46.9999999], 'sexagesimal')).toBe('47°00′00.00″N 8°00′00.00″E');
   });

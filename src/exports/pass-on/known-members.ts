@@ -34,7 +34,7 @@ const kindMembers: Readonly<Record<Kind, Readonly<Record<string, Known>>>> = {
   'no-go': all('reason'),
   obstacle: all('height', 'base', 'sight', 'underside', 'width', 'leafMonths', 'heightFrom', 'standOn'),
   'flight-path': all('heights', 'source', 'times', 'turnBank'),
-  'display-line': all('passes', 'height', 'speed', 'programme'),
+  'display-line': all('passes', 'height', 'speed', 'programme', 'aircraft', 'spacing', 'late'),
   'crowd-line': {},
   helipad: all('courses', 'elevation'),
   'winch-run': {},

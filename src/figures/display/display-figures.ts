@@ -1,21 +1,16 @@
 import type { Contents } from '../../survey/contents';
-import type { DisplayLine, ProgrammeEntry } from '../../survey/schema/flying';
+import type { DisplayLine } from '../../survey/schema/flying';
 import type { Position } from '../../survey/document';
-import { instantOf } from '../../time/local-time';
-import { acosDeg, RAD } from '../geometry/angles';
-import { frameAt, groundLine, mapped } from '../geometry/earth';
-import { sunAt } from '../light/sun';
-import { frontLitTo, sideLitTo, topLitFrom } from '../practice';
+import { frameAt, mapped } from '../geometry/earth';
+import { actLight, middleOf, type ActLight } from './act-light';
+import { actsOf, type Act } from './programme-acts';
 import { publishedMinima, type PublishedMinimum } from './published-minima';
 
-/** Where the sun stands for an entry of a programme, from the crowd line looking at the middle of the display line. */
+/** An entry of a programme and how it is lit for whoever stands at the crowd line. */
 export interface ProgrammeLight {
-  readonly entry: ProgrammeEntry;
-  /** Degrees; altitude apparent, azimuth from true north. */
-  readonly altitude: number;
-  readonly azimuth: number;
-  /** Null where nobody has drawn the crowd, or the time does not exist on that day. */
-  readonly light: 'dark' | 'overhead' | 'behind-you' | 'from-the-side' | 'in-your-eyes' | null;
+  readonly act: Act;
+  /** Null where the programme has no time for it, or nobody has drawn the crowd. */
+  readonly light: ActLight | null;
 }
 
 export interface DisplayFigures {
@@ -25,7 +20,7 @@ export interface DisplayFigures {
   readonly programme: readonly ProgrammeLight[];
 }
 
-type Field = Pick<Contents, 'crowdLines' | 'site' | 'subject'>;
+type Field = Pick<Contents, 'crowdLines' | 'site' | 'subject' | 'subjects'>;
 
 /** What follows from a display line and its programme. `date`: the day shown, for entries without one of their own. */
 export function displayFigures(display: DisplayLine, field: Field, date: string): DisplayFigures {
@@ -33,10 +28,10 @@ export function displayFigures(display: DisplayLine, field: Field, date: string)
   return {
     crowdDistance: crowd?.distance ?? null,
     minima: publishedMinima(display.speed ?? field.subject.climbSpeed),
-    programme: display.programme.map((entry) => {
-      const instant = instantOf(entry.date ?? date, entry.time, field.site.timeZone);
-      return lightOf(entry, instant, display, crowd?.position ?? null);
-    }),
+    programme: actsOf(display, date, field.site.timeZone, field.subjects).map((act) => ({
+      act,
+      light: crowd && actLight(act, middleOf(display), crowd.position, field.site.timeZone),
+    })),
   };
 }
 
@@ -56,26 +51,4 @@ function nearestCrowd(display: DisplayLine, lines: Field['crowdLines']) {
     if (!nearest || distance < nearest.distance) nearest = { position, distance };
   }
   return nearest;
-}
-
-function lightOf(
-  entry: ProgrammeEntry,
-  instant: number,
-  display: DisplayLine,
-  crowd: Position | null,
-): ProgrammeLight {
-  const [from, to] = ends(display);
-  const middle: Position = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  const { altitude, azimuth } = sunAt(middle, instant);
-  const there = { entry, altitude, azimuth };
-  if (!crowd) return { ...there, light: null };
-  if (altitude < 0) return { ...there, light: 'dark' };
-  if (altitude >= topLitFrom) return { ...there, light: 'overhead' };
-  const toEye = groundLine(middle, crowd).azimuth;
-  if (toEye === null) return { ...there, light: null };
-  const apart = acosDeg(Math.cos((azimuth - toEye) * RAD));
-  return {
-    ...there,
-    light: apart <= frontLitTo ? 'behind-you' : apart <= sideLitTo ? 'from-the-side' : 'in-your-eyes',
-  };
 }

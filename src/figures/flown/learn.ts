@@ -1,10 +1,11 @@
 import type { Contents } from '../../survey/contents';
 import type { EndIndex } from '../../survey/schema/runway';
-import { fieldElevation } from '../traffic/paths';
-import { endGeometry } from '../traffic/runway-geometry';
 import { sampleStep } from '../traffic/samples';
+import { endPairs, useOf, type EndUse } from './end-uses';
+import { isRecorded } from './packed-flights';
 import { percentile, spreadOf, type Spread } from './percentile';
 import { learnedTo, runAlong, type RunAlong } from './run-along';
+import type { RecordedFlight } from './track';
 import { wayOf, type FlownKind } from './way-of';
 
 /** 10th, 50th and 90th percentile. */
@@ -60,22 +61,17 @@ export interface Learned {
   readonly other: number;
 }
 
-/** Which end a recorded flight used, and when: ms since 1970 of its landing, else of its take-off; null without times. */
-export interface EndUse {
-  readonly runway: string;
-  readonly end: EndIndex;
-  readonly kind: FlownKind;
-  readonly instant: number | null;
-}
-
 /** Flights of one end and kind from which on they say something of the next one (design part two, section 12). */
 export const leastFlights = 5;
 
-type Recorded = Pick<Contents, 'site' | 'runways' | 'flightPaths'>;
+/** Where flights are learned from: the ends that they may have used, and themselves. */
+export interface ToLearnFrom extends Pick<Contents, 'site' | 'runways'> {
+  readonly flights: readonly RecordedFlight[];
+}
 
 /** What the survey's recorded flights teach about its runways. */
-export function learnFrom(contents: Recorded): Learned {
-  const steps = learning(contents);
+export function learnFrom(contents: Pick<Contents, 'site' | 'runways' | 'flightPaths'>): Learned {
+  const steps = learning({ ...contents, flights: contents.flightPaths.filter(isRecorded) });
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -83,38 +79,27 @@ export function learnFrom(contents: Recorded): Learned {
 }
 
 /** The same in steps of a millisecond or so; each yields the share of the flights that are done. */
-export function* learning(contents: Recorded): Generator<number, Learned> {
-  const elevation = fieldElevation(contents);
-  const ends = contents.runways.flatMap((runway) => {
-    const [a, b] = [endGeometry(runway, 0, elevation), endGeometry(runway, 1, elevation)];
-    return a && b ? [[a, b] as const] : [];
-  });
+export function* learning({ site, runways, flights }: ToLearnFrom): Generator<number, Learned> {
+  const ends = endPairs({ site, runways });
   const groups = new Map<
     string,
     { runway: string; end: EndIndex; kind: FlownKind; ids: string[]; runs: RunAlong[] }
   >();
   let other = 0;
   const uses: EndUse[] = [];
-  const recorded = contents.flightPaths.filter(({ source }) => source !== 'drawn');
-  for (const [i, flight] of recorded.entries()) {
-    yield i / recorded.length;
+  for (const [i, flight] of flights.entries()) {
+    yield i / flights.length;
     const way = wayOf(flight, ends);
     if (!way) {
       other++;
       continue;
     }
-    const {
-      kind,
-      geometry: {
-        runway: { id: runway },
-        end,
-      },
-    } = way;
+    const use = useOf(flight, way);
+    const { runway, end, kind } = use;
     const key = `${runway} ${end} ${kind}`;
     const group = groups.get(key) ?? { runway, end, kind, ids: [], runs: [] };
     groups.set(key, group);
-    const instant = flight.times?.[kind === 'departure' ? 0 : flight.times.length - 1] ?? null;
-    uses.push({ runway, end, kind, instant });
+    uses.push(use);
     group.ids.push(flight.id);
     group.runs.push(runAlong(way));
   }

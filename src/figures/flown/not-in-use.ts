@@ -4,7 +4,7 @@ import type { Runway } from '../../survey/schema/runway';
 import type { FlightPath } from '../../survey/schema/places';
 import type { EndsByUse } from '../movements/ends-of';
 import { fieldElevation } from '../traffic/paths';
-import { endGeometry } from '../traffic/runway-geometry';
+import { endPairs } from './end-uses';
 import { wayOf, type Way } from './way-of';
 
 /** Points at a flight's beginning and end that tell which end of a runway it used. CP. */
@@ -20,10 +20,7 @@ export function notInUse(
 ): ReadonlySet<string> {
   const { runways, flightPaths } = contents;
   const elevation = fieldElevation(contents);
-  const ends = runways.flatMap((runway) => {
-    const [a, b] = [endGeometry(runway, 0, elevation), endGeometry(runway, 1, elevation)];
-    return a && b ? [[a, b] as const] : [];
-  });
+  const ends = endPairs(contents);
   const usedBy = (flight: FlightPath, all: readonly Runway[]) =>
     kept.get([flight, all, elevation], () => {
       const way = wayOf(end(flight), ends) ?? wayOf(beginning(flight), ends);

@@ -75,5 +75,20 @@ function setCourses({ count, along, offset, flown, course }: Track): void {
   }
 }
 
+/** The same flight seen from the runway's other end; the map of the first one holds there as well. */
+export function fromOtherEnd(
+  track: Track,
+  { length, thresholdElevation }: EndGeometry,
+  other: EndGeometry,
+): Track {
+  return {
+    ...track,
+    along: track.along.map((t) => length - t),
+    offset: track.offset.map((x) => -x),
+    height: track.height.map((h) => h + thresholdElevation - other.thresholdElevation),
+    course: track.course.map((c) => -c),
+  };
+}
+
 /** Cosine within which a flight counts as being on the runway's line (5 degrees, design part two, section 12). */
 export const onLine = Math.cos(5 * RAD);

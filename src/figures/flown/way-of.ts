@@ -1,6 +1,6 @@
 import type { EndIndex } from '../../survey/schema/runway';
 import type { EndGeometry } from '../traffic/runway-geometry';
-import { trackFrom, type RecordedFlight, type Track } from './track';
+import { fromOtherEnd, trackFrom, type RecordedFlight, type Track } from './track';
 
 export type FlownKind = 'arrival' | 'departure' | 'circuit';
 
@@ -45,7 +45,7 @@ export function wayOf(
     const way: Way = {
       kind,
       geometry: pair[used.end],
-      track: used.end === 0 ? track : trackFrom(flight, pair[1]),
+      track: used.end === 0 ? track : fromOtherEnd(track, pair[0], pair[1]),
       down: down ?? track.count,
       up: up ?? -1,
     };

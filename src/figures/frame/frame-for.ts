@@ -5,7 +5,7 @@ import { isLeafy } from '../../survey/schema/sights';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import type { Subject } from '../../survey/schema/subject';
 import { along, minus, positionOf, type Vec3 } from '../geometry/earth';
-import { RAD } from '../geometry/angles';
+import { directionOf } from '../light/direction-of';
 import { sunAt } from '../light/sun';
 import { skyWord } from '../optics/exposure';
 import { framingOf, type Hold } from '../optics/framing';
@@ -17,10 +17,14 @@ import { groundUnderFlight } from '../sight/ground-under-aircraft';
 import { monthsInLeaf } from '../sight/surroundings';
 import { monthAt } from '../../time/local-time';
 import type { Path } from '../traffic/paths';
+import { formationAt, formationPlaces, type FormationPlace } from '../traffic/formation';
 import type { Sample } from '../types';
 import { placeFrom, turned, viewPoint } from './from-eye';
 import { endsHidden, type EndsHidden } from './ends-hidden';
 import { cameraOn, poseAt } from './pose';
+import { formationFigures, type FormationFigures } from './formation-figures';
+import { moonInFrame, type MoonInFrame } from './moon-in-frame';
+import { moonInPicture } from './moon-in-picture';
 import type { Picture } from './picture';
 import { sceneryRound, type Scenery } from './scenery';
 import { Scratch } from '../scratch';
@@ -42,6 +46,10 @@ export interface Frame {
   /** Share of the frame's width that is left when the subject is cropped to the wanted fill; 1 when the lens reaches. */
   readonly crop: number;
   readonly ends: EndsHidden;
+  /** Null where it is not in the frame. */
+  readonly moon: MoonInFrame | null;
+  /** What flies together here; null for one alone. */
+  readonly formation: FormationFigures | null;
 }
 
 /** A body held upright has its long side up. */
@@ -78,6 +86,12 @@ export function sceneryOf(
   );
 }
 
+/** The places of what flies together at a station; null for one alone, and where the spacing is not known. */
+function placesAt(path: Path, station: number): readonly FormationPlace[] | null {
+  const formation = formationAt(path, Math.max(0, path.samples.station.indexOf(station)));
+  return formation && formationPlaces(formation);
+}
+
 /** Figures and settings of the sample nearest to a station, as the camera is held. `instant`: ms since 1970, UTC. */
 export function framed(
   spot: StandingSpot,
@@ -90,7 +104,7 @@ export function framed(
   scratch: Scratch = new Scratch(),
 ): { readonly sample: Sample; readonly card: SettingsCard } {
   const { subject, body, kit } = contents;
-  const framing = framingOf(subject, body, kit.fill, hold);
+  const framing = framingOf(subject, body, kit.fill, hold, placesAt(path, station));
   const sample = inspectPath(spot, path, station, { ...outlook, framing }, instant, scratch);
   const { geometricAltitude } = sunAt(spot.position, instant);
   const card = settingsCard(sample, geometricAltitude, { subject, body: held(body, hold), lens }, pinned);
@@ -122,34 +136,33 @@ export function frameFor(
   const { hold } = choice;
   const { sensorWidth, sensorHeight } = held(body, hold);
   const sun = sunAt(spot.position, instant);
-  const level = Math.cos(sun.altitude * RAD);
+  const towardsSun = directionOf(sun.azimuth, sun.altitude);
   const needed = sample.focalLength;
+  const places = placesAt(path, station) ?? alone;
+  const picture: Picture = {
+    scenery: sceneryOf(spot, ground, contents, outlook),
+    subject,
+    pose,
+    camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part, places) }),
+    lens: { focalLength, sensorWidth, sensorHeight, aperture: card.aperture },
+    sun: { direction: towardsSun, altitude: sun.geometricAltitude },
+    moon: moonInPicture(spot.position, instant, towardsSun),
+    sky: skyWord(choice.pinned.sky),
+    places,
+    gearDown: gearDown(path, at, subject),
+    arc: card.shown.propellerArc,
+    bare: bareTrees(contents, instant),
+    groundBelow: groundBelow(path, at, contents.subject.height, outlook, view),
+  };
   return {
     sample,
     card,
     needed,
     crop: needed === null || needed <= focalLength ? 1 : focalLength / needed,
     ends: endsHidden(spot, ground, path, Math.round(at), outlook, instant, scratch.lines),
-    picture: {
-      scenery: sceneryOf(spot, ground, contents, outlook),
-      subject,
-      pose,
-      camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part) }),
-      lens: { focalLength, sensorWidth, sensorHeight, aperture: card.aperture },
-      sun: {
-        direction: [
-          Math.sin(sun.azimuth * RAD) * level,
-          Math.cos(sun.azimuth * RAD) * level,
-          Math.sin(sun.altitude * RAD),
-        ],
-        altitude: sun.geometricAltitude,
-      },
-      sky: skyWord(choice.pinned.sky),
-      gearDown: gearDown(path, at, subject),
-      arc: card.shown.propellerArc,
-      bare: bareTrees(contents, instant),
-      groundBelow: groundBelow(path, at, contents.subject.height, outlook, view),
-    },
+    picture,
+    formation: formationFigures(spot, path, station, contents, outlook, instant, hold.portrait, scratch),
+    moon: moonInFrame(picture, spot, ground, outlook, instant, scratch.lines),
   };
 }
 
@@ -161,8 +174,21 @@ function bareTrees({ obstacles, site }: Contents, instant: number): string[] {
   return trees.filter((tree) => !monthsInLeaf(tree, site.reference).includes(month)).map(({ id }) => id);
 }
 
-/** Of half an aircraft the camera looks at the middle of that half. */
-function aimed(pose: ReturnType<typeof poseAt>, length: number, part: Hold['part']) {
+const alone: readonly FormationPlace[] = [[0, 0, 0]];
+
+/** Of half an aircraft the camera looks at the middle of that half, of a formation at the middle of all. */
+function aimed(
+  pose: ReturnType<typeof poseAt>,
+  length: number,
+  part: Hold['part'],
+  places: readonly FormationPlace[],
+) {
+  if (part === 'formation') {
+    const middle = (k: 0 | 1 | 2) =>
+      (Math.min(...places.map((p) => p[k])) + Math.max(...places.map((p) => p[k]))) / 2;
+    const level = along(along(pose.at, pose.forward, middle(0)), pose.left, middle(1));
+    return along(level, pose.up, middle(2));
+  }
   const share = part === 'whole' ? 0 : part === 'nose' ? 0.25 : -0.25;
   return along(pose.at, pose.forward, share * length);
 }

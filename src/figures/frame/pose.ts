@@ -1,4 +1,4 @@
-import { along, minus, type Vec3 } from '../geometry/earth';
+import { along, lengthOf, minus, scaled, type Vec3 } from '../geometry/earth';
 import type { PathSamples } from '../traffic/samples';
 import { turned, type EastNorthUp, type ViewPoint } from './from-eye';
 
@@ -29,7 +29,7 @@ export function poseAt(samples: PathSamples, at: number, view: ViewPoint): Pose 
     return along(a, minus(b, a), t);
   };
   const place = turned(view, minus(mixed(samples.centre), view.point));
-  const range = length(place);
+  const range = lengthOf(place);
   const up = unit(turned(view, mixed(samples.up)));
   const [east, north] = place;
   const away = Math.hypot(east, north);
@@ -57,9 +57,7 @@ export function poseAt(samples: PathSamples, at: number, view: ViewPoint): Pose 
   };
 }
 
-const length = ([x, y, z]: Vec3) => Math.hypot(x, y, z);
-const scaled = (v: Vec3, k: number): Vec3 => [v[0] * k, v[1] * k, v[2] * k];
-const unit = (v: Vec3): Vec3 => scaled(v, 1 / (length(v) || 1));
+const unit = (v: Vec3): Vec3 => scaled(v, 1 / (lengthOf(v) || 1));
 const cross = (a: Vec3, b: Vec3): Vec3 => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],
@@ -87,7 +85,7 @@ export function cameraOn({ at, forward: body }: Pose): CameraAxes {
       forward,
       -(body[0] * forward[0] + body[1] * forward[1] + body[2] * forward[2]),
     );
-    if (length(across) > 0) right = unit(across);
+    if (lengthOf(across) > 0) right = unit(across);
   }
   return { forward, right, top: cross(right, forward) };
 }

@@ -9,6 +9,8 @@ const E2 = F * (2 - F);
 export type Vec3 = readonly [x: number, y: number, z: number];
 
 export const dot = (a: Vec3, b: Vec3) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+export const scaled = (v: Vec3, k: number): Vec3 => [v[0] * k, v[1] * k, v[2] * k];
+export const lengthOf = ([x, y, z]: Vec3): number => Math.hypot(x, y, z);
 export const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 export const along = (a: Vec3, b: Vec3, t: number): Vec3 => [
   a[0] + b[0] * t,

@@ -1,34 +1,13 @@
 import type { Contents } from '../../survey/contents';
-import type { StandingSpot } from '../../survey/schema/standing-spot';
 import type { Movement } from '../../survey/schema/movement';
 import type { EndRef } from '../../survey/schema/site';
 import type { Subject } from '../../survey/schema/subject';
-import { dateAt } from '../../time/local-time';
-import { verdictFor } from '../optics/verdict';
-import { mayStand } from '../access/may-stand';
-import { standingOf, type Standing } from '../plan/standing';
-import { Scratch } from '../scratch';
 import type { ElevationGrid } from '../sight/terrain';
-import { outlookOf } from '../outlook';
-import { stillViewsOf } from '../when/still-views';
-import { lensToTake } from '../summary/spot-summary';
 import { endName } from '../traffic/end-name';
 import { pathsOf, type Path, type PathFilter } from '../traffic/paths';
-import { typeNamed } from './find-types';
 import { endsOf, type EndFrom } from './ends-of';
-import type { Verdict } from '../types';
-import { readRow, type RowReading } from '../when/light-row';
-import type { StillView } from '../when/still-view';
-
-/** The best place for one movement. */
-export interface BestPlace {
-  readonly spot: StandingSpot;
-  readonly path: Path;
-  readonly reading: RowReading;
-  readonly checkFirst: boolean;
-  /** What the lens to take makes of it; null without a lens or a focal length. */
-  readonly lens: Verdict | null;
-}
+import { BestPlaces, type BestPlace } from './best-places';
+import { subjectNamed } from './subject-named';
 
 export interface MovementFigures {
   readonly movement: Movement;
@@ -49,7 +28,7 @@ export function subjectOf(movement: Movement, subjects: readonly Subject[]): Sub
   const by = (key: string) => subjects.find((s) => s.key.toUpperCase() === key.toUpperCase()) ?? null;
   return (
     (movement.subject === null ? null : by(movement.subject)) ??
-    (movement.type === '' ? null : (by(movement.type) ?? typeNamed(movement.type)?.subject ?? null))
+    (movement.type === '' ? null : subjectNamed(movement.type, subjects))
   );
 }
 
@@ -58,10 +37,8 @@ export class MovementLooks {
   readonly #contents: Contents;
   readonly #inUse: Readonly<Record<'arrivals' | 'departures', readonly EndRef[]>>;
   readonly #terrain: ElevationGrid | null;
-  readonly #views = new Map<string, StillView | null>();
   readonly #paths = new Map<string, Path | null>();
-  readonly #standings = new Map<string, Standing>();
-  readonly #scratch = new Scratch();
+  readonly #places: BestPlaces;
 
   /** `inUse`: the ends chosen, for moments of which the survey tells no wind, or whose wind the ends do not follow. */
   constructor(
@@ -72,6 +49,7 @@ export class MovementLooks {
     this.#contents = contents;
     this.#inUse = inUse;
     this.#terrain = terrain;
+    this.#places = new BestPlaces(contents, terrain);
   }
 
   /** One movement at an instant (ms since 1970, UTC). */
@@ -91,42 +69,15 @@ export class MovementLooks {
         return runway ? [endName(runway, ref.end)] : [];
       }),
       endFrom: from,
-      best: isNamed && known === null ? null : this.#best(movement, subject, refs, instant),
+      best:
+        isNamed && known === null
+          ? null
+          : this.#places.best(
+              subject,
+              refs.flatMap((ref) => this.#path(subject, ref, movement.use) ?? []),
+              instant,
+            ),
     };
-  }
-
-  /** Nobody stands where it is shut at that time. What else counts is a matter of the date: asked once a spot and date. */
-  #standing(spot: StandingSpot, instant: number): Standing {
-    if (!mayStand(spot, this.#contents, instant).open) return 'nobody';
-    const key = `${spot.id} ${dateAt(instant, this.#contents.site.timeZone)}`;
-    let standing = this.#standings.get(key);
-    if (standing === undefined) {
-      standing = standingOf(spot, this.#contents, instant);
-      this.#standings.set(key, standing);
-    }
-    return standing;
-  }
-
-  #best(movement: Movement, subject: Subject, refs: readonly EndRef[], instant: number): BestPlace | null {
-    const { spots, kit, body } = this.#contents;
-    let best: Omit<BestPlace, 'lens'> | null = null;
-    for (const ref of refs) {
-      const path = this.#path(subject, ref, movement.use);
-      if (!path) continue;
-      for (const spot of spots) {
-        const standing = this.#standing(spot, instant);
-        const view = standing === 'nobody' ? null : this.#view(subject, path, spot, instant);
-        if (!view?.usable || !view.inSight) continue;
-        const reading = readRow(view, spot.position, instant);
-        if (reading.score.total > (best?.reading.score.total ?? 0))
-          best = { spot, path, reading, checkFirst: standing === 'check-first' };
-      }
-    }
-    if (!best) return null;
-    const { focalLength } = best.reading;
-    const verdicts =
-      focalLength === null ? [] : kit.lenses.map((lens) => verdictFor(lens, focalLength, body, kit.fill));
-    return { ...best, lens: lensToTake(verdicts, kit.fill) };
   }
 
   #path(subject: Subject, ref: EndRef, use: Movement['use']): Path | null {
@@ -139,16 +90,5 @@ export class MovementLooks {
       this.#paths.set(key, path);
     }
     return path;
-  }
-
-  #view(subject: Subject, path: Path, spot: StandingSpot, instant: number): StillView | null {
-    const key = `${subject.key} ${path.ref.path} ${spot.id}`;
-    let view = this.#views.get(key);
-    if (view === undefined) {
-      const outlook = outlookOf({ ...this.#contents, subject }, this.#terrain);
-      view = stillViewsOf(spot, [path], outlook, instant, this.#scratch)[0] ?? null;
-      this.#views.set(key, view);
-    }
-    return view;
   }
 }

@@ -18,12 +18,29 @@ export interface FramedPoints {
 export const tailSpanOf = ({ span, tailSpan }: Pick<Size, 'span' | 'tailSpan'>): number =>
   tailSpan ?? tailSpanShare * span;
 
+/** The points of several that fly at these places (m ahead, left and up of the first). */
+export function pointsOfAll({ points, counts }: FramedPoints, places: readonly Point[]): FramedPoints {
+  const all = places.flatMap((place) =>
+    Array.from(points, (coordinate, k) => coordinate + (place[k % 3] as number)),
+  );
+  const of = (i: number) => Math.hypot(...all.slice(3 * i, 3 * i + 3));
+  return {
+    points: Float64Array.from(all),
+    counts: Uint8Array.from(places.flatMap(() => Array.from(counts))),
+    radius: Math.max(...Array.from({ length: all.length / 3 }, (_, i) => of(i))),
+  };
+}
+
 /**
  * Nose, tail, fin tip and wheels, and the tips of wing and tailplane, or for a rotor the rim of its disc (design, sections 3
  * and 9). Of half an aircraft count the nose and the wheels, or the tail, fin tip, tailplane and wheels, and the centre, which
  * the axis meets. Facing nobody knows where, it is framed across the line of sight by the longer of its two extents.
  */
-export function framedPoints(subject: Size, part: Hold['part'], headingKnown: boolean): FramedPoints {
+export function framedPoints(
+  subject: Size,
+  part: Exclude<Hold['part'], 'formation'>,
+  headingKnown: boolean,
+): FramedPoints {
   const { length, span, height, propulsion } = subject;
   const along = headingKnown ? length / 2 : Math.max(length, span) / 2;
   const front = part !== 'tail';

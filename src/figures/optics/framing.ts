@@ -1,12 +1,13 @@
 import type { Body, Kit } from '../../survey/schema/kit';
 import type { Subject } from '../../survey/schema/subject';
 import { DEG } from '../geometry/angles';
-import { framedPoints, type FramedPoints } from './framed-points';
+import type { FormationPlace } from '../traffic/formation';
+import { framedPoints, pointsOfAll, type FramedPoints } from './framed-points';
 
 /** How the camera is held, and what of the aircraft is to fill the frame. */
 export interface Hold {
   readonly portrait: boolean;
-  readonly part: 'whole' | 'nose' | 'tail';
+  readonly part: 'whole' | 'nose' | 'tail' | 'formation';
 }
 export const landscape: Hold = { portrait: false, part: 'whole' };
 
@@ -28,14 +29,19 @@ export interface Framing {
   readonly diagonal: number;
 }
 
+/** `places`: where those fly that are framed as a formation; without them the one subject is framed. */
 export function framingOf(
   subject: Subject,
   body: Body,
   fill: Kit['fill'],
   { portrait, part }: Hold = landscape,
+  places: readonly FormationPlace[] | null = null,
 ): Framing {
-  const facing = framedPoints(subject, part, true);
-  const anyWay = framedPoints(subject, part, false);
+  const own = part === 'formation' ? 'whole' : part;
+  const inAll = (points: FramedPoints) =>
+    part === 'formation' && places ? pointsOfAll(points, places) : points;
+  const facing = inAll(framedPoints(subject, own, true));
+  const anyWay = inAll(framedPoints(subject, own, false));
   return {
     length: subject.length,
     height: subject.height,

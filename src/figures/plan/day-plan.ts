@@ -9,6 +9,8 @@ import { everyPath } from '../traffic/every-path';
 import { fieldElevation } from '../traffic/paths';
 import { dayRows, rankedRows, type DayRow } from '../when/day-rows';
 import { flownPaths, type FlowSpan, type OtherFlow } from './flow-spans';
+import { actWindows, type ActWindow } from './act-windows';
+import { programmeOf, type Programme } from './acts-due';
 import { dueOnPath } from './due';
 import { ladderOf } from './ladder';
 import { moveByWays } from './move-by-ways';
@@ -25,6 +27,8 @@ export interface PlanStay {
 export interface DayPlan {
   /** Best first. */
   readonly windows: readonly PlanWindow[];
+  /** What the day's programmes have, act by act, each where it is best. */
+  readonly acts: readonly ActWindow[];
   /** Where to stand when, in order. */
   readonly stays: readonly PlanStay[];
   readonly outOfReach: number;
@@ -59,20 +63,25 @@ export const planRows = (
     terrain,
   );
 
-/** The plan of a day for the ends in use through it, out of `planRows` that cover them. `due`: the day's movements. */
+/** The plan of a day for the ends in use through it, out of `planRows` that cover them. `due`, `programmes`: what that day has. */
 export function dayPlan(
   contents: Contents,
   rows: readonly DayRow[],
   spans: readonly FlowSpan[],
   day: Day,
   due: readonly DueMovement[] = [],
+  programmes: readonly Programme[] = [],
 ): DayPlan {
   const flown = flownPaths(spans);
   const { ranked, ...left } = rankedRows(
     rows.filter(({ path: { ref } }) => flown(ref.kind, ref.runway, ref.end)),
   );
   const gained = ranked.map((row) => {
-    const expected = dueOnPath(due, row.path.ref, contents.runways);
+    const { ref } = row.path;
+    const expected = {
+      due: dueOnPath(due, ref, contents.runways),
+      programme: programmeOf(programmes, ref),
+    };
     return { row, expected, gain: gains(row, day.from, spans, expected) };
   });
   const windows = gained.flatMap(({ row, expected }) => windowsOf(row, day.from, spans, expected));
@@ -87,7 +96,8 @@ export function dayPlan(
       };
     },
   );
-  return { windows: windows.sort((a, b) => b.worth - a.worth), stays, ...left };
+  windows.sort((a, b) => b.worth - a.worth);
+  return { windows, acts: actWindows(windows), stays, ...left };
 }
 
 /**

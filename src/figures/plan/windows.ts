@@ -1,17 +1,20 @@
-import { bridgedGap, shortestWindow, worthwhileFrom } from '../practice';
+import { bridgedGap, dueWeight, shortestWindow, worthwhileFrom } from '../practice';
 import type { LightClass, Score } from '../types';
+import type { Position } from '../../survey/document';
+import { positionOf, type Vec3 } from '../geometry/earth';
 import { isFlat } from '../light/sky';
 import { SunTrack } from '../light/sun-track';
 import { bestUnder, classUnder, scoreUnder } from '../when/best-light';
 import { dayStepMinutes, type DayRow } from '../when/day-rows';
 import { lightCodes, readRow, type RowReading } from '../when/light-row';
 import type { DueMovement } from '../movements/due-on';
+import { actsWithin, isActOn, type ActDue, type Programme } from './acts-due';
 import { weightAt } from './due';
 import { isFlown, type FlowSpan } from './flow-spans';
 
 /** What brings a window to its end, as far as it is one thing. */
 export type WindowEnd =
-  'sun-down' | 'overhead' | 'glare' | 'light' | 'haze' | 'flow' | 'hours' | 'day' | 'other';
+  'sun-down' | 'overhead' | 'glare' | 'light' | 'haze' | 'flow' | 'programme' | 'hours' | 'day' | 'other';
 
 /** A stretch of time in which a spot is worth standing at for one path. */
 export interface PlanWindow {
@@ -21,6 +24,8 @@ export interface PlanWindow {
   readonly to: number;
   /** What the survey's list expects on the path in this time. */
   readonly due: readonly DueMovement[];
+  /** What a display's programme has in this time. */
+  readonly acts: readonly ActDue[];
   /** Hours that are better than just worth the wait, each counted by how much, and more while something is due. */
   readonly worth: number;
   /** When it is best, and what the picture is then. */
@@ -37,6 +42,12 @@ export interface PlanWindow {
   readonly ends: WindowEnd;
 }
 
+/** What is expected on one path: movements of the list, and the programme that it is flown by. */
+export interface Expected {
+  readonly due: readonly DueMovement[];
+  readonly programme: Programme | null;
+}
+
 const stepMs = dayStepMinutes * 60_000;
 
 /** Totals are held with seven figures: light from above is exactly at the threshold, and no better. */
@@ -48,19 +59,21 @@ export const gainOf = (total: number): number =>
 
 /**
  * What each step of a row is worth: nothing in glare, hidden, out of hours, or while the path is not flown; more while something is
- * due on it. `due`: what is due on this path.
+ * due on it, and of a display with a programme only while an act is on.
  */
 export function gains(
   { light, path, shut }: DayRow,
   from: number,
   spans: readonly FlowSpan[],
-  due: readonly DueMovement[],
+  { due, programme }: Expected,
 ): Float64Array {
   return Float64Array.from(light.total, (total, i) => {
     if (light.glare[i] === 1 || light.blocked[i] === 1 || shut?.[i] === 1) return 0;
     const gain = gainOf(total);
     const instant = from + (i + 0.5) * stepMs;
-    return gain > 0 && isFlown(spans, path.ref, instant) ? gain * weightAt(due, instant) : 0;
+    if (gain === 0 || !isFlown(spans, path.ref, instant)) return 0;
+    if (programme) return isActOn(programme, instant) ? gain * dueWeight : 0;
+    return gain * weightAt(due, instant);
   });
 }
 
@@ -81,10 +94,10 @@ export function windowsOf(
   row: DayRow,
   from: number,
   spans: readonly FlowSpan[],
-  due: readonly DueMovement[],
+  expected: Expected,
 ): PlanWindow[] {
-  const gain = gains(row, from, spans, due);
-  return worthwhile(gain).map(([a, b]) => windowOf(row, gain, from, a, b, spans, due));
+  const gain = gains(row, from, spans, expected);
+  return worthwhile(gain).map(([a, b]) => windowOf(row, gain, from, a, b, spans, expected));
 }
 
 /** A stretch of a row as a window, steps `a` to `b` (excluded) of the day. */
@@ -95,7 +108,7 @@ export function windowOf(
   a: number,
   b: number,
   spans: readonly FlowSpan[],
-  due: readonly DueMovement[],
+  { due, programme }: Expected,
 ): PlanWindow {
   const { view, spot, light } = row;
   const track = new SunTrack(spot.position, view.skyAt);
@@ -123,6 +136,9 @@ export function windowOf(
     from: from + a * stepMs,
     to: from + b * stepMs,
     due: due.filter(({ instant }) => instant >= from + a * stepMs && instant < from + b * stepMs),
+    acts: programme
+      ? actsWithin(programme, spot.position, placeOf(row, best), from + a * stepMs, from + b * stepMs)
+      : [],
     worth,
     peak: at,
     best: readRow(view, spot.position, at),
@@ -130,9 +146,13 @@ export function windowOf(
     flat: 2 * flat > b - a,
     lights: [...lights].sort((x, y) => y[1] - x[1]).map(([name]) => name),
     focal: longest > 0 ? { shortest, longest } : null,
-    ends: endOf(row, from, b, spans),
+    ends: endOf(row, from, b, spans, programme),
   };
 }
+
+/** Where the aircraft is at a sample of a row's path. */
+const placeOf = ({ path: { samples } }: DayRow, i: number): Position =>
+  positionOf(samples.centre.subarray(3 * i, 3 * i + 3) as unknown as Vec3);
 
 /** What changes at the step after a window. */
 function endOf(
@@ -140,10 +160,12 @@ function endOf(
   from: number,
   after: number,
   spans: readonly FlowSpan[],
+  programme: Programme | null,
 ): WindowEnd {
   if (after >= light.total.length) return 'day';
   if (shut?.[after] === 1) return 'hours';
   if (!isFlown(spans, path.ref, from + (after + 0.5) * stepMs)) return 'flow';
+  if (programme && !isActOn(programme, from + (after + 0.5) * stepMs)) return 'programme';
   const name = lightCodes[light.light[after] as number];
   if (name === 'dark' || name === 'civil-twilight') return 'sun-down';
   if (name === 'top-lit') return 'overhead';

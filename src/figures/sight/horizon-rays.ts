@@ -118,40 +118,45 @@ export class HorizonRays {
   }
 
   /**
-   * Whether the ground certainly stays below a sight line, told by its highest points stretch by stretch without a look at every
-   * step: for eyes that look along few lines each. Where this says no, `firstAbove` knows.
+   * Whether the ground rises above a sight line anywhere, as `firstAbove` has it, but told by its highest points where they
+   * suffice: for eyes that look along few lines each. Nothing is kept.
    */
-  staysBelow(turn: number, distance: number, steepness: number): boolean {
+  rises(turn: number, distance: number, steepness: number): boolean {
     const ground = this.#ground as Ground;
-    const reach = Math.min(distance - ground.step, farthest);
-    const steps = this.#stepsWithin(
-      steepness > 0 ? Math.min(reach, (ground.highest - this.#eye) / steepness) : reach,
-    );
+    let reach = Math.min(distance - ground.step, farthest);
+    if (steepness > 0) reach = Math.min(reach, (ground.highest - this.#eye) / steepness);
+    const steps = this.#stepsWithin(reach);
     const { rays } = this.#fineness;
     const ray = Math.min(rays - 1, Math.floor((turn / 4) * rays));
-    const from = ray * this.#distances.length;
-    // Next to the eye its own ground is as high as it is.
-    if ((this.#cast[ray] as number) < Math.min(steps, nearSteps))
-      this.#extend(ray, Math.min(steps, nearSteps));
-    const known = Math.min(steps, this.#cast[ray] as number);
-    if (known > 0 && (this.#steepest[from + known - 1] as number) >= steepness) return false;
     const sin = this.#ways[2 * ray] as number;
     const cos = this.#ways[2 * ray + 1] as number;
-    for (let k = known; k < steps;) {
-      const a = this.#distances[k] as number;
-      const next = Math.max(k + 1, Math.min(steps, this.#stepsWithin(stretch * a)));
-      const b = this.#distances[next - 1] as number;
-      const ceiling = ground.ceilingAlong(
-        this.#x + sin * a,
-        this.#y + cos * a,
-        this.#x + sin * b,
-        this.#y + cos * b,
-      );
-      const rise = ceiling - this.#eye;
-      if (rise / (rise > 0 ? a : b) - this.#sink * a >= steepness - slack) return false;
-      k = next;
+    const distances = this.#distances;
+    for (let k = 0; k < steps;) {
+      const a = distances[k] as number;
+      let next = Math.min(steps, nearSteps);
+      if (k >= nearSteps) {
+        next = Math.max(k + 1, Math.min(steps, this.#stepsWithin(stretch * a)));
+        const b = distances[next - 1] as number;
+        const ceiling = ground.ceilingAlong(
+          this.#x + sin * a,
+          this.#y + cos * a,
+          this.#x + sin * b,
+          this.#y + cos * b,
+        );
+        const rise = ceiling - this.#eye;
+        if (rise / (rise > 0 ? a : b) - this.#sink * a < steepness - slack) {
+          k = next;
+          continue;
+        }
+      }
+      for (; k < next; k++) {
+        const s = distances[k] as number;
+        const height = ground.heightAt(this.#x + sin * s, this.#y + cos * s);
+        // Held in single precision there.
+        if (Math.fround((height - this.#eye) / s - this.#sink * s) >= steepness) return true;
+      }
     }
-    return true;
+    return false;
   }
 
   /** How many steps of a ray lie within `reach` m. */

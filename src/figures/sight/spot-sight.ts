@@ -43,7 +43,7 @@ export function sightFrom(
   eye: EyeThere,
   paths: readonly Path[],
   framing: Framing,
-  suns: readonly Sun[],
+  suns: readonly InTheSky[],
 ): SightLines {
   const [x, y] = mapped(around.frame, position);
   const targets = paths.map((path) => targetsAlong(path, framing, around));
@@ -57,12 +57,17 @@ export const targetsAlong = (path: Path, { length, height }: Framing, { frame }:
 
 /** What hides the sun from where the lines stand, an obstacle's id or "terrain"; null when nothing does, or it is down. */
 export const sunBehind = (sight: SightLines, sun: Sun, eye: EyeThere, around: Surroundings) =>
-  sun.geometricAltitude > sunriseAltitude
-    ? nameOf(around, sight.towards(skyLine(sun, eye.frame, around.frame)))
-    : null;
+  sun.geometricAltitude > sunriseAltitude ? behind(sight, sun, eye, around) : null;
 
-/** Where the sun appears, in the site frame: its north differs from the spot's by the convergence of the meridians. */
-function skyLine(sun: Sun, at: Frame, site: Frame): SkyLine {
+/** What hides a body in the sky from where the lines stand, an obstacle's id or "terrain"; null for nothing. */
+export const behind = (sight: SightLines, at: InTheSky, eye: EyeThere, around: Surroundings) =>
+  nameOf(around, sight.towards(skyLine(at, eye.frame, around.frame)));
+
+/** Where a body appears: degrees, azimuth from true north, altitude refracted. */
+type InTheSky = Pick<Sun, 'azimuth' | 'altitude'>;
+
+/** Where sun or moon appears, in the site frame: its north differs from the spot's by the convergence of the meridians. */
+function skyLine(sun: InTheSky, at: Frame, site: Frame): SkyLine {
   const [e, n] = [Math.sin(sun.azimuth * RAD), Math.cos(sun.azimuth * RAD)];
   const east = e * dot(at.east, site.east) + n * dot(at.north, site.east);
   const north = e * dot(at.east, site.north) + n * dot(at.north, site.north);

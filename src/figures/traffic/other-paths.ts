@@ -8,6 +8,7 @@ import { compassPoint } from '../geometry/compass';
 import { groundAt } from '../sight/ground';
 import type { Terrain } from '../sight/terrain';
 import { endName, endPath } from './end-name';
+import type { Formation } from './formation';
 import { displaySamples, passWords } from './pattern/display';
 import { helipadPasses, helipadSamples } from './pattern/helipad';
 import { roundedSamples } from './pattern/published-path';
@@ -19,6 +20,9 @@ import type { PathSamples } from './samples';
 
 /** Keyed by what a path follows; of past surveys nothing stays. */
 const kept = new Memo<readonly Path[]>({ each: 24 });
+
+const together = ({ aircraft, spacing }: Formation): Pick<Path, 'formation'> =>
+  aircraft > 1 ? { formation: { aircraft: Math.round(aircraft), spacing } } : {};
 
 const named = (path: Omit<Path, 'samples'>, samples: PathSamples | null): readonly Path[] =>
   samples ? [{ ...path, samples }] : [];
@@ -49,6 +53,8 @@ const patternPaths = (
         },
         name: `${endName(runway, pattern.end)} ${row.word}${of > 1 ? `, no. ${place + 1} of ${of}` : ''}`,
         samples: row.build(geometry, subject, elevation, pattern, place),
+        // Until it breaks the whole stream is in the first one's picture.
+        ...(place === 0 ? together({ ...pattern, aircraft: of }) : {}),
       };
     });
   });
@@ -67,6 +73,7 @@ const displayPaths = (
           {
             ref: { path: `${display.id}/${pass}/${direction}`, kind: 'pass', runway: null, end: null },
             name: `${display.name || 'Display line'} ${passWords[pass]}${direction === 'forward' ? '' : ', the other way'}`,
+            ...together(display),
           },
           displaySamples(display, pass, direction, crowdLines, subject, elevation),
         ),

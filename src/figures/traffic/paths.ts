@@ -13,6 +13,7 @@ import { arrivalSamples } from './arrival';
 import { circuitSamples } from './circuit';
 import { departureSamples } from './departure';
 import { flightPathSamples } from './flight-path';
+import type { Formation } from './formation';
 import { parkedSamples, taxiSamples } from './on-the-ground';
 import { endName, endPath } from './end-name';
 import { endGeometry } from './runway-geometry';
@@ -24,6 +25,8 @@ export interface Path {
   /** As people say it: "09 arrivals". */
   readonly name: string;
   readonly samples: PathSamples;
+  /** Those that fly it together; the samples are the leader's. */
+  readonly formation?: Formation;
 }
 
 export const runwayPathKinds = ['arrival', 'departure', 'circuit'] as const;

@@ -1,11 +1,12 @@
 import type { Contents } from '../../survey/contents';
 import type { Day } from '../../time/day-share';
 import { minuteOfDay, monthAt } from '../../time/local-time';
+import { endUses } from '../flown/end-uses';
+import { pastFlows, pastUse } from '../flown/past-use';
 import type { FlowSpan } from '../plan/flow-spans';
 import { chooseFlow } from '../traffic/flow/choose-flow';
 import { flowRules } from '../traffic/flow/flow-for';
 import { flowHours } from '../traffic/flow/flow-hours';
-import { flowShares } from '../traffic/flow/flow-shares';
 import { inUse } from '../traffic/in-use';
 import type { Wind } from '../traffic/wind/wind';
 import { fewestObservations } from './practice';
@@ -20,7 +21,7 @@ export interface ExpectedFlow {
 export interface ExpectedFlows {
   readonly flows: readonly ExpectedFlow[];
   /** What the ends are taken from. */
-  readonly from: 'typed-wind' | 'forecast' | 'record' | 'survey' | 'assumed';
+  readonly from: 'typed-wind' | 'forecast' | 'flights' | 'record' | 'survey' | 'assumed';
 }
 
 const hour = 3_600_000;
@@ -28,7 +29,7 @@ const always = () => 1;
 
 /**
  * The ends to be expected at a field through a day: by a typed wind, else by its forecast where that covers some of the
- * day, else by its own wind record, else as its survey says, else the longest runway.
+ * day, else by what its recorded flights and its past winds say of that month, else as its survey says, else the longest runway.
  */
 export function expectedFlows(contents: Contents, day: Day, typed: Wind | null): ExpectedFlows {
   const rules = flowRules(contents);
@@ -55,7 +56,7 @@ export function expectedFlows(contents: Contents, day: Day, typed: Wind | null):
     return { flows: [{ spans: [before, ...covered, after], share: always }], from: 'forecast' };
   }
   return (
-    byRecord(contents, day) ?? {
+    byPast(contents, day) ?? {
       flows: [{ spans: [{ ...day, arrivals, departures }], share: always }],
       from: stated.stated ? 'survey' : 'assumed',
     }
@@ -63,16 +64,17 @@ export function expectedFlows(contents: Contents, day: Day, typed: Wind | null):
 }
 
 /** By the shares of each flow in that month, hour by hour; an hour that was seldom observed takes its month's. */
-function byRecord(contents: Contents, day: Day): ExpectedFlows | null {
-  const { windRecord: record, site } = contents;
-  if (!record) return null;
-  const { flows, observations } = flowShares(flowRules(contents), record);
+function byPast(contents: Contents, day: Day): ExpectedFlows | null {
+  const { site } = contents;
+  const past = pastUse(contents, contents.windRecord, endUses(contents));
+  if (!past) return null;
+  const { flows, observations } = pastFlows(past);
   const first = (monthAt((day.from + day.to) / 2, site.timeZone) - 1) * 24;
   const month = (counts: Float64Array) => counts.subarray(first, first + 24).reduce((sum, n) => sum + n, 0);
   if (month(observations) < fewestObservations) return null;
-  const at = (instant: number) => first + Math.floor(minuteOfDay(instant, record.timeZone) / 60);
+  const at = (instant: number) => first + Math.floor(minuteOfDay(instant, past.timeZone) / 60);
   return {
-    from: 'record',
+    from: past.months[first / 24] === 'flights' ? 'flights' : 'record',
     flows: flows
       .filter(({ counts }) => month(counts) > 0)
       .map(({ arrivals, departures, counts }) => ({

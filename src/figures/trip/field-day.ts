@@ -4,6 +4,7 @@ import type { Position } from '../../survey/document';
 import { dayOf } from '../../time/local-time';
 import type { Day } from '../../time/day-share';
 import { verdictFor } from '../optics/verdict';
+import { programmesOn } from '../plan/acts-due';
 import { dayPlan, planRows, type PlanStay } from '../plan/day-plan';
 import { isFlown, type FlowSpan } from '../plan/flow-spans';
 import { worthwhileFrom } from '../practice';
@@ -83,7 +84,7 @@ export function fieldDay(contents: Contents, { date, wind, perHour }: FieldAsked
   );
   const flows = expected.flows
     .map(({ spans, share }) => {
-      const { stays } = dayPlan(contents, rows, spans, day);
+      const { stays } = dayPlan(contents, rows, spans, day, [], programmesOn(contents, date));
       return {
         spans,
         stays,

@@ -7,7 +7,7 @@ import { readTypedLines } from './typed-lines';
 import { clockOf, useOf } from './typed-movement';
 
 /** How a list is read: guessed, shown to the user, and mended by them. */
-export interface ListPlan {
+export interface ListLayout {
   /** Names of the columns; numbers where the list has none. */
   readonly headings: readonly string[];
   readonly rows: readonly {
@@ -48,7 +48,7 @@ function isParted(text: string): boolean {
 }
 
 /** Looks at a list; null for one in which there is nothing. `date`: the day that is being looked at. */
-export function planList(text: string, date: string): ListPlan | null {
+export function listLayout(text: string, date: string): ListLayout | null {
   const table = tabbed(text.trim());
   const typed = isParted(table) ? null : readTypedLines(text.trim());
   if (typed) return { ...typed, clock: 'site', order: 'dmy', use: null, date };
@@ -95,7 +95,7 @@ export const typesOf = ({ movements }: Pick<ListReading, 'movements'>): string[]
  * goes on with the next; what is there twice or was there before (`present`) is left out. `day`: for the offset of UTC times without a date.
  */
 export function readList(
-  plan: ListPlan,
+  layout: ListLayout,
   zone: string,
   day: string,
   home: readonly string[],
@@ -106,39 +106,39 @@ export function readList(
   const remarks: string[] = [];
   const keys = new Set(present.map(movementKey));
   let [daysOn, before, repeated, byPlaces] = [0, -1, 0, 0];
-  for (const { row, cells, starred = false } of plan.rows) {
+  for (const { row, cells, starred = false } of layout.rows) {
     const at = (index: number | null) => (index === null ? '' : (cells[index] ?? '').trim());
-    const when = readWhen(at(plan.mapping.time), at(plan.mapping.date), plan);
+    const when = readWhen(at(layout.mapping.time), at(layout.mapping.date), layout);
     if (typeof when === 'string') {
       left.push({ row, reason: when });
       continue;
     }
-    const said = readUse(at(plan.mapping.use), at(plan.mapping.from), at(plan.mapping.to), home);
-    const use = said ?? plan.use;
+    const said = readUse(at(layout.mapping.use), at(layout.mapping.from), at(layout.mapping.to), home);
+    const use = said ?? layout.use;
     if (use === null) {
       left.push({ row, reason: 'it says neither arrival nor departure' });
       continue;
     }
-    if (said === null && use === useByPlaces(plan.headings, plan.mapping)) byPlaces++;
+    if (said === null && use === useByPlaces(layout.headings, layout.mapping)) byPlaces++;
     // More than half a day back is the next day; a few minutes are a list that is not quite in order.
     if (when.date === null && before - when.minute > 720) {
       daysOn++;
-      if (plan.date !== null)
+      if (layout.date !== null)
         remarks.push(
-          `The list passes midnight at row ${row}: it goes on with ${datePlus(plan.date, daysOn)}.`,
+          `The list passes midnight at row ${row}: it goes on with ${datePlus(layout.date, daysOn)}.`,
         );
     }
     if (when.date === null) before = when.minute;
-    const date = when.date ?? (plan.date === null ? null : datePlus(plan.date, daysOn));
-    const local = inZone(date, when.minute, when.offset, plan.clock, zone, day);
+    const date = when.date ?? (layout.date === null ? null : datePlus(layout.date, daysOn));
+    const local = inZone(date, when.minute, when.offset, layout.clock, zone, day);
     const movement = {
       ...local,
       use,
-      type: at(plan.mapping.type).toUpperCase(),
+      type: at(layout.mapping.type).toUpperCase(),
       subject: null,
-      flight: at(plan.mapping.flight),
-      place: placeOf(use, at(plan.mapping.from), at(plan.mapping.to)),
-      runway: at(plan.mapping.runway)
+      flight: at(layout.mapping.flight),
+      place: placeOf(use, at(layout.mapping.from), at(layout.mapping.to)),
+      runway: at(layout.mapping.runway)
         .replace(/^\D+(?=\d)/, '')
         .toUpperCase(),
       starred,
@@ -150,14 +150,14 @@ export function readList(
       movements.push(movement);
     }
   }
-  const above = plan.above ?? 0;
+  const above = layout.above ?? 0;
   if (above > 0)
     remarks.push(
       `${above === 1 ? 'A line' : `${above} lines`} above the headings ${above === 1 ? 'is' : 'are'} passed over.`,
     );
   if (byPlaces > 0)
     remarks.push(
-      plan.use === 'arrival'
+      layout.use === 'arrival'
         ? 'The list tells only where from: its rows are taken as arrivals.'
         : 'The list tells only where to: its rows are taken as departures.',
     );
@@ -173,7 +173,7 @@ interface When {
 }
 
 /** Date, if there is one, and minute of the day; or why there is none. */
-function readWhen(time: string, date: string, { order }: ListPlan): When | string {
+function readWhen(time: string, date: string, { order }: ListLayout): When | string {
   const stamp = readStamp(time, order);
   const iso = (s: NonNullable<typeof stamp>) =>
     `${s.year}-${String(s.month).padStart(2, '0')}-${String(s.day).padStart(2, '0')}`;
@@ -203,7 +203,7 @@ function inZone(
   date: string | null,
   minute: number,
   offset: number | null,
-  clock: ListPlan['clock'],
+  clock: ListLayout['clock'],
   zone: string,
   day: string,
 ): { date: string | null; time: string } {

@@ -16,7 +16,7 @@ import { guessColumns, type Mapping } from './columns';
 import { Tally, type Observation } from './tally';
 
 /** What is known of a table before it is read: shown to the user, who may change all of it. */
-export interface RecordPlan {
+export interface RecordLayout {
   readonly delimiter: string;
   /** Names of the columns, as the first row has them. */
   readonly headings: readonly string[];
@@ -44,7 +44,7 @@ const withoutComments = (text: string) =>
 const shownLeft = 100;
 
 /** Looks at the head of a table; null for one without rows. */
-export function planRecord(text: string): RecordPlan | null {
+export function recordLayout(text: string): RecordLayout | null {
   const head = withoutComments(text.slice(0, 20_000));
   const { rows, delimiter } = readCsv(
     head.slice(0, head.length < 15_000 ? undefined : head.lastIndexOf('\n')),
@@ -74,14 +74,14 @@ export function planRecord(text: string): RecordPlan | null {
  */
 export function* readRecord(
   text: string,
-  plan: RecordPlan & { readonly unit: SpeedUnit },
+  layout: RecordLayout & { readonly unit: SpeedUnit },
   zone: string,
   source: string,
 ): Generator<number, RecordReading, void> {
   const body = withoutComments(text);
   const tally = new Tally();
   const hours = new MonthHours(zone);
-  const sky = plan.mapping.cloud === null ? [] : skyColumns(plan.headings, plan.mapping.cloud);
+  const sky = layout.mapping.cloud === null ? [] : skyColumns(layout.headings, layout.mapping.cloud);
   const seen = new Set<number>();
   const left: { row: number; reason: string }[] = [];
   /** The row of the headings, as a spreadsheet counts. */
@@ -91,14 +91,14 @@ export function* readRecord(
     leftCount++;
     if (left.length < shownLeft) left.push({ row, reason });
   };
-  for (const { rows, unclear, end } of csvPieces(body, plan.delimiter)) {
+  for (const { rows, unclear, end } of csvPieces(body, layout.delimiter)) {
     const unclosed = new Set(unclear);
     for (const [i, cells] of rows.entries()) {
       if (row > head && cells.some((cell) => cell.trim() !== '')) {
-        const read = unclosed.has(i) ? 'a quotation mark is not closed' : readRow(cells, plan, sky);
+        const read = unclosed.has(i) ? 'a quotation mark is not closed' : readRow(cells, layout, sky);
         if (typeof read === 'string') leave(read);
         else {
-          const local = plan.clock === 'site' && read.stamp.offset === null;
+          const local = layout.clock === 'site' && read.stamp.offset === null;
           const instant = stampInUtc(read.stamp);
           if (seen.has(instant)) repeated++;
           else {
@@ -129,17 +129,17 @@ interface RowRead {
 /** One row, or why it is left out. */
 function readRow(
   cells: readonly string[],
-  plan: RecordPlan & { readonly unit: SpeedUnit },
+  layout: RecordLayout & { readonly unit: SpeedUnit },
   sky: readonly number[],
 ): RowRead | string {
-  const { mapping } = plan;
+  const { mapping } = layout;
   const at = (index: number | null) => (index === null ? '' : (cells[index] ?? '').trim());
-  const date = readStamp(at(mapping.time), plan.order);
+  const date = readStamp(at(mapping.time), layout.order);
   if (!date) return `no date and time: "${at(mapping.time)}"`;
   const minute = mapping.clock === null ? null : clockIn(at(mapping.clock));
   if (mapping.clock !== null && minute === null) return `no time of day: "${at(mapping.clock)}"`;
   const stamp = minute === null ? date : { ...date, hour: Math.floor(minute / 60), minute: minute % 60 };
-  const knots = metresPerSecondPer[plan.unit] / metresPerSecondPer.kt;
+  const knots = metresPerSecondPer[layout.unit] / metresPerSecondPer.kt;
   const speed = numberIn(at(mapping.speed));
   if (speed === null || speed < 0 || speed * knots > 200) return `no speed: "${at(mapping.speed)}"`;
   const gust = numberIn(at(mapping.gust));

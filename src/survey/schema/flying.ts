@@ -2,26 +2,51 @@ import * as v from 'valibot';
 import type { Position } from '../document';
 import { choiceField, numberField, numbersField, readFields, textField, type Read } from '../fields';
 import { isObject, shown, type JsonObject } from '../json';
-import { clock, dateField } from './when';
+import { clockField, date, dateField } from './when';
 
 type Doubt = (reason: string) => void;
+
+/** How many fly together, and m from centre to centre of neighbours; null where nobody has said. */
+const formationFields = {
+  aircraft: numberField(1, 12, 1),
+  spacing: numberField(1, 2000, null),
+};
 
 /** How aircraft come past along a display line. */
 export const displayPasses = ['level', 'climbing', 'turning-away', 'topside', 'underside'] as const;
 export type DisplayPass = (typeof displayPasses)[number];
 
-/** What is due when: `time` by the clock of the airfield, every day of the display without a `date`. */
+/**
+ * What is due when: `time` by the clock of the airfield, null where the programme has none; it is over at `to` where that
+ * is said; every day of the display without a `date`. `type`: what flies it, as it was given.
+ */
 const programmeEntry = v.object(
-  { time: clock, name: textField(''), date: dateField },
+  { time: clockField(null), to: clockField(null), name: textField(''), type: textField(''), date: dateField },
   'expected an entry: {time, name}',
 );
 export type ProgrammeEntry = v.InferOutput<typeof programmeEntry>;
 /** Entries of a programme: more than any day has. */
 const mostEntries = 200;
+/** Minutes that a programme may be late: more would be another day's. */
+export const mostLate = 600;
+
+/** Minutes by which the programme of one date runs late, or early below 0. */
+const late = v.object(
+  {
+    date,
+    minutes: v.pipe(
+      v.number('expected minutes'),
+      v.minValue(-mostLate, 'expected minutes'),
+      v.maxValue(mostLate, 'expected minutes'),
+    ),
+  },
+  'expected a delay: {date, minutes}',
+);
 
 /**
  * The line that a display flies along, from its first position to its last. `height`: m above the field; `speed`: m/s;
- * null: what is usual. `passes`: those that are looked at.
+ * null: what is usual. `passes`: those that are looked at. `aircraft` fly it together, `spacing` m from centre to centre
+ * of neighbours; null where nobody has said.
  */
 const displayLineFields = {
   name: textField(''),
@@ -34,6 +59,8 @@ const displayLineFields = {
   ),
   height: numberField(0, 5000, null),
   speed: numberField(1, 400, null),
+  ...formationFields,
+  late: v.nullish(late, null),
 };
 export interface DisplayLine extends Read<typeof displayLineFields> {
   readonly id: string;
@@ -102,7 +129,8 @@ export type PatternKind = (typeof patternKinds)[number];
 
 /**
  * One of them. What is null takes what is usual. `side`: of the turns, that of the end's circuit unless said. `height`: m
- * above the field; `speed`: m/s of the run-in; `aircraft` of a stream, `interval` s apart; `offset`: degrees by
+ * above the field; `speed`: m/s of the run-in; `aircraft` of a stream, run in `spacing` m from one another and break
+ * `interval` s apart; `offset`: degrees by
  * which a localizer is turned off the runway, `meets`: m before the threshold at which it crosses the centreline.
  */
 const patternFields = {
@@ -112,6 +140,7 @@ const patternFields = {
   height: numberField(0, 3000, null),
   speed: numberField(1, 400, null),
   aircraft: numberField(1, 8, 1),
+  spacing: numberField(1, 2000, null),
   interval: numberField(1, 60, null),
   offset: numberField(0, 30, null),
   meets: numberField(0, 5000, null),

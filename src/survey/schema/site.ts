@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { Position } from '../document';
-import { flagField, numberField, readFields, textField, type Read } from '../fields';
+import { choiceField, flagField, numberField, readFields, textField, type Read } from '../fields';
 import { shown } from '../json';
 import { endIndexField } from './runway';
 import { clockField, dateField } from './when';
@@ -99,7 +99,12 @@ export interface Flow {
   readonly configurations: readonly Configuration[];
   /** Which of them is used in calm or variable wind, by index; null when the survey names none. */
   readonly calm: number | null;
+  /** What shares of ends come from where there are recorded flights and past winds; null for the better of them, month by month. */
+  readonly sharesFrom: SharesFrom | null;
 }
+
+export const sharesFrom = ['flights', 'winds'] as const;
+export type SharesFrom = (typeof sharesFrom)[number];
 
 const mostConfigurations = 200;
 
@@ -107,6 +112,7 @@ const mostConfigurations = 200;
 const flowFields = {
   configurations: v.nullish(v.array(v.unknown(), 'expected a list'), []),
   calm: v.nullish(v.union([v.string(), v.number()], 'expected the name of a configuration'), null),
+  sharesFrom: choiceField(sharesFrom, null),
 };
 
 export function readFlow(value: unknown, doubt: (reason: string) => void): Flow {
@@ -121,7 +127,7 @@ export function readFlow(value: unknown, doubt: (reason: string) => void): Flow 
   const calm = configurations.findIndex((c, i) => c.name === flow.calm || i === flow.calm);
   if (flow.calm !== null && calm === -1)
     doubt(`sunside.flow.calm: there is no configuration ${shown(flow.calm)}; none is used for calm wind`);
-  return { configurations, calm: calm === -1 ? null : calm };
+  return { configurations, calm: calm === -1 ? null : calm, sharesFrom: flow.sharesFrom };
 }
 
 /** Chosen subject, body and lenses, by key. */

@@ -47,6 +47,12 @@ export const fewWords = (runways: Runways, { few }: Learned): readonly string[] 
 export const otherWords = (other: number): string =>
   `${flightsWords(other)} taught nothing: a go-around, a crossing, lost on the way, or near no runway.`;
 
+/** "Looking at 500 flights, 40 % …"; tens of a hundred, so that a voice has time to say them. */
+export const lookingWords = (flights: number, progress: number | null): string =>
+  `Looking at ${flights === 1 ? '1 flight' : `${flights.toLocaleString('en')} flights`}${
+    progress === null || progress < 0.1 ? '' : `, ${Math.floor(progress * 10) * 10} %`
+  } …`;
+
 /** What a click writes, line by line. */
 export function takeWords(
   { runways, subject }: Pick<Contents, 'runways' | 'subject'>,

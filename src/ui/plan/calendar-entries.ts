@@ -39,7 +39,7 @@ function entryOf(stay: Stay, { site, timeZone, format, instead }: CalendarNeeds)
     leave ?? `Be there by ${clock(from)}.`,
     ...windows.flatMap((window) => windowLines(window, clock, format)),
     spot === null && 'The spot is not in the survey any more.',
-    ...(spot ? [`Position: ${format.coordinates(spot.position)}`] : []),
+    ...(spot ? [`Position: ${format.whereabouts(spot.position)}`] : []),
     ...instead(stay),
     (access?.status === 'ask' || access?.status === 'unknown') && 'Check first whether one may stand there.',
     access?.contact && `Contact: ${access.contact}`,

@@ -6,6 +6,7 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { decimal, factor, focalRange, share } from '../../units/format';
 import { parseNumber } from '../../units/number';
 import type { Formats } from '../formats';
+import { actName, litUntilWords } from '../words/display-words';
 import { lightWords, takeWords } from '../words/sample-words';
 
 export const spotName = ({ name }: Pick<StandingSpot, 'name'>): string => name || 'Standing spot';
@@ -17,6 +18,7 @@ const endWords: Readonly<Record<WindowEnd, string>> = {
   light: 'until the light falls off',
   haze: 'until heat haze spoils it',
   flow: 'until other ends come into use',
+  programme: 'until the programme moves on',
   hours: 'until it closes',
   day: 'to midnight',
   other: '',
@@ -81,6 +83,12 @@ export function dueWords(due: PlanWindow['due'], format: Formats): string {
     ? `${told.join(', ')} and ${due.length - told.length} more`
     : told.join(', ');
 }
+
+/** What a programme has in a window: "15:20 Jet, solo, lit from the left until 16:05; 15:40 Biplane". */
+export const actsWords = (acts: PlanWindow['acts'], clock: (instant: number) => string): string =>
+  acts
+    .map(({ act, light }) => [actName(act, clock), litUntilWords(light, clock)].filter(Boolean).join(', '))
+    .join('; ');
 
 /** The factors behind it: "light 0.97, reach 1.00, aspect 1.00, sight 1.00, haze 0.98". */
 export const factorWords = ({ light, reach, aspect, sight, haze }: Score): string =>

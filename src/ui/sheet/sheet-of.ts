@@ -176,7 +176,7 @@ function placeOf(stay: Stay, { rulesAt, format }: SheetNeeds): [string, string][
     ['Ask', access.contact],
     ['Parking', access.parking],
     ['Ladder', ladderWords(rules.ladder)],
-    ['Where', format.coordinates(position)],
+    ['Where', format.whereabouts(position)],
   ];
   return known.flatMap(([label, text]) => (text === null || text === '' ? [] : [[label, text]]));
 }

@@ -16,6 +16,7 @@ const againstWords: Readonly<Record<NonNullable<Day['against']>, string>> = {
 const flowWords: Readonly<Record<Day['flowFrom'], string>> = {
   'typed-wind': 'by the typed wind',
   forecast: 'by its forecast',
+  flights: 'by its recorded flights',
   record: 'by its wind record',
   survey: 'as the survey says',
   assumed: 'assumed: the longest runway',

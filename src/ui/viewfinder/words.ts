@@ -4,6 +4,7 @@ import type { Sample } from '../../figures/types';
 import { decimal, focal, pixels, share } from '../../units/format';
 import type { Formats } from '../formats';
 import { hiderWords } from '../words/sight-words';
+import { phaseWords } from '../words/moon-words';
 import { aspectWords, lightNotes, lightWords } from '../words/sample-words';
 
 export const skyChoices = [
@@ -126,12 +127,33 @@ function endWords({ nose, tail }: Frame['ends'], obstacles: Parameters<typeof hi
   return said && ` Its ${said}.`;
 }
 
+/** "4 together, 20 m apart: 210 mm for all of them, 620 mm for one." */
+export function formationWords(
+  { aircraft, spacing, all, one }: NonNullable<Frame['formation']>,
+  format: Formats,
+): string {
+  const single = one === null ? 'one of them is too close to frame' : `${focal(one)} for one`;
+  if (spacing === null)
+    return `${aircraft} together, nobody has said how far apart: ${single}, for all of them not known.`;
+  const whole = all === null ? 'all of them are too close to frame' : `${focal(all)} for all of them`;
+  return `${aircraft} together, ${format.length(spacing)} apart: ${whole}, ${single}.`;
+}
+
+/** " The moon (waxing crescent, 12 % lit) stands in the frame." */
+function moonWords(moon: Frame['moon'], obstacles: Parameters<typeof hiderWords>[1]): string {
+  if (!moon) return '';
+  const what = `The moon (${phaseWords[moon.phase]}, ${share(moon.lit)} lit)`;
+  return moon.hiddenBy === null
+    ? ` ${what} stands in the frame.`
+    : ` ${what} would stand in the frame, behind ${hiderWords(moon.hiddenBy, obstacles)}.`;
+}
+
 /** What a picture shows, for those who do not see it, and under it for those who do. */
 export function pictureWords(
   name: string,
   sample: Sample,
   card: SettingsCard,
-  { crop, ends }: Pick<Frame, 'crop' | 'ends'>,
+  { crop, ends, moon }: Pick<Frame, 'crop' | 'ends' | 'moon'>,
   obstacles: Parameters<typeof hiderWords>[1],
   format: Formats,
 ): string {
@@ -151,7 +173,7 @@ export function pictureWords(
     sight === 0
       ? ' Something hides it.'
       : endWords(ends, obstacles) || (sight < 1 ? ' Part of it is hidden.' : '');
-  return `${name} ${view}, ${format.length(sample.slantRange)} away, at ${focal(focalLength)} ${size}; ${light}.${hidden}`;
+  return `${name} ${view}, ${format.length(sample.slantRange)} away, at ${focal(focalLength)} ${size}; ${light}.${hidden}${moonWords(moon, obstacles)}`;
 }
 
 /** Of which moment the point of a path is the best that the pictures show; empty elsewhere. Indices of samples. */

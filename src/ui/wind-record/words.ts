@@ -15,20 +15,3 @@ export function yearWords(byMonth: readonly (number | null)[]): string {
 /** "63 %"; what is little but not nothing is "<1 %". */
 export const percent = (share: number): string =>
   share > 0 && share < 0.005 ? '<1 %' : `${Math.round(share * 100)} %`;
-
-/** What shares of an end come from. */
-export type Basis = 'wind' | 'flights';
-export const bases: readonly (readonly [Basis, string])[] = [
-  ['flights', 'Recorded flights: what was really used'],
-  ['wind', 'Past winds: what they ask for'],
-];
-
-/** Why shares come from recorded flights, and how far so many of them can be trusted. */
-export function flightsBasisWords(flights: number, few: number, winds: boolean): string {
-  const count = `${flights.toLocaleString('en')} recorded ${flights === 1 ? 'flight' : 'flights'} with times`;
-  const why = winds
-    ? 'go before past winds: they show what was really used, whatever the wind asked for'
-    : 'show what was really used';
-  const doubt = flights < few ? ' So few say little yet: an hour without any takes its month’s share.' : '';
-  return `${count} ${why}. Shares are of all arrivals, and of all departures.${doubt}`;
-}

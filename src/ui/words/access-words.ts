@@ -54,5 +54,11 @@ export function permissionWords(
 /** Whether a ladder may stand there, in words that keep what somebody has said. */
 export function ladderWords({ may, said }: LadderAt): string {
   if (said !== null) return said;
-  return { yes: 'allowed', 'as-said': 'as said', ask: 'ask first', no: 'none' }[may];
+  return {
+    yes: 'allowed',
+    'as-said': 'as said',
+    ask: 'ask first',
+    no: 'none',
+    unknown: 'not known: ask first',
+  }[may];
 }

@@ -39,10 +39,11 @@ describe('a display line', () => {
   });
 
   test('[F1066] the sun by the hour of the programme, from the crowd line', () => {
-    expect(figures().programme.map(({ light }) => light)).toEqual([
-      'from-the-side',
+    // The crowd looks north: the morning's sun is on its right, the evening's on its left.
+    expect(figures().programme.map(({ light }) => light?.lit)).toEqual([
+      'from-the-right',
       'behind-you',
-      'from-the-side',
+      'from-the-left',
       'dark',
     ]);
     expect(figures(false).programme.every(({ light }) => light === null)).toBe(true);

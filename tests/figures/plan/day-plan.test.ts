@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { programmesOn } from '../../../src/figures/plan/acts-due';
 import { dayPlan, moveTime, planRows, windFor } from '../../../src/figures/plan/day-plan';
 import { otherFlows, type FlowSpan } from '../../../src/figures/plan/flow-spans';
 import { insteadOf } from '../../../src/figures/plan/instead';
@@ -166,6 +167,60 @@ describe('what is due', () => {
     expect(other.windows.every(({ due }) => due.length === 0)).toBe(true);
     const own = plan(lists({ ...movement, runway: '25' }));
     expect(own.windows.some(({ due }) => due.length === 1)).toBe(true);
+  });
+});
+
+describe('a programme', () => {
+  /** The sample site with passes along its display line, and another programme. */
+  const shown = (programme: readonly object[], more: object = {}) =>
+    readContents({
+      ...survey,
+      features: survey.features.map((feature) =>
+        feature.properties?.['kind'] === 'display-line'
+          ? { ...feature, properties: { ...feature.properties, passes: ['level'], programme, ...more } }
+          : feature,
+      ) as never,
+    });
+  const windowsOf = (contents: Contents, date = '2026-06-21') => {
+    const whole = dayOf(date, zone);
+    const spans = [{ ...whole, arrivals: [], departures: [] }];
+    const rows = planRows(contents, spans, whole);
+    const plan = dayPlan(contents, rows, spans, whole, [], programmesOn(contents, date));
+    return { ...plan, windows: plan.windows.filter(({ row }) => row.path.ref.kind === 'pass') };
+  };
+  const jet = { time: '18:20', to: '18:40', name: 'Solo jet' };
+
+  test('[F1096] windows of a display stand where its acts are flown, with them, and its ladder too', () => {
+    const { windows, stays } = windowsOf(shown([jet]));
+    expect(windows.length).toBeGreaterThan(0);
+    for (const { from, to, acts, ends } of windows) {
+      expect([clock(from), clock(to)]).toEqual(['18:15', '18:45']);
+      expect(acts.map(({ act }) => act.entry.name)).toEqual(['Solo jet']);
+      expect(acts[0]?.light?.until).toBeGreaterThan(from);
+      expect(ends).toBe('programme');
+    }
+    expect(stays.some(({ window }) => window.acts.length === 1)).toBe(true);
+  });
+
+  test('[F1097] arguable: late by 20 minutes the windows move with it, and only on that day', () => {
+    const contents = shown([jet], { late: { date: '2026-06-21', minutes: 20 } });
+    expect(clock(windowsOf(contents).windows[0]?.from ?? 0)).toBe('18:35');
+    expect(clock(windowsOf(contents, '2026-06-22').windows[0]?.from ?? 0)).toBe('18:15');
+  });
+
+  test('[F1104] act by act, each once, in order of time, at the window that is worth most', () => {
+    const { acts, windows } = windowsOf(shown([{ ...jet, time: '19:20', to: '19:40' }, jet]));
+    expect(acts.map(({ act }) => act.entry.time)).toEqual(['18:20', '19:20']);
+    for (const { act, window } of acts)
+      for (const other of windows)
+        if (other.acts.some((due) => due.act === act)) expect(other.worth).toBeLessThanOrEqual(window.worth);
+  });
+
+  test('[F1098] arguable: without any times it may be flown all day; what has no time makes no window among those that have', () => {
+    const open = windowsOf(shown([{ name: 'Some time' }])).windows;
+    expect(open.some(({ from, to }) => to - from > 3_600_000)).toBe(true);
+    const mixed = windowsOf(shown([jet, { name: 'Some time' }])).windows;
+    expect(mixed.every(({ acts }) => acts.length === 1)).toBe(true);
   });
 });
 

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { planList, readList, type ListPlan } from '../../../src/imports/movements/read-list';
+import { listLayout, readList, type ListLayout } from '../../../src/imports/movements/read-list';
 import { typeHeard } from '../../../src/figures/movements/type-heard';
 import { readTypedMovement } from '../../../src/imports/movements/typed-movement';
 
 const day = '2026-06-21';
-function read(text: string, change: Partial<ListPlan> = {}, present = [] as never[]) {
-  const plan = planList(text, day);
-  if (!plan) throw new Error('expected a list');
-  return readList({ ...plan, ...change }, 'Europe/Warsaw', day, ['EPTO', 'TOLVERBY'], present);
+function read(text: string, change: Partial<ListLayout> = {}, present = [] as never[]) {
+  const layout = listLayout(text, day);
+  if (!layout) throw new Error('expected a list');
+  return readList({ ...layout, ...change }, 'Europe/Warsaw', day, ['EPTO', 'TOLVERBY'], present);
 }
 const short = (reading: ReturnType<typeof read>) =>
   reading.movements.map((m) => [m.date, m.time, m.use, m.type, m.flight, m.place, m.runway].join(' '));
@@ -124,7 +124,7 @@ describe('lists of movements', () => {
     expect(reading.remarks).toEqual(['1 that are there already, or twice in the list, are left out.']);
     const again = read('14:25,a,A320', {}, reading.movements.map((m) => ({ ...m, id: 'x' })) as never[]);
     expect(again.movements).toEqual([]);
-    expect(planList('  \n ', day)).toBe(null);
+    expect(listLayout('  \n ', day)).toBe(null);
     expect(read('a,b\nc,d').movements).toEqual([]);
   });
 

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { coverIn } from '../../../src/imports/wind-record/cover';
-import { planRecord, readRecord, type RecordPlan } from '../../../src/imports/wind-record/read-record';
+import { recordLayout, readRecord, type RecordLayout } from '../../../src/imports/wind-record/read-record';
 import { cellOf, variableDirection } from '../../../src/survey/schema/wind-record';
 
 /** Reads to the end, and says into how many steps it was cut and what share the longest had. */
-function read(text: string, change: Partial<RecordPlan> = {}, zone = 'UTC') {
-  const plan = { ...planRecord(text), ...change } as RecordPlan;
-  if (plan.unit === null) throw new Error('expected a unit');
-  const steps = readRecord(text, { ...plan, unit: plan.unit }, zone, 'winds.csv');
+function read(text: string, change: Partial<RecordLayout> = {}, zone = 'UTC') {
+  const layout = { ...recordLayout(text), ...change } as RecordLayout;
+  if (layout.unit === null) throw new Error('expected a unit');
+  const steps = readRecord(text, { ...layout, unit: layout.unit }, zone, 'winds.csv');
   let [count, longest, before] = [0, 0, 0];
   for (;;) {
     const step = steps.next();
@@ -39,9 +39,9 @@ test('[I131] clouds are counted by month and hour, all layers of one sky; a tabl
   const rows = (sky: string) =>
     `valid,drct,sknt,skyc1,skyc2\n2025-06-21 12:00,240,10,${sky}\n2025-06-21 13:00,240,10,M,M`;
   const recordOf = (text: string) => {
-    const plan = planRecord(text);
-    if (!plan) throw new Error('expected a plan');
-    const steps = readRecord(text, { ...plan, unit: 'kt' }, 'UTC', 'x');
+    const layout = recordLayout(text);
+    if (!layout) throw new Error('expected a layout');
+    const steps = readRecord(text, { ...layout, unit: 'kt' }, 'UTC', 'x');
     let step = steps.next();
     while (!step.done) step = steps.next();
     return step.value.record;
@@ -70,13 +70,13 @@ describe('tables of past winds', () => {
     ['a,b,c', { time: null, clock: null, direction: null, speed: null, gust: null }, null],
   ])('[I100] columns by their names: %s', (headings, mapping, unit) => {
     const mark = /[,;\t]/.exec(headings)?.[0] ?? ',';
-    const plan = planRecord(
+    const layout = recordLayout(
       `${headings}\n${headings
         .split(mark)
         .map(() => '1')
         .join(mark)}\n`,
     );
-    expect(plan).toMatchObject({ mapping, unit });
+    expect(layout).toMatchObject({ mapping, unit });
   });
 
   test('[I101] counts by month, hour, direction and class; calm below 5 kt, gusts decide the class', () => {
@@ -130,9 +130,15 @@ describe('tables of past winds', () => {
   test('[I104] days before months and months before days; unsure is said', () => {
     const table = (...dates: readonly string[]) =>
       ['date,time,dir,sknt', ...dates.map((d) => `${d},1450,240,15`)].join('\n');
-    expect(planRecord(table('03/04/2026', '25/04/2026'))).toMatchObject({ order: 'dmy', orderUnsure: false });
-    expect(planRecord(table('04/03/2026', '04/25/2026'))).toMatchObject({ order: 'mdy', orderUnsure: false });
-    expect(planRecord(table('03/04/2026'))).toMatchObject({ order: 'dmy', orderUnsure: true });
+    expect(recordLayout(table('03/04/2026', '25/04/2026'))).toMatchObject({
+      order: 'dmy',
+      orderUnsure: false,
+    });
+    expect(recordLayout(table('04/03/2026', '04/25/2026'))).toMatchObject({
+      order: 'mdy',
+      orderUnsure: false,
+    });
+    expect(recordLayout(table('03/04/2026'))).toMatchObject({ order: 'dmy', orderUnsure: true });
     expect(cell(read(table('03/04/2026')), 4, 14)).toHaveLength(2);
     expect(cell(read(table('03/04/2026'), { order: 'mdy' }), 3, 14)).toHaveLength(2);
   });
@@ -166,9 +172,9 @@ describe('tables of past winds', () => {
   });
 
   test('[I106] nothing, headings alone, one line without an end', () => {
-    expect(planRecord('')).toBe(null);
-    expect(planRecord('time,dir,sknt\n')).toBe(null);
-    expect(planRecord('\u0000\u0001')).toBe(null);
+    expect(recordLayout('')).toBe(null);
+    expect(recordLayout('time,dir,sknt\n')).toBe(null);
+    expect(recordLayout('\u0000\u0001')).toBe(null);
     expect(read('time,dir,sknt\n2026-06-21T14:50Z,240,15').record.observations).toBe(1);
     expect(read('time,dir,sknt\nx,y,z\n').record.observations).toBe(0);
   });

@@ -45,7 +45,8 @@ it('says how fast to pan, and the seconds across the frame only while they help'
 
 it('never asks for a crop to nothing, nor to the whole', () => {
   const { sample, card } = passing(2000);
-  const words = (crop: number) => pictureWords('Subject', sample, card, { crop, ends: inSight }, [], format);
+  const words = (crop: number) =>
+    pictureWords('Subject', sample, card, { crop, ends: inSight, moon: null }, [], format);
   expect(words(0.003)).toContain('crop to under 1 % of the width');
   expect(words(0.4)).toContain('crop to 40 % of the width');
   expect(words(0.998)).not.toContain('crop');
@@ -87,7 +88,7 @@ it('says which end is hidden, and behind what', () => {
       'Subject',
       { ...sample, score: { ...sample.score, sight } },
       card,
-      { crop: 1, ends },
+      { crop: 1, ends, moon: null },
       hangar,
       format,
     ).replace(/.*; [^.]*\./, '');
@@ -98,4 +99,19 @@ it('says which end is hidden, and behind what', () => {
   );
   expect(words(inSight, 2 / 3)).toBe(' Part of it is hidden.');
   expect(words({ nose: 'h', tail: 'h' }, 0)).toBe(' Something hides it.');
+});
+
+it('says that the moon stands in the frame, or what would hide it', () => {
+  const { sample, card } = passing(300);
+  const words = (hiddenBy: string | null) =>
+    pictureWords(
+      'Subject',
+      sample,
+      card,
+      { crop: 1, ends: inSight, moon: { phase: 'first-quarter', lit: 0.5, hiddenBy } },
+      [{ id: 'h', name: 'Hangar 3' }],
+      format,
+    );
+  expect(words(null)).toMatch(/ The moon \(first quarter, 50 % lit\) stands in the frame\.$/);
+  expect(words('h')).toMatch(/ would stand in the frame, behind Hangar 3\.$/);
 });

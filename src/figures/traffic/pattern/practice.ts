@@ -11,6 +11,9 @@ export const displayTurn = { underside: 90, topside: 60, away: 90 } as const;
 /** Rise over run of a climbing pass, and m above its level run at which it is over. CP. */
 export const displayClimb = { slope: 0.5, most: 900 } as const;
 
+/** Spans from centre to centre of neighbours in a formation, offered where nobody has said. CP. */
+export const formationSpans = 2;
+
 /** m above the field of the run-in to a break, and m/s (350 kt). From memory of military practice, CP; FAA P/CG "overhead maneuver" asks for 500 ft above the usual pattern. */
 export const breakRunIn = { height: 457.2, speed: 180.06, from: 6000 } as const;
 /** Bank in degrees of a break, at the mean of its first and its last speed. CP. */

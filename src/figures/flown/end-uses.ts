@@ -1,0 +1,45 @@
+import type { Contents } from '../../survey/contents';
+import { Memo } from '../../survey/memo';
+import type { EndIndex } from '../../survey/schema/runway';
+import { fieldElevation } from '../traffic/paths';
+import { endGeometry } from '../traffic/runway-geometry';
+import { isRecorded } from './packed-flights';
+import type { RecordedFlight } from './track';
+import { wayOf, type FlownKind, type Way } from './way-of';
+
+/** Which end a recorded flight used, and when: ms since 1970 of its landing, else of its take-off; null without times. */
+export interface EndUse {
+  readonly runway: string;
+  readonly end: EndIndex;
+  readonly kind: FlownKind;
+  readonly instant: number | null;
+}
+
+type Field = Pick<Contents, 'site' | 'runways'>;
+
+/** Keyed by flights, runways and elevation. */
+const kept = new Memo<readonly EndUse[]>();
+
+/** Which ends a survey's recorded flights used: what of learning shares need. For workers: hundreds of flights take some tenths of a second. */
+export const endUses = (contents: Field & Pick<Contents, 'flightPaths'>): readonly EndUse[] =>
+  kept.get([contents.flightPaths, contents.runways, contents.site.elevation], () => {
+    const ends = endPairs(contents);
+    return contents.flightPaths.filter(isRecorded).flatMap((flight) => {
+      const way = wayOf(flight, ends);
+      return way ? [useOf(flight, way)] : [];
+    });
+  });
+
+export function useOf({ times }: RecordedFlight, { kind, geometry: { runway, end } }: Way): EndUse {
+  const instant = times?.[kind === 'departure' ? 0 : times.length - 1] ?? null;
+  return { runway: runway.id, end, kind, instant };
+}
+
+/** Both ends of each runway that has a direction. */
+export function endPairs(field: Field) {
+  const elevation = fieldElevation(field);
+  return field.runways.flatMap((runway) => {
+    const [a, b] = [endGeometry(runway, 0, elevation), endGeometry(runway, 1, elevation)];
+    return a && b ? [[a, b] as const] : [];
+  });
+}

@@ -1,0 +1,48 @@
+import type { StandingSpot } from '../../survey/schema/standing-spot';
+import { dot } from '../geometry/earth';
+import { DEG } from '../geometry/angles';
+import { moonPhase, type MoonPhase } from '../light/moon';
+import type { Outlook } from '../outlook';
+import { SightLines } from '../sight/sight-lines';
+import { behind, seasons, sightFrom } from '../sight/spot-sight';
+import { eyeAt } from '../spot/eye-at';
+import type { Picture } from './picture';
+
+/** The moon where a picture holds it. */
+export interface MoonInFrame {
+  readonly phase: MoonPhase;
+  readonly lit: number;
+  /** What stands before it: an obstacle's id or "terrain"; null for nothing. */
+  readonly hiddenBy: string | null;
+}
+
+/**
+ * The moon if its middle is within the frame and it is up; null elsewhere, and behind closed cloud. `ground`: m above mean sea level under the spot;
+ * `instant`: ms since 1970, UTC.
+ */
+export function moonInFrame(
+  { moon, camera, lens, sky }: Pick<Picture, 'moon' | 'camera' | 'lens' | 'sky'>,
+  spot: StandingSpot,
+  ground: number,
+  { around, framing, timeZone }: Outlook,
+  instant: number,
+  lines: SightLines = new SightLines(),
+): MoonInFrame | null {
+  const { direction, lit, phase } = moon;
+  const ahead = dot(direction, camera.forward);
+  const across = Math.abs(dot(direction, camera.right)) / ahead;
+  const above = Math.abs(dot(direction, camera.top)) / ahead;
+  const { focalLength, sensorWidth, sensorHeight } = lens;
+  const inside = across * focalLength <= sensorWidth / 2 && above * focalLength <= sensorHeight / 2;
+  const closed = sky === 'overcast' || sky === 'heavy';
+  if (closed || direction[2] <= 0 || ahead <= 0 || !inside) return null;
+  const [season] = around ? seasons(around, timeZone, [instant]) : [];
+  const [east, north, up] = direction;
+  const at = { azimuth: Math.atan2(east, north) * DEG, altitude: Math.asin(up) * DEG };
+  const eye = eyeAt(spot, ground);
+  const hiddenBy =
+    around && season
+      ? behind(sightFrom(lines, around, season.does, spot.position, eye, [], framing, [at]), at, eye, around)
+      : null;
+  return { phase: moonPhase(phase), lit, hiddenBy };
+}

@@ -1,0 +1,53 @@
+import type { Contents } from '../../survey/contents';
+import type { DisplayLine } from '../../survey/schema/flying';
+import { actLight, type ActLight } from '../display/act-light';
+import { actsOf, isOn, type Act } from '../display/programme-acts';
+import type { Position } from '../../survey/document';
+import type { PathRef } from '../types';
+
+/** What a programme has for one day. */
+export interface Programme {
+  readonly display: DisplayLine;
+  readonly acts: readonly Act[];
+  readonly timeZone: string;
+}
+
+/** An act that falls into a window, and how it is lit from where one stands then. */
+export interface ActDue {
+  readonly act: Act;
+  readonly light: ActLight | null;
+}
+
+/** The programmes of a local date, of those displays that have one with times. */
+export const programmesOn = (
+  { displayLines, subjects, site: { timeZone } }: Pick<Contents, 'displayLines' | 'subjects' | 'site'>,
+  date: string,
+): Programme[] =>
+  displayLines
+    .map((display) => ({
+      display,
+      acts: actsOf(display, date, timeZone, subjects).filter((act) => act.date === date),
+      timeZone,
+    }))
+    .filter(({ acts }) => acts.some(({ slot }) => slot !== null));
+
+/** The programme that a path is flown by; null for one that is flown whenever its ends are in use, or all day. */
+export const programmeOf = (programmes: readonly Programme[], { path, kind }: PathRef): Programme | null =>
+  kind === 'pass' ? (programmes.find(({ display }) => path.startsWith(`${display.id}/`)) ?? null) : null;
+
+/** Whether one of its acts is on at an instant (ms since 1970). */
+export const isActOn = ({ acts }: Programme, instant: number): boolean =>
+  acts.some((act) => isOn(act, instant));
+
+/** The acts of a stretch of time (`to` excluded) as they are lit for whoever looks from a spot `at` where they are best. */
+export function actsWithin(
+  { acts, timeZone }: Programme,
+  spot: Position,
+  at: Position,
+  from: number,
+  to: number,
+): ActDue[] {
+  return acts
+    .filter(({ slot }) => slot !== null && slot.from < to && slot.to > from)
+    .map((act) => ({ act, light: actLight(act, at, spot, timeZone) }));
+}
