@@ -1,7 +1,7 @@
 import { RAD } from './geometry/angles';
 import type { SunThere } from './light/sun-there';
 import { aspectAt, classAngleAt, elevationAt, flankLitAt } from './light-on-view';
-import { farReach, reachFactor, type Reach } from './optics/reach';
+import { farReach, reachedTo, reachFactor, type Reach } from './optics/reach';
 import type { PathInView } from './path-in-view';
 import { passAspect } from './practice';
 import { aspectFactor, hazeFactor, lightCeiling, lightFactor } from './score';
@@ -19,6 +19,16 @@ export function scoreAt(view: PathInView, i: number, sun: SunThere, reach: Reach
   return { total, light, reach: reached, aspect, sight, haze };
 }
 
+/** The total of `scoreAt` alone: a number makes no garbage. */
+export function totalAt(view: PathInView, i: number, sun: SunThere, reach: Reach): number {
+  const reached = reachOfSample(view, i, reach);
+  if (reached === 0) return 0;
+  const altitude = sun.sun.geometricAltitude;
+  const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun), sun.sky);
+  const haze = hazeFactor(view.range[i] as number, altitude, elevationAt(view, i), sun.sky);
+  return light * reached * aspectFactor(aspectAt(view, i)) * view.sightAt(i) * haze;
+}
+
 /**
  * The sample of the highest total; at equal totals (night) the least slant range. Never one that is hidden, as long as
  * anything of the path is in sight.
@@ -33,7 +43,7 @@ const anything = () => true;
 
 /**
  * The better one of sample `best` (-1 for none) and those from one index to another that count. Looked at from `start`
- * outwards: near the spot a sample soon scores so high that those farther off need no framing at all.
+ * outwards: near the spot a sample soon scores so high that those farther off need no framing at all. Bounds first, the total last.
  */
 function bestAround(
   view: PathInView,
@@ -47,22 +57,26 @@ function bestAround(
 ): number {
   const ceiling = lightCeiling(sun.sun.geometricAltitude, sun.sky);
   const { geometricAltitude: altitude } = sun.sun;
-  let total = best < 0 ? -1 : scoreAt(view, best, sun, reach).total;
+  let total = best < 0 ? -1 : totalAt(view, best, sun, reach);
   const middle = Math.max(from, Math.min(to, start));
   const ahead = to - middle;
+  let reachTo = reachedTo(reach, total / ceiling);
   for (let k = 0; k <= to - from; k++) {
     const i = k <= ahead ? middle + k : middle - (k - ahead);
     // No factor is above 1 and reach only falls beyond the longest lens: most samples need no framing at all.
+    if ((view.leastFocal[i] as number) > reachTo) continue;
     const sight = view.sightAt(i);
     if (sight === 0) continue;
-    if (ceiling * farReach(reach, view.leastFocalAt(i)) < total) continue;
+    const far = farReach(reach, view.leastFocal[i] as number);
+    // How the sun stands to it costs less than how it is framed.
+    const angle = classAngleAt(view, i, sun);
+    const lit = lightFactor(altitude, angle, null, sun.sky);
+    if (lit * far < total) continue;
     const reached = reachOfSample(view, i, reach);
-    if (ceiling * reached < total || !counts(view, i)) continue;
-    // The total of `scoreAt`, factor by factor in the same order, left as soon as it cannot be the best.
+    if (lit * reached < total || !counts(view, i)) continue;
+    // `totalAt`, factor by factor in the same order, left as soon as it cannot be the best.
     let score = 0;
     if (reached > 0) {
-      const angle = classAngleAt(view, i, sun);
-      if (lightFactor(altitude, angle, null, sun.sky) * reached < total) continue;
       score = lightFactor(altitude, angle, flankLitAt(view, i, sun), sun.sky) * reached;
       if (score < total) continue;
       score *= aspectFactor(aspectAt(view, i));
@@ -73,6 +87,7 @@ function bestAround(
     if (score > total || (score === total && (view.range[i] as number) < (view.range[best] as number))) {
       total = score;
       best = i;
+      reachTo = reachedTo(reach, total / ceiling);
     }
   }
   return best;

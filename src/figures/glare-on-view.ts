@@ -42,6 +42,8 @@ export function glaresInto(
   // Half a frame is under 90 degrees: most samples need no more than this.
   if (sun.geometricAltitude <= sunriseAltitude || cosPhase >= cosNoGlare) return false;
   const fromAxis = 180 - acosDeg(cosPhase);
+  // Not even at the shortest of the kit.
+  if (fromAxis >= halfDiagonal(reach.shortest, framing) + glareMargin) return false;
   const focal = Number.isNaN(needed) ? reach.shortest : takenWith(reach, needed);
   return focal > 0 && fromAxis < halfDiagonal(focal, framing) + glareMargin;
 }

@@ -9,6 +9,9 @@ export interface InSight {
 }
 const points = 3;
 
+/** Radians between what is level at the eye and at the aircraft: at most 60 km. */
+const offLevel = 0.01;
+
 /** Sine of the elevation above which the camera is rolled so that the fuselage lies along the long side. */
 const sinRollFrom = Math.sin((75 * Math.PI) / 180);
 /** Radians of bank from which the flank that is seen is the top or the underside. */
@@ -28,10 +31,21 @@ export class PathInView {
   north = new Float64Array(0);
   up = new Float64Array(0);
   range = new Float64Array(0);
+  /**
+   * Focal lengths in mm that the needed ones are certainly not below. The subject fits into a ball about its centre; from further
+   * away than its radius the ball cannot look larger than radius / (range - radius) to each side. Upwards in the frame it takes no
+   * more than its height, what pitch and bank lift of it, and what is seen of it from above or below.
+   */
+  leastFocal = new Float64Array(0);
   count = 0;
 
   #samples: PathSamples | null = null;
-  #eye: Eye | null = null;
+  /** East, north and up at the eye, earth-centred: an array of doubles is read without making garbage. */
+  readonly #axes = new Float64Array(9);
+  /** Nose attitude and bank of the sample framed last, and their cosines and sines: neighbours mostly share them. */
+  #pitch = 0;
+  #roll = 0;
+  readonly #turned = Float64Array.of(1, 0, 1, 0);
   #framing: Framing | null = null;
   #sight: InSight | null = null;
   #known = new Uint8Array(0);
@@ -43,27 +57,49 @@ export class PathInView {
 
   /** Looks from an eye along a path; `sight` null on open ground. What is in view holds until the next call. */
   look(samples: PathSamples, eye: Eye, framing: Framing, sight: InSight | null = null): void {
-    const { count, centre } = samples;
+    const { count, centre, attitude, bank } = samples;
+    const { radius, reaching, fill, sensorWidth, sensorHeight } = framing;
     if (this.range.length < count) this.#grow(2 * count);
     this.#samples = samples;
-    this.#eye = eye;
     this.#framing = framing;
     this.#sight = sight;
     this.count = count;
     this.#known.fill(0, 0, count);
+    const axes = this.#axes;
+    axes.set(eye.frame.east);
+    axes.set(eye.frame.north, 3);
+    axes.set(eye.frame.up, 6);
     const [px, py, pz] = eye.point;
-    const [ex, ey, ez] = eye.frame.east;
-    const [nx, ny, nz] = eye.frame.north;
-    const [ux, uy, uz] = eye.frame.up;
-    const { east, north, up, range } = this;
+    const ex = axes[0] as number;
+    const ey = axes[1] as number;
+    const ez = axes[2] as number;
+    const nx = axes[3] as number;
+    const ny = axes[4] as number;
+    const nz = axes[5] as number;
+    const ux = axes[6] as number;
+    const uy = axes[7] as number;
+    const uz = axes[8] as number;
+    const { east, north, up, range, leastFocal } = this;
+    const byWidth = sensorWidth / radius;
     for (let i = 0, k = 0; i < count; i++, k += 3) {
       const dx = (centre[k] as number) - px;
       const dy = (centre[k + 1] as number) - py;
       const dz = (centre[k + 2] as number) - pz;
       east[i] = dx * ex + dy * ey + dz * ez;
       north[i] = dx * nx + dy * ny + dz * nz;
-      up[i] = dx * ux + dy * uy + dz * uz;
-      range[i] = Math.sqrt(dx * dx + dy * dy + dz * dz);
+      const above = dx * ux + dy * uy + dz * uz;
+      const slant = Math.sqrt(dx * dx + dy * dy + dz * dz);
+      up[i] = above;
+      range[i] = slant;
+      const sine = Math.abs(above) / slant;
+      const lifted =
+        reaching.up +
+        reaching.along * Math.abs(attitude[i] as number) +
+        reaching.across * Math.abs(bank[i] as number) +
+        radius * (sine + offLevel);
+      // Where the camera is rolled, or an attitude is not known, the ball.
+      const high = sine <= sinRollFrom && lifted < radius ? lifted : radius;
+      leastFocal[i] = (fill * Math.min(byWidth, sensorHeight / high) * (slant - radius)) / 2;
     }
   }
 
@@ -76,15 +112,6 @@ export class PathInView {
   focalAt(i: number): number {
     if (this.#known[i] === 0) this.#frame(i);
     return this.#focal[i] as number;
-  }
-
-  /**
-   * A focal length in mm that the needed one is certainly not below. The subject fits into a ball about its centre;
-   * from further away than its radius the ball cannot look larger than radius / (range - radius) to each side.
-   */
-  leastFocalAt(i: number): number {
-    const { radius, fill, sensorWidth, sensorHeight } = this.#framing as Framing;
-    return (fill * Math.min(sensorWidth, sensorHeight) * ((this.range[i] as number) - radius)) / (2 * radius);
   }
 
   /** Cosine of the aspect; NaN where the heading is not known. */
@@ -112,6 +139,7 @@ export class PathInView {
     this.north = array();
     this.up = array();
     this.range = array();
+    this.leastFocal = array();
     this.#cosAspect = array();
     this.#focal = array();
     this.#leftEast = array();
@@ -127,12 +155,18 @@ export class PathInView {
    */
   #frame(i: number): void {
     const { forward, up: upward, slope, attitude, bank, headingKnown } = this.#samples as PathSamples;
-    const eye = this.#eye as Eye;
     const framing = this.#framing as Framing;
     this.#known[i] = 1;
-    const [ex, ey, ez] = eye.frame.east;
-    const [nx, ny, nz] = eye.frame.north;
-    const [ux, uy, uz] = eye.frame.up;
+    const axes = this.#axes;
+    const ex = axes[0] as number;
+    const ey = axes[1] as number;
+    const ez = axes[2] as number;
+    const nx = axes[3] as number;
+    const ny = axes[4] as number;
+    const nz = axes[5] as number;
+    const ux = axes[6] as number;
+    const uy = axes[7] as number;
+    const uz = axes[8] as number;
     const e = this.east[i] as number;
     const n = this.north[i] as number;
     const u = this.up[i] as number;
@@ -168,9 +202,15 @@ export class PathInView {
       : -((he + ve * rise) * e + (hn + vn * rise) * n + (hu + vu * rise) * u) / (run * range);
 
     // Nose and body-up, turned by the nose attitude.
+    const turned = this.#turned;
     const pitch = attitude[i] as number;
-    const c = Math.cos(pitch);
-    const s = Math.sin(pitch);
+    if (pitch !== this.#pitch) {
+      this.#pitch = pitch;
+      turned[0] = Math.cos(pitch);
+      turned[1] = Math.sin(pitch);
+    }
+    const c = turned[0] as number;
+    const s = turned[1] as number;
     const be = c * he + s * ve;
     const bn = c * hn + s * vn;
     const bu = c * hu + s * vu;
@@ -179,8 +219,13 @@ export class PathInView {
     const tu = c * vu - s * hu;
     // Banked about the nose: with the right wing down the left one rises, and the top leans to the right.
     const roll = bank[i] as number;
-    const cosRoll = Math.cos(roll);
-    const sinRoll = Math.sin(roll);
+    if (roll !== this.#roll) {
+      this.#roll = roll;
+      turned[2] = Math.cos(roll);
+      turned[3] = Math.sin(roll);
+    }
+    const cosRoll = turned[2] as number;
+    const sinRoll = turned[3] as number;
     const wingE = cosRoll * le + sinRoll * te;
     const wingN = cosRoll * ln + sinRoll * tn;
     const wingU = cosRoll * lu + sinRoll * tu;

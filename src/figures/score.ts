@@ -78,14 +78,17 @@ export function hazeFactor(
   elevation: number,
   sky: SkyThere = clearSky,
 ): number {
-  const haze = hazeOf(slantRange, elevation);
-  return (1 - haze.range * haze.elevation * hazeByAltitude(sunAltitude, sky)) * mistFactor(slantRange, sky);
+  const haze = hazeByRange(slantRange) * hazeByElevation(elevation) * hazeByAltitude(sunAltitude, sky);
+  return (1 - haze) * mistFactor(slantRange, sky);
 }
 
-/** What range and elevation do to the haze, whatever the sun. */
+const hazeByRange = (slantRange: number): number => 0.7 * clamp01((slantRange - 500) / 1500);
+const hazeByElevation = (elevation: number): number => clamp01((10 - elevation) / 8);
+
+/** What range in m and elevation in degrees do to the haze, whatever the sun. */
 export const hazeOf = (slantRange: number, elevation: number) => ({
-  range: 0.7 * clamp01((slantRange - 500) / 1500),
-  elevation: clamp01((10 - elevation) / 8),
+  range: hazeByRange(slantRange),
+  elevation: hazeByElevation(elevation),
 });
 
 /** What the sun does to the haze at a geometric altitude in degrees: less through cloud, which leaves the ground cool. */

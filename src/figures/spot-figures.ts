@@ -13,6 +13,7 @@ import type { SightLines } from './sight/sight-lines';
 import { seasons, sightFrom, sunBehind, targetsAlong } from './sight/spot-sight';
 import type { ElevationGrid } from './sight/terrain';
 import { eyeAt } from './spot/eye-at';
+import { partInSight } from './spot/part-in-sight';
 import { pathFromSpot } from './spot/path-from-spot';
 import { runwaysFrom } from './spot/runways-from';
 import { usableRuns } from './spot/usable-runs';
@@ -44,10 +45,10 @@ export function spotFigures(
       if (around) sight?.look(targetsAlong(path, outlook.framing, around));
       view.look(path.samples, eye, outlook.framing, sight);
       const closest = closestIndex(view);
-      const usable = usableRuns(view, outlook.reach);
       const way = sight && around ? inTheWay(path.samples, sight, around) : openGround;
+      const part = partInSight(view, path, usableRuns(view, outlook.reach), way);
       for (const [i, sun] of there)
-        seen[i]?.push(pathFromSpot(view, path, closest, usable, way, sun, eye, outlook));
+        seen[i]?.push(pathFromSpot(view, path, closest, part, way, sun, eye, outlook));
     }
   };
   if (!around) look(null, [...suns.keys()]);

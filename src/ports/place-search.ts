@@ -21,7 +21,9 @@ export type WhyNoGround = Extract<GroundOfBase, { ok: false }>['because'];
 
 /** Looking for places to stand, by workers: built by services/place-search.ts. */
 export interface PlaceSearch {
-  /** Loaded when first asked for. */
+  /** Fetches what `sweep` takes and has its workers started: somebody is about to ask. */
+  prepare(): void;
+  /** Loaded when first asked for. One for all who ask, and kept: what is closed lets its question go, not the workers. */
   sweep(): Promise<Pick<SweepClient, 'ask' | 'cancel' | 'close'>>;
   /** Makes one for each asker: a new errand ends the asker's last one. */
   errands(): Promise<() => Pick<ErrandClient, 'run' | 'close'>>;

@@ -3,11 +3,29 @@ import { messageOf } from '../keeping/survey-files';
 import type { BaseAsked, PlaceFile, PlaceSearch } from '../ports/place-search';
 import type { Position } from '../survey/document';
 import { saveFile } from '../storage/files';
+import type { SweepClient } from '../sweep/client';
 
 /** Looking for places to stand, in this browser's workers. */
 export class WorkersPlaceSearch implements PlaceSearch {
+  #client: Promise<SweepClient> | null = null;
+
+  prepare(): void {
+    // Whoever asks in earnest hears of it.
+    this.#made().catch(() => undefined);
+    import('../sweep/errand-workers').catch(() => undefined);
+  }
+
   async sweep() {
-    return (await import('../sweep/workers')).sweepClient();
+    const client = await this.#made();
+    const ask: SweepClient['ask'] = (...question) => client.ask(...question);
+    return { ask, cancel: () => client.cancel(), close: () => client.cancel() };
+  }
+
+  #made(): Promise<SweepClient> {
+    const made = (this.#client ??= import('../sweep/workers').then(({ sweepClient }) => sweepClient()));
+    // Asked for again after a failure (no network).
+    made.catch(() => (this.#client = null));
+    return made;
   }
 
   async errands() {

@@ -110,6 +110,11 @@ export class WhereToStand {
   get candidates(): readonly Candidate[] {
     return this.#proposed?.candidates ?? [];
   }
+  /** Whether what is shown is no more than a sketch: as if the ground were level and open. */
+  get sketch(): boolean {
+    const { shown } = this;
+    return shown !== null && shown.progress.fineness === null;
+  }
   /** Whether the question at hand is still being answered. */
   get busy(): boolean {
     return this.#refused === null && this.#failed === null && (this.#proposed === null || this.#provisional);
@@ -166,14 +171,15 @@ export class WhereToStand {
   }
 
   #told(asked: SweepAsked, progress: SweepProgress): void {
-    const { fineness, failed, proposed, provisional, share } = progress;
+    const { fineness, sketched, failed, proposed, provisional, share } = progress;
     if (failed !== null) {
       this.#failed = failed;
       this.#unseen = false;
       return;
     }
-    // Until the first picture is whole the last one stands.
-    if (fineness !== null && this.#isDue(progress)) {
+    // Until there is a sketch at least, the last picture stands.
+    const isSeen = fineness !== null || sketched;
+    if (isSeen && this.#isDue(progress)) {
       this.#share = share;
       this.#shown = { asked, progress };
     }
@@ -181,12 +187,13 @@ export class WhereToStand {
       this.#proposed = { ...proposed, asked };
       this.#provisional = provisional;
     }
-    if (fineness === null || !this.#unseen) return;
+    if (!isSeen || !this.#unseen) return;
     this.#unseen = false;
     this.#waiting?.();
   }
 
-  #lastFineness: number | null = null;
+  /** Of the last picture; undefined before there is one. */
+  #lastFineness: number | null | undefined = undefined;
   /** Every finer picture, and some in between. */
   #isDue({ fineness, proposed, provisional }: SweepProgress): boolean {
     const now = this.#now();

@@ -2,7 +2,8 @@ import type { ElevationGrid } from '../figures/sight/terrain';
 import { candidatesOf } from './candidates';
 import type { Request, Response } from './messages';
 import { planSweep } from './plan';
-import { Sweep } from './sweep';
+import { sketchOf } from './sketch';
+import { Sweep, type CellFigures } from './sweep';
 
 /** What a worker does: one question at a time, request by request. `now`: ms of any clock. */
 export class Answering {
@@ -42,13 +43,20 @@ export class Answering {
     const sweep = this.#sweep;
     if (!sweep || question !== this.#question)
       return plain({ id, name: 'cancelled', body: 'another question came in between' });
+    if (request.name === 'sketch') {
+      const figures = sketchOf(sweep);
+      return { response: { id, name: 'sketch', body: { figures } }, transfer: buffersOf(figures) };
+    }
     if (request.name === 'candidates')
       return plain({ id, name: 'candidates', body: candidatesOf(sweep, request.body.figures) });
     const from = this.#now();
     const figures = sweep.figuresOf(request.body.cells);
-    const transfer = Object.values(figures).map((list: CellFigure) => list.buffer as ArrayBuffer);
-    return { response: { id, name: 'cells', body: { figures, took: this.#now() - from } }, transfer };
+    const body = { figures, took: this.#now() - from };
+    return { response: { id, name: 'cells', body }, transfer: buffersOf(figures) };
   }
 }
+
+const buffersOf = (figures: CellFigures): ArrayBuffer[] =>
+  Object.values(figures).map((list: CellFigure) => list.buffer as ArrayBuffer);
 
 type CellFigure = Int32Array | Float64Array | Uint16Array | Uint8Array;

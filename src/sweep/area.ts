@@ -59,3 +59,7 @@ export const middleOf = (
 
 export const cellPosition = (area: Area, index: number): Position =>
   printedPosition(area.frame, ...middleOf(area, index));
+
+/** The middle of an area, as a position. */
+export const centreOf = (area: Area): Position =>
+  cellPosition(area, Math.floor(area.count / 2) * (area.count + 1));

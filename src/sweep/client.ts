@@ -2,7 +2,7 @@ import type { Contents } from '../survey/contents';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Proposed } from './candidates';
 import { cellsOfLevel, strides } from './levels';
-import type { Request, Response } from './messages';
+import type { MessageName, Request, Response } from './messages';
 import { planSweep, type Planned, type SweepAsked, type SweepPlan } from './plan';
 import { emptyFigures, type CellFigures } from './sweep';
 
@@ -23,6 +23,8 @@ export interface SweepProgress {
   readonly stride: Uint8Array;
   /** Cells to a side that one known cell stands for: 16, 8, 4, 2, 1; null before the first picture is complete. */
   readonly fineness: number | null;
+  /** Whether there is a sketch, as if the ground were level and open, where the first picture is not complete yet. */
+  readonly sketched: boolean;
   /** Share of the cells that are known, 0 to 1. */
   readonly share: number;
   /** The places to propose, where they are told: all along the way for what is known by then, and at the end. */
@@ -45,8 +47,11 @@ interface Worker {
   terrain: ElevationGrid | null | undefined;
   /** The question it was told, and the request it is at: null when idle. */
   question: number;
-  at: { readonly id: number; readonly question: number } | null;
+  at: { readonly id: number; readonly question: number; readonly name: MessageName } | null;
 }
+
+/** At something that takes longer than a later question is to wait: a list of places takes a second. */
+const isLong = ({ at }: Worker): boolean => at?.name === 'candidates';
 
 /**
  * Asks where to stand: one question at a time, over as many workers as the machine has cores, coarse first. A new question
@@ -86,10 +91,13 @@ export class SweepClient {
     return planned;
   }
 
-  /** Ends the question at hand: nothing more is told of it. */
+  /** Ends the question at hand: nothing more is told of it. Cells are soon done; who is at a list of places is let go. */
   cancel(): void {
     this.#question++;
     this.#run = null;
+    const [long, short] = [this.#workers.filter(isLong), this.#workers.filter((worker) => !isLong(worker))];
+    for (const { hand } of long) hand.terminate();
+    this.#workers = short;
   }
 
   /** Lets the workers go. */
@@ -123,6 +131,8 @@ export class SweepClient {
       const { contents, asked } = run;
       this.#send(worker, { id: ++this.#id, question, name: 'ask', body: { contents, asked } });
     }
+    if (run.toSketch())
+      return this.#wait(worker, { id: ++this.#id, question, name: 'sketch', body: null }, []);
     // Copied as it is handed over: what comes in later does not reach it.
     const figures = run.toPropose(this.#id + 1);
     if (figures)
@@ -137,7 +147,7 @@ export class SweepClient {
   }
 
   #wait(worker: Worker, request: Request, transfer: Transferable[]): void {
-    worker.at = { id: request.id, question: request.question };
+    worker.at = { id: request.id, question: request.question, name: request.name };
     worker.hand.postMessage(request, transfer);
   }
 
@@ -151,7 +161,8 @@ export class SweepClient {
       return this.cancel();
     }
     if (run && isAwaited && !isOld) {
-      if (response.name === 'cells') run.take(response.body.figures, response.body.took);
+      if (response.name === 'sketch') run.sketch(response.body.figures);
+      else if (response.name === 'cells') run.take(response.body.figures, response.body.took);
       else if (response.name === 'candidates') run.propose(response.id, response.body);
     }
     if (isAwaited) for (const each of this.#workers) this.#next(each);
@@ -175,6 +186,8 @@ class Run {
   #allKnown = 0;
   #fineness: number | null = null;
   #chunk = firstChunk;
+  #wantsSketch = true;
+  #sketched = false;
   #wantsPlaces = false;
   /** The requests for places: the last that was sent, that of all cells, and the newest that was answered. */
   #asking: number | null = null;
@@ -200,6 +213,32 @@ class Run {
     );
     this.#stride = new Uint8Array(all);
     this.#cells = cellsOfLevel(plan.area.count, 0);
+  }
+
+  /** Whether a sketch is due: once, before all else. */
+  toSketch(): boolean {
+    const wants = this.#wantsSketch;
+    this.#wantsSketch = false;
+    return wants;
+  }
+
+  /** Drawn where nothing better is known yet; cells that are looked at come over it. */
+  sketch(part: CellFigures): void {
+    const { figures } = this;
+    if (this.#fineness !== null) return;
+    const stride = strides[0];
+    for (let k = 0; k < part.cells.length; k++) {
+      const at = part.cells[k] as number;
+      if (this.#stride[at] !== 0) continue;
+      figures.worth[at] = part.worth[k] as number;
+      figures.focal[at] = part.focal[k] as number;
+      figures.light[at] = part.light[k] as number;
+      figures.good[at] = part.good[k] as number;
+      figures.ground[at] = part.ground[k] as number;
+      this.#stride[at] = stride;
+    }
+    this.#sketched = true;
+    this.#tell(null, null);
   }
 
   /** The next cells to look at; null when all of the level are given out. */
@@ -282,6 +321,7 @@ class Run {
       figures: this.figures,
       stride: this.#stride,
       fineness: this.#fineness,
+      sketched: this.#sketched,
       share: this.#allKnown / this.figures.cells.length,
       proposed,
       provisional,

@@ -13,6 +13,7 @@ import type { Position } from '../survey/document';
 import { darkFlanks, rowOf } from './dark-flanks';
 import { LazySight } from './lazy-sight';
 import { lightLimits, limitSteps } from './light-limits';
+import { PieceQueue } from './piece-queue';
 import { pieceSize, Pieces } from './pieces';
 import { SunOver, type MovingSun } from './sun-over';
 
@@ -63,8 +64,17 @@ export class Kernel {
 
   readonly #question: KernelQuestion;
   readonly #pieces: readonly Pieces[];
+  readonly #queue: PieceQueue;
+  /** What share of its ceiling a sample must reach to matter (`#leastShare`): paths x instants, and the least of each path. */
+  readonly #shares: Float64Array;
+  readonly #least: Float64Array;
+  /** Which of what was found each path's shares are up to date with, and how much was found. */
+  readonly #upTo: Int32Array;
+  #found = 0;
   /** Whether at the moment only what is good, or best of all instants, matters. */
   #thrifty = false;
+  /** The best of all instants so far. */
+  #most = 0;
   readonly #suns: SunOver;
   readonly #sight: LazySight | null;
   readonly #seasons: readonly Season[];
@@ -97,6 +107,10 @@ export class Kernel {
     this.#passing = new Int32Array(count);
     this.#sunHidden = new Uint8Array(count);
     this.#pieces = paths.map(({ samples }) => new Pieces(samples, outlook.framing));
+    this.#queue = new PieceQueue(this.#pieces.map((pieces) => pieces.count));
+    this.#shares = new Float64Array(count * paths.length);
+    this.#least = new Float64Array(paths.length);
+    this.#upTo = new Int32Array(paths.length).fill(-1);
     this.#suns = new SunOver(middle, instants, instants.map(outlook.skyAt));
     this.#suns.at(frameAt(middle));
     this.#limits = new Float64Array(2 * count * limitsEach);
@@ -134,8 +148,10 @@ export class Kernel {
     for (let k = 0; k < this.good.length; k++) if (this.good[k] === 0) this.#goodSample[k] = -1;
     this.good.fill(0);
     this.#range.fill(Infinity);
+    this.#most = 0;
     this.#sunHidden.fill(0);
     for (const pieces of this.#pieces) pieces.look(eye);
+    this.#rank();
     for (const season of this.#seasons) {
       const instants = season.instants.filter((t) => (this.#at[t * atEach + atCeiling] as number) > 0);
       if (instants.length === 0) continue;
@@ -146,10 +162,10 @@ export class Kernel {
       this.#neighbours(instants);
       // Leaves that fall in the midst of the hours are rare enough.
       this.#thrifty = !everyInstant && this.#seasons.length === 1 && !this.good.includes(1);
-      for (let p = 0; p < paths.length; p++) this.#along(p, instants);
+      this.#throughout(instants);
       if (!this.#thrifty || !this.good.includes(1)) continue;
       this.#thrifty = false;
-      for (let p = 0; p < paths.length; p++) this.#along(p, instants);
+      this.#throughout(instants);
     }
     for (let t = 0; t < this.worth.length; t++) if (this.worth[t] === 0) this.bestPath[t] = -1;
   }
@@ -177,7 +193,8 @@ export class Kernel {
   #neighbours(instants: readonly number[]): void {
     const { paths } = this.#question;
     const all = this.worth.length;
-    for (let k = 0; k < instants.length; k++) this.#at[(instants[k] as number) * atEach + atShare] = 0;
+    this.#shares.fill(0);
+    this.#found++;
     for (let k = 0; k < instants.length; k++) {
       const t = instants[k] as number;
       const p = this.#formerPath[t] as number;
@@ -211,20 +228,33 @@ export class Kernel {
     return false;
   }
 
-  #along(p: number, instants: readonly number[]): void {
-    const pieces = this.#pieces[p] as Pieces;
+  /** None of a piece is nearer than that, and none is seen from farther aside. */
+  #rank(): void {
     const { reach } = this.#question.outlook;
-    let least = this.#leastShare(p, instants);
-    for (let b = 0; b < pieces.count; b++) {
-      // None of the piece is nearer, and none is seen from farther aside.
-      const far = farReach(reach, pieces.focal[b] as number) * (pieces.aspect[b] as number) * slack;
-      if (far < least) continue;
+    const { count, path, piece, most } = this.#queue;
+    for (let q = 0; q < count; q++) {
+      const { focal, aspect } = this.#pieces[path[q] as number] as Pieces;
+      const b = piece[q] as number;
+      most[q] = farReach(reach, focal[b] as number) * (aspect[b] as number) * slack;
+    }
+    this.#queue.sort();
+  }
+
+  /** Every piece of every path, those first that promise most: so what is best is known early, and few others are asked. */
+  #throughout(instants: readonly number[]): void {
+    const queue = this.#queue;
+    this.#found++;
+    for (let q = 0; q < queue.count; q++) {
+      const p = queue.path[q] as number;
+      const b = queue.piece[q] as number;
+      const pieces = this.#pieces[p] as Pieces;
+      const far = queue.most[q] as number;
+      if (far < this.#leastShare(p, instants)) continue;
       const passing = this.#passes(p, b, far, instants);
       if (passing === 0) continue;
       const to = Math.min(pieces.samples, (b + 1) * pieceSize);
-      let told = false;
-      for (let i = b * pieceSize; i < to; i++) if (this.#sample(p, i, passing, least)) told = true;
-      if (told) least = this.#leastShare(p, instants);
+      for (let i = b * pieceSize; i < to; i++)
+        if (this.#sample(p, i, passing, this.#leastShare(p, instants))) this.#found++;
     }
   }
 
@@ -236,6 +266,8 @@ export class Kernel {
     const at = this.#at;
     const limits = this.#limits;
     const perShare = limitSteps / far;
+    const shares = this.#shares;
+    const first = p * this.worth.length;
     const east = pieces.east[b] as number;
     const north = pieces.north[b] as number;
     const aside = pieces.aside[b] as number;
@@ -244,7 +276,7 @@ export class Kernel {
     for (let k = 0; k < instants.length; k++) {
       const t = instants[k] as number;
       const o = t * atEach;
-      const step = ((at[o + atShare] as number) * perShare) / (1 - haze * (at[o + atHaze] as number));
+      const step = ((shares[first + t] as number) * perShare) / (1 - haze * (at[o + atHaze] as number));
       if (step > limitSteps) continue;
       const cos = east * (at[o + atLevelEast] as number) + north * (at[o + atLevelNorth] as number) + aside;
       if (cos < (limits[(tables[row + t] as number) + (step | 0)] as number)) continue;
@@ -258,21 +290,21 @@ export class Kernel {
    * far, or worth waiting for where the path is not yet. The least of them.
    */
   #leastShare(p: number, instants: readonly number[]): number {
+    if (this.#upTo[p] === this.#found) return this.#least[p] as number;
     const at = this.#at;
+    const shares = this.#shares;
     const first = p * this.worth.length;
-    let most = 0;
-    if (this.#thrifty)
-      for (let k = 0; k < instants.length; k++)
-        most = Math.max(most, this.worth[instants[k] as number] as number);
     let least = Infinity;
     for (let k = 0; k < instants.length; k++) {
       const t = instants[k] as number;
-      const best = this.#thrifty ? most : (this.worth[t] as number);
+      const best = this.#thrifty ? this.#most : (this.worth[t] as number);
       const needed = best < worthwhileFrom || this.good[first + t] === 1 ? best : worthwhileFrom;
       const share = needed / (at[t * atEach + atCeiling] as number);
-      at[t * atEach + atShare] = share;
+      shares[first + t] = share;
       if (share < least) least = share;
     }
+    this.#upTo[p] = this.#found;
+    this.#least[p] = least;
     return least;
   }
 
@@ -306,6 +338,7 @@ export class Kernel {
     const { range: hazeRange, elevation: hazeElevation } = hazeOf(range, elevationOf(u, range));
     const haze = hazeRange * hazeElevation;
     let perShare = limitSteps / (most * slack);
+    const shares = this.#shares;
     const hasFlank = hasFlankAt(view, j);
     const sign = hasFlank && view.leftwardsAt(j, e, n, u) < 0 ? 1 : -1;
     const flankE = hasFlank ? sign * view.leftwardsAt(j, 1, 0, 0) : 0;
@@ -323,7 +356,7 @@ export class Kernel {
       const t = this.#passing[k] as number;
       const o = t * atEach;
       const clear = 1 - haze * (at[o + atHaze] as number);
-      const step = ((at[o + atShare] as number) * perShare) / clear;
+      const step = ((shares[first + t] as number) * perShare) / clear;
       if (step > limitSteps) continue;
       const cos =
         out === 0
@@ -347,7 +380,7 @@ export class Kernel {
       const open = light * reached * aspect * hazed;
       const isGoodAlready = this.good[first + t] === 1;
       const before = this.worth[t] as number;
-      if (open < before && (isGoodAlready || open < worthwhileFrom)) continue;
+      if (open < (this.#thrifty ? this.#most : before) && (isGoodAlready || open < worthwhileFrom)) continue;
       if (sight < 0) {
         sight = this.#sight ? this.#sight.at(p, i) : 1;
         if (sight === 0) break;
@@ -363,6 +396,7 @@ export class Kernel {
         this.bestPath[t] = p;
         this.bestSample[t] = i;
         this.#range[t] = range;
+        if (total > this.#most) this.#most = total;
         told = true;
       }
       if (isGoodAlready || total < worthwhileFrom) continue;
@@ -409,7 +443,7 @@ export class Kernel {
   }
 }
 
-/** What `#at` holds of each instant: the sun, its ceiling of light, its part in the haze, and what must be reached. */
+/** What `#at` holds of each instant: the sun, its ceiling of light, and its part in the haze. */
 const atEast = 0;
 const atNorth = 1;
 const atUp = 2;
@@ -418,8 +452,7 @@ const atLevelNorth = 4;
 const atAltitude = 5;
 const atCeiling = 6;
 const atHaze = 7;
-const atShare = 8;
-const atEach = 9;
+const atEach = 8;
 
 /** As `elevationAt` has it, degrees. */
 const elevationOf = (up: number, range: number): number =>

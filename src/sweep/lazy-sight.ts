@@ -20,6 +20,8 @@ export class LazySight {
   readonly #rays = new HorizonRays();
   readonly #targets: readonly Targets[];
   readonly #known: readonly Uint8Array[];
+  /** The edge that hid a point from where somebody stood before, -1 for none. */
+  readonly #hiders: readonly Int32Array[];
   #x = 0;
   #y = 0;
   #eye = 0;
@@ -29,6 +31,7 @@ export class LazySight {
     this.#tops = new TopGrid(around);
     this.#targets = paths.map((path) => targetsAlong(path, framing, around));
     this.#known = paths.map((path) => new Uint8Array(path.samples.count));
+    this.#hiders = this.#targets.map(({ points }) => new Int32Array(points.length / 3).fill(-1));
   }
 
   /** Stands at (`x`, `y`, `eye`) of the site frame. `does`: what each obstacle does (`standing`). */
@@ -47,10 +50,7 @@ export class LazySight {
     const known = this.#known[path] as Uint8Array;
     let seen = known[i] as number;
     if (seen === unasked) {
-      seen = 0;
-      const { points } = this.#targets[path] as Targets;
-      for (let p = 0, k = 3 * pointsOfAircraft * i; p < pointsOfAircraft; p++, k += 3)
-        if (!this.#hidden(points[k] as number, points[k + 1] as number, points[k + 2] as number)) seen++;
+      seen = this.#seenOf(path, i);
       known[i] = seen;
     }
     return seen / pointsOfAircraft;
@@ -58,23 +58,44 @@ export class LazySight {
 
   /** Whether a direction to the sky is hidden: level unit vector of the site frame, and m up for each m out. */
   hidesSky(east: number, north: number, steepness: number): boolean {
-    return this.#follow(east, north, 1, steepness, true);
+    if (this.#tops.hides(east, north, 1, steepness, true)) return true;
+    return this.#isBehindGround(east, north, Infinity, steepness);
   }
 
-  #hidden(x: number, y: number, z: number): boolean {
-    const dx = x - this.#x;
-    const dy = y - this.#y;
-    const distance = Math.sqrt(dx * dx + dy * dy);
-    if (distance < 1e-3) return false;
-    return this.#follow(dx, dy, distance, (z - this.#eye) / distance - this.#around.sink * distance, false);
+  #seenOf(path: number, i: number): number {
+    const { points } = this.#targets[path] as Targets;
+    const hiders = this.#hiders[path] as Int32Array;
+    const { sink } = this.#around;
+    let seen = 0;
+    for (let p = 0, at = pointsOfAircraft * i; p < pointsOfAircraft; p++, at++) {
+      const dx = (points[3 * at] as number) - this.#x;
+      const dy = (points[3 * at + 1] as number) - this.#y;
+      const distance = Math.sqrt(dx * dx + dy * dy);
+      const steepness = ((points[3 * at + 2] as number) - this.#eye) / distance - sink * distance;
+      // Straight overhead nothing is in the way.
+      if (distance < 1e-3) seen++;
+      else if (!this.#isBehindTop(hiders, at, dx, dy, distance, steepness))
+        if (!this.#isBehindGround(dx, dy, distance, steepness)) seen++;
+    }
+    return seen;
   }
 
-  #follow(dx: number, dy: number, distance: number, steepness: number, endless: boolean): boolean {
-    if (this.#tops.hides(dx, dy, distance, steepness, endless)) return true;
-    if (!this.#around.terrain) return false;
-    const turn = turnOf(dx, dy);
-    const far = endless ? Infinity : distance;
-    if (this.#rays.staysBelow(turn, far, steepness)) return false;
-    return this.#rays.firstAbove(turn, far, steepness) < Infinity;
+  #isBehindTop(
+    hiders: Int32Array,
+    at: number,
+    dx: number,
+    dy: number,
+    distance: number,
+    steepness: number,
+  ): boolean {
+    const former = hiders[at] as number;
+    if (former >= 0 && this.#tops.isHiddenBy(former, dx, dy, distance, steepness, false)) return true;
+    if (!this.#tops.hides(dx, dy, distance, steepness, false)) return false;
+    hiders[at] = this.#tops.hiddenBy;
+    return true;
+  }
+
+  #isBehindGround(dx: number, dy: number, distance: number, steepness: number): boolean {
+    return this.#around.terrain !== null && this.#rays.rises(turnOf(dx, dy), distance, steepness);
   }
 }

@@ -6,6 +6,8 @@ import { lightCeiling, lightFactor } from '../figures/score';
 export const limitSteps = 64;
 /** Degrees by which the sun's altitude may differ over the neighbourhood: 12 km are 0.11 degrees. */
 const spread = 0.15;
+/** Degrees from angle to angle that is tried; a whole number of them makes 180. */
+const grain = 0.25;
 /** What rounding may add. */
 const slack = 1e-9;
 /** Limits that every cosine is above, and none, even with what a piece may add to it. */
@@ -18,28 +20,20 @@ const never = 9;
  * (test S131); where the altitude's own spread makes a difference, the limits are those of the kindest altitude.
  */
 export function lightLimits(altitude: number, sky: SkyThere, flankLit: false | null = null): Float64Array {
-  const limits = new Float64Array(limitSteps + 1);
-  for (let step = 0; step <= limitSteps; step++) {
-    const share = step / limitSteps;
-    let widest = -1;
-    for (const a of [altitude - spread, altitude, altitude + spread]) {
-      const ceiling = lightCeiling(a, sky);
-      if (ceiling === 0) continue;
-      const reached = (angle: number) =>
-        lightFactor(a, angle, flankLit, sky) >= share * ceiling * (1 - slack);
-      if (reached(0)) widest = Math.max(widest, reached(180) ? 180 : lastAngle(reached));
+  const limits = new Float64Array(limitSteps + 1).fill(never);
+  for (const a of [altitude - spread, altitude, altitude + spread]) {
+    const ceiling = lightCeiling(a, sky);
+    if (ceiling === 0) continue;
+    // The more light is needed the smaller the angle: from step to step it only narrows.
+    let widest = 180;
+    for (let step = 0; step <= limitSteps; step++) {
+      const needed = (step / limitSteps) * ceiling * (1 - slack);
+      while (widest >= 0 && !(lightFactor(a, widest, flankLit, sky) >= needed)) widest -= grain;
+      if (widest < 0) break;
+      // It may still be reached up to the next angle that was not.
+      const limit = widest >= 180 ? always : Math.cos((widest + grain) * RAD) - 1e-6;
+      if (limit < (limits[step] as number)) limits[step] = limit;
     }
-    limits[step] = widest < 0 ? never : widest >= 180 ? always : Math.cos(widest * RAD) - 1e-6;
   }
   return limits;
-}
-
-function lastAngle(reached: (angle: number) => boolean): number {
-  let [low, high] = [0, 180];
-  while (high - low > 1e-6) {
-    const middle = (low + high) / 2;
-    if (reached(middle)) low = middle;
-    else high = middle;
-  }
-  return high;
 }

@@ -10,6 +10,8 @@ export interface Messages {
   terrain: [ElevationGrid | null, null];
   /** A question; it holds until the next one. */
   ask: [{ readonly contents: Contents; readonly asked: SweepAsked }, null];
+  /** The coarsest cells at a glance (`sketchOf`). */
+  sketch: [null, { readonly figures: CellFigures }];
   /** Some of its cells. `took`: ms of the worker. */
   cells: [{ readonly cells: Int32Array }, { readonly figures: CellFigures; readonly took: number }];
   /** The places to propose from the cells that are known; one that is not has no good minute. */

@@ -45,7 +45,7 @@ export function leastFocals(
     if (sight && around && does) sight.stand(does, ...mapped(around.frame, position), eye);
     let least = Infinity;
     for (let i = 0; i < view.count; i++) {
-      if (view.leastFocalAt(i) >= least) continue;
+      if ((view.leastFocal[i] as number) >= least) continue;
       const focal = view.focalAt(i);
       if (!(focal < least)) continue;
       const aspect = acosDeg(view.cosAspectAt(i));

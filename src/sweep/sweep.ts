@@ -5,7 +5,7 @@ import { mapped } from '../figures/geometry/earth';
 import { outlookOf, type Outlook } from '../figures/outlook';
 import { groundAt } from '../figures/sight/ground';
 import type { ElevationGrid } from '../figures/sight/terrain';
-import { cellPosition, middleOf } from './area';
+import { cellPosition, centreOf, middleOf } from './area';
 import { GroundPlan, type GroundClass } from './ground/ground-plan';
 import { OpenHours } from './ground/open-hours';
 import { Kernel } from './kernel';
@@ -48,18 +48,28 @@ export class Sweep {
   readonly outlook: Outlook;
   readonly ground: GroundPlan;
   readonly hours: OpenHours;
-  readonly #kernel: Kernel;
+  /** Made when the first cell is looked at: tables of light take a while. */
+  #made: Kernel | null = null;
 
   constructor(contents: Contents, plan: SweepPlan, terrain: ElevationGrid | null) {
-    const { area, paths, instants } = plan;
+    const { area, instants } = plan;
     this.plan = plan;
     this.contents = contents;
     this.outlook = outlookOf(contents, terrain);
     this.ground = new GroundPlan(contents, area, instants[0] ?? 0);
     this.hours = new OpenHours(contents, area.frame, instants);
-    const middle = cellPosition(area, Math.floor(area.count / 2) * (area.count + 1));
+  }
+
+  get #kernel(): Kernel {
+    const { area, paths, instants } = this.plan;
     const { outlook } = this;
-    this.#kernel = new Kernel({ paths, outlook, instants, middle, everyInstant: false });
+    return (this.#made ??= new Kernel({
+      paths,
+      outlook,
+      instants,
+      middle: centreOf(area),
+      everyInstant: false,
+    }));
   }
 
   /** The figures of some cells. */

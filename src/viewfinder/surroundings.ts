@@ -18,6 +18,7 @@ import type { EastNorthUp } from '../figures/frame/from-eye';
 import type { Block, RunwayStrip, Scenery, Strip } from '../figures/frame/scenery';
 import { toDrawing } from './axes';
 import { meshTexture, wireSpacing } from './fence';
+import { nearestWall } from './near-plane';
 import { speckles } from './speckles';
 
 /** Painted from the back to the front without depth: sky, ground, pavements, paint on them; then what stands up. */
@@ -26,6 +27,8 @@ const order = { ground: -8, pavement: -6, paint: -4, standing: 0, fence: 10 } as
 /** The ground and all that stands on it, built once for an eye. */
 export class Surroundings {
   readonly group = new Group();
+  /** m to the nearest wall of what stands about the eye. */
+  readonly nearest: number;
   readonly #materials: Material[] = [];
   readonly #textures: CanvasTexture[] = [];
   readonly #fences: { readonly material: MeshLambertMaterial; texture: CanvasTexture }[] = [];
@@ -37,6 +40,7 @@ export class Surroundings {
   #contrast = -1;
 
   constructor(scenery: Scenery) {
+    this.nearest = nearestWall(scenery.blocks);
     const grass = new CanvasTexture(speckles());
     grass.wrapS = grass.wrapT = RepeatWrapping;
     grass.anisotropy = 8;

@@ -27,6 +27,7 @@ import type { Stuff } from './aircraft/parts';
 import { bladeOpacity } from './aircraft/turning';
 import { daylight, skyTowards } from './daylight';
 import { SkyDome } from './sky';
+import { nearPlane } from './near-plane';
 import { Surroundings } from './surroundings';
 
 /** Degrees by which the camera is turned away from the aircraft: to the right, and up. */
@@ -249,7 +250,7 @@ export class Viewfinder {
   }
 
   /** A pinhole camera at the eye: its picture agrees with the framing of the figures. */
-  #setCamera({ camera, lens, pose }: Picture, pan: Pan, aspect: number): void {
+  #setCamera({ camera, lens, pose, places, scenery }: Picture, pan: Pan, aspect: number): void {
     const forward = toDrawing(camera.forward);
     const right = toDrawing(camera.right);
     const top = toDrawing(camera.top);
@@ -262,7 +263,11 @@ export class Viewfinder {
     const height = sensorWidth > sensorHeight ? sensorWidth / aspect : sensorHeight;
     this.#camera.fov = (2 * Math.atan(height / (2 * focalLength)) * 180) / Math.PI;
     this.#camera.aspect = aspect;
-    this.#camera.near = Math.max(0.3, Math.min(2, pose.range / 50));
+    const corner = Math.atan(Math.hypot(height, height * aspect) / (2 * focalLength));
+    const apart = Math.max(...places.map((place) => Math.hypot(...place)));
+    const lowest = corner - Math.asin(Math.max(-1, Math.min(1, forward.y)));
+    const wall = this.#surroundings?.drawn.nearest ?? Infinity;
+    this.#camera.near = nearPlane(Math.max(0, pose.range - apart), wall, scenery.ground, lowest);
     this.#camera.far = 60_000;
     this.#camera.matrixAutoUpdate = false;
     this.#camera.matrix.copy(placedBy(right, top, forward.negate(), new Vector3()));

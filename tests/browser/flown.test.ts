@@ -119,7 +119,7 @@ describe('[B260] what really flies', () => {
     const { page } = opened;
     const view = await open(0, surveyWith(june(10), { windRecord: tenYears }), 'Wind record');
     await view.getByText(/Ends in Jun by recorded flights/).waitFor();
-    await view.getByLabel('Shares from').selectOption({ label: 'Past winds alone: what they ask for' });
+    await view.getByLabel('Shares from').selectOption({ label: 'Past winds alone' });
     await view.getByText('Ends by past winds, as chosen: 20 recorded flights do not count.').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await view.getByText(/Ends in Jun by recorded flights/).waitFor();

@@ -67,6 +67,24 @@ describe('the viewfinder on the page', () => {
     await shutter.first().waitFor({ state: 'detached' });
   });
 
+  test('[B244] light that was typed goes before the sun: 20 lux on an apron are EV 3', async () => {
+    const light = page.getByLabel('Light, EV or lux');
+    const typed = async (text: string) => {
+      await light.fill(text);
+      await light.press('Tab');
+    };
+    await typed('20 lux');
+    const card = page.getByRole('region', { name: 'Settings at A 08:00' });
+    await expect
+      .poll(() => card.innerText())
+      .toContain('Exposure value 3.0 at ISO 100, as you have typed it.');
+    expect(await light.inputValue()).toBe('EV 3');
+    await typed('bright');
+    await expect.poll(() => page.getByRole('dialog').innerText()).toContain('"bright" is no light');
+    await typed('');
+    await expect.poll(() => card.innerText()).not.toContain('as you have typed it');
+  });
+
   test('[B243] is saved as a PNG of both moments', async () => {
     const [download] = await Promise.all([
       page.waitForEvent('download'),

@@ -40,6 +40,7 @@ class Slow implements Sweeper {
       figures: {} as SweepProgress['figures'],
       stride: new Uint8Array(0),
       fineness: null,
+      sketched: false,
       share: 0,
       proposed: null,
       provisional: false,

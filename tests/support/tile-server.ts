@@ -3,6 +3,7 @@ import { GeoJSONVT } from '@maplibre/geojson-vt';
 import { fromGeojsonVt } from '@maplibre/vt-pbf';
 import { encodePng, type Colour } from './png';
 import { writePmtiles, type ArchiveTile } from './pmtiles-writer';
+import { townStyle, townTile, townTileJson } from './town-tiles';
 
 /** Colours that nothing of the survey or the page has. */
 export const colours = {
@@ -148,14 +149,17 @@ export class TileServer {
       response.writeHead(204, { ...headers, 'access-control-allow-headers': '*' }).end();
       return;
     }
-    const tile = /^\/(raster|vector|nowhere)\/(\d+)\/(\d+)\/(\d+)/.exec(path);
+    const tile = /^\/(raster|vector|town|nowhere)\/(\d+)\/(\d+)\/(\d+)/.exec(path);
     if (tile) {
       const [, kind, z, x, y] = tile;
       const reply = () => {
         if (kind === 'nowhere') send('text/plain', 'none', 404);
         else if (this.status !== 200) send('text/plain', 'no', this.status);
         else if (kind === 'raster') send('image/png', rasterTile);
-        else send('application/x-protobuf', vectorTile(Number(z), Number(x), Number(y)));
+        else {
+          const tileAt = kind === 'town' ? townTile : vectorTile;
+          send('application/x-protobuf', tileAt(Number(z), Number(x), Number(y)));
+        }
       };
       if (this.#held) this.#held.push(reply);
       else reply();
@@ -180,6 +184,12 @@ export class TileServer {
         return;
       case '/tiles.json':
         send('application/json', JSON.stringify(this.#tileJson()));
+        return;
+      case '/town-style.json':
+        send('application/json', JSON.stringify(townStyle));
+        return;
+      case '/town.json':
+        send('application/json', JSON.stringify(townTileJson(this.origin)));
         return;
       case '/sprite.json':
       case '/sprite@2x.json':

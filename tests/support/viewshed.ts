@@ -6,7 +6,7 @@ import { fromArrayBuffer } from 'geotiff';
 import { frameAt } from '../../src/figures/geometry/earth';
 import { SightLines } from '../../src/figures/sight/sight-lines';
 import type { Surroundings } from '../../src/figures/sight/surroundings';
-import type { Terrain } from '../../src/figures/sight/terrain';
+import { heightsBy, type Terrain } from '../../src/figures/sight/terrain';
 import { viewshed } from '../../src/figures/sight/viewshed';
 import { tiff } from './tiff';
 import { seeded } from './tolerance';
@@ -91,7 +91,14 @@ export function ours(heights: Float32Array, isAsked: (cell: number) => boolean =
   const frame = frameAt([3, 47]);
   const highest = heights.reduce((most, height) => Math.max(most, height), -Infinity);
   // Half a cell, as `terrainIn` steps: so no crest between two cells is stepped over.
-  const terrain: Terrain = { frame, heightAt, ceilingAlong: () => highest, step: cellM / 2, highest };
+  const terrain: Terrain = {
+    frame,
+    heightAt,
+    heightsAlong: heightsBy(heightAt),
+    ceilingAlong: () => highest,
+    step: cellM / 2,
+    highest,
+  };
   const around: Surroundings = {
     frame,
     sink,

@@ -195,3 +195,75 @@ test('[S145] the ground is sent once, not with every question', () => {
   expect(hands.all[0]?.asked.filter(({ name }) => name === 'terrain')).toHaveLength(1);
   expect(hands.all[0]?.asked.filter(({ name }) => name === 'ask')).toHaveLength(2);
 });
+
+test('[S150] a sketch comes before all else, and of it nothing is left once the first picture is whole', () => {
+  const { hands, told, ask } = asking(2);
+  ask();
+  expect(hands.all[0]?.asked.map(({ name }) => name)).toEqual(['terrain', 'ask', 'sketch']);
+  expect(hands.all[1]?.asked.map(({ name }) => name)).toEqual(['terrain', 'ask', 'cells']);
+  while (told.length === 0) hands.step(() => 0);
+  const first = told.at(-1);
+  expect([first?.sketched, first?.fineness, first?.share]).toEqual([true, null, 0]);
+  expect([...(first?.figures.worth ?? [])].some((worth) => worth > 0)).toBe(true);
+  hands.drain(seeded(150));
+  // What is known in the end is what is known without a sketch.
+  const whole = new Answering(() => 0);
+  const cells = Int32Array.from(first?.figures.cells ?? []);
+  whole.answer({ id: 0, question: 0, name: 'ask', body: { contents, asked } });
+  const { response } = whole.answer({ id: 1, question: 0, name: 'cells', body: { cells } });
+  if (response.name !== 'cells') throw new Error('expected cells');
+  const last = told.at(-1)?.figures;
+  expect(last?.good).toEqual(response.body.figures.good);
+  expect(last?.worth).toEqual(response.body.figures.worth);
+});
+
+test('[S151] a sketch that comes after the first picture changes nothing', () => {
+  const { hands, told, ask } = asking(2);
+  ask();
+  // The second worker does all of the first level while the first one sketches.
+  const other = hands.all[1];
+  while (told.at(-1)?.fineness !== 16) other?.onmessage?.({ data: other.waiting.shift() as Response });
+  const before = [...(told.at(-1)?.figures.worth ?? [])];
+  const mine = hands.all[0];
+  for (let k = 0; k < 3; k++) mine?.onmessage?.({ data: mine.waiting.shift() as Response });
+  expect(told.at(-1)?.sketched).toBe(false);
+  expect([...(told.at(-1)?.figures.worth ?? [])]).toEqual(before);
+});
+
+test('[S152] a sketch of an open field is near what the first picture says', () => {
+  const { hands, told, ask } = asking(1);
+  ask({
+    ...asked,
+    cell: 20,
+    side: 2000,
+    hours: { from: Date.UTC(2026, 5, 21, 5), to: Date.UTC(2026, 5, 21, 19) },
+    step: 900,
+  });
+  let sketch: readonly number[] = [];
+  while (hands.step(() => 0)) {
+    const now = told.at(-1);
+    if (now?.sketched && sketch.length === 0) sketch = [...now.figures.good];
+    if (now?.fineness === 16) break;
+  }
+  const fine = told.at(-1);
+  const known = [...(fine?.stride ?? [])].flatMap((stride, i) => (stride === 16 ? [i] : []));
+  expect(known.length).toBeGreaterThan(30);
+  // Of 57 instants; one stands for seven.
+  const off = known.map((i) => Math.abs((sketch[i] ?? NaN) - (fine?.figures.good[i] ?? NaN)));
+  expect(Math.max(...off)).toBeLessThan(21);
+  expect(off.reduce((sum, each) => sum + each, 0) / off.length).toBeLessThan(4);
+  expect(known.some((i) => (sketch[i] ?? 0) > 10)).toBe(true);
+});
+
+test('[S153] a later question does not wait for a list of places: who is at it is let go, and another takes its place', () => {
+  const { hands, told, ask } = asking(1);
+  ask();
+  const isListing = () => hands.all[0]?.asked.at(-1)?.name === 'candidates';
+  while (!isListing()) hands.step(() => 0);
+  ask({ ...asked, step: 1800 });
+  expect(hands.all.map(({ isTerminated }) => isTerminated)).toEqual([true, false]);
+  expect(hands.all[1]?.asked.map(({ name }) => name)).toEqual(['terrain', 'ask', 'sketch']);
+  hands.drain(seeded(153));
+  expect(told.at(-1)?.proposed?.candidates.length).toBeGreaterThan(0);
+  expect(told.at(-1)?.plan.step).toBe(1800);
+});

@@ -8,7 +8,7 @@ import { frontLitTo, sideLitTo, topLitFrom } from '../practice';
 import { holdsUntil } from '../when/holds-until';
 import type { Act } from './programme-acts';
 
-/** Where the sun stands for somebody who looks at the middle of a display line. */
+/** Where the sun stands for somebody who looks at a display. */
 export type DisplayLit =
   'dark' | 'overhead' | 'behind-you' | 'from-the-left' | 'from-the-right' | 'in-your-eyes';
 
@@ -23,23 +23,22 @@ export interface ActLight {
 }
 
 /** The middle of the line from a display line's first position to its last. */
-function middleOf({ line }: DisplayLine): Position {
+export function middleOf({ line }: DisplayLine): Position {
   const [from, to] = [line[0], line[line.length - 1]] as [Position, Position];
   return [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
 }
 
-/** From a place, at the beginning of an act; null for one without a time. */
+/** From a place, looking at another, as an act begins; null for one without a time. */
 export function actLight(
   { slot, date }: Pick<Act, 'slot' | 'date'>,
-  display: DisplayLine,
+  at: Position,
   from: Position,
   timeZone: string,
 ): ActLight | null {
-  const middle = middleOf(display);
-  const view = groundLine(from, middle).azimuth;
+  const view = groundLine(from, at).azimuth;
   if (!slot || view === null) return null;
   const litAt = (instant: number): DisplayLit => {
-    const { altitude, azimuth } = sunAt(middle, instant);
+    const { altitude, azimuth } = sunAt(at, instant);
     if (altitude < 0) return 'dark';
     if (altitude >= topLitFrom) return 'overhead';
     // Degrees to the right of whoever looks at the line; behind them at 180.
@@ -50,7 +49,11 @@ export function actLight(
     return right > 0 ? 'from-the-right' : 'from-the-left';
   };
   const lit = litAt(slot.from);
-  const { altitude, azimuth } = sunAt(middle, slot.from);
-  const until = holdsUntil((at) => litAt(at) === lit, slot.from, dayStart(datePlus(date, 1), timeZone));
+  const { altitude, azimuth } = sunAt(at, slot.from);
+  const until = holdsUntil(
+    (instant) => litAt(instant) === lit,
+    slot.from,
+    dayStart(datePlus(date, 1), timeZone),
+  );
   return { lit, until, altitude, azimuth };
 }

@@ -1,12 +1,13 @@
 import { monthHours } from '../../survey/schema/wind-record';
 import { minuteOfDay, monthAt } from '../../time/local-time';
-import type { EndShares } from '../traffic/flow/end-shares';
+import { byMonth, type EndShares } from '../traffic/flow/end-shares';
 import type { FlowEnd, Use } from '../traffic/flow/offered';
 import type { EndUse } from './end-uses';
 
 /**
  * How often each end was really used, by month and hour of the clock: a wind record's peer. Observations are flights; an
- * end's arrivals are told as a share of all arrivals, its departures of all departures, and a circuit is one of each. Null
+ * end's arrivals are told as a share of all arrivals, its departures of all departures, and a circuit is one of each. An
+ * hour in which flights only landed says nothing of departures: it takes its month's, and the other way round. Null
  * without flights that have times.
  */
 export function flownShares(
@@ -33,11 +34,16 @@ export function flownShares(
           add(entry.counts, at);
     }
   }
-  for (const { use, counts } of counted)
-    counts.forEach((n, at) => {
+  for (const entry of counted) {
+    const { use, counts } = entry;
+    const [inMonth, ofMonth] = [byMonth(counts), byMonth(all[use])];
+    entry.counts = counts.map((n, at) => {
       const of = all[use][at] ?? 0;
-      counts[at] = of > 0 ? (n / of) * (observations[at] ?? 0) : 0;
+      const month = Math.floor(at / 24);
+      const share = of > 0 ? n / of : (inMonth[month] ?? 0) / Math.max(1, ofMonth[month] ?? 0);
+      return share * (observations[at] ?? 0);
     });
+  }
   return {
     shares: {
       ends: counted.filter(({ counts }) => counts.some((n) => n > 0)),

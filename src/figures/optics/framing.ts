@@ -20,9 +20,13 @@ export interface Framing {
   readonly anyWay: FramedPoints;
   /** m from the centre to the farthest of the points that are framed. */
   readonly radius: number;
+  /** m from the centre that they reach at most ahead or behind, to a side, and up or down. */
+  readonly reaching: { readonly along: number; readonly across: number; readonly up: number };
   readonly fill: number;
   readonly sensorWidth: number;
   readonly sensorHeight: number;
+  /** mm of the sensor from corner to corner. */
+  readonly diagonal: number;
 }
 
 /** `places`: where those fly that are framed as a formation; without them the one subject is framed. */
@@ -44,18 +48,27 @@ export function framingOf(
     facing,
     anyWay,
     radius: Math.max(facing.radius, anyWay.radius),
+    reaching: {
+      along: Math.max(farthest(facing, 0), farthest(anyWay, 0)),
+      across: Math.max(farthest(facing, 1), farthest(anyWay, 1)),
+      up: Math.max(farthest(facing, 2), farthest(anyWay, 2)),
+    },
     fill,
     sensorWidth: portrait ? body.sensorHeight : body.sensorWidth,
     sensorHeight: portrait ? body.sensorWidth : body.sensorHeight,
+    diagonal: Math.hypot(body.sensorWidth, body.sensorHeight),
   };
 }
+
+const farthest = ({ points }: FramedPoints, axis: 0 | 1 | 2): number =>
+  points.reduce((most, metres, k) => (k % 3 === axis ? Math.max(most, Math.abs(metres)) : most), 0);
 
 /** Diagonal of the 36 x 24 mm frame (ISO 1007), in mm: the 35 mm equivalent goes by diagonals. */
 const diagonal35 = Math.hypot(36, 24);
 
-export const equivalent35 = (focalLength: number, { sensorWidth, sensorHeight }: Framing): number =>
-  (focalLength * diagonal35) / Math.hypot(sensorWidth, sensorHeight);
+export const equivalent35 = (focalLength: number, { diagonal }: Framing): number =>
+  (focalLength * diagonal35) / diagonal;
 
 /** Half the diagonal angle of the frame in degrees at a focal length in mm, focus at infinity. */
-export const halfDiagonal = (focalLength: number, { sensorWidth, sensorHeight }: Framing): number =>
-  Math.atan(Math.hypot(sensorWidth, sensorHeight) / (2 * focalLength)) * DEG;
+export const halfDiagonal = (focalLength: number, { diagonal }: Framing): number =>
+  Math.atan(diagonal / (2 * focalLength)) * DEG;

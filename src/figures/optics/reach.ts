@@ -69,3 +69,8 @@ export function farReach({ longest }: Reach, least: number): number {
   const fits = longest / leastFill;
   return least > fits ? (fits / least) ** 2 : 1;
 }
+
+/** The needed focal length in mm beyond which `farReach` is below a share: its inverse, a rounding longer. */
+export const reachedTo = ({ longest }: Reach, share: number): number =>
+  share > 0 ? ((1 + rounding) * longest) / leastFill / Math.sqrt(share) : Infinity;
+const rounding = 1e-9;

@@ -39,14 +39,15 @@ export const programmeOf = (programmes: readonly Programme[], { path, kind }: Pa
 export const isActOn = ({ acts }: Programme, instant: number): boolean =>
   acts.some((act) => isOn(act, instant));
 
-/** The acts of a stretch of time (`to` excluded) as they are lit from a spot. */
+/** The acts of a stretch of time (`to` excluded) as they are lit for whoever looks from a spot `at` where they are best. */
 export function actsWithin(
-  { acts, display, timeZone }: Programme,
+  { acts, timeZone }: Programme,
   spot: Position,
+  at: Position,
   from: number,
   to: number,
 ): ActDue[] {
   return acts
     .filter(({ slot }) => slot !== null && slot.from < to && slot.to > from)
-    .map((act) => ({ act, light: actLight(act, display, spot, timeZone) }));
+    .map((act) => ({ act, light: actLight(act, at, spot, timeZone) }));
 }

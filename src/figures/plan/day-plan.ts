@@ -9,6 +9,7 @@ import { everyPath } from '../traffic/every-path';
 import { fieldElevation } from '../traffic/paths';
 import { dayRows, rankedRows, type DayRow } from '../when/day-rows';
 import { flownPaths, type FlowSpan, type OtherFlow } from './flow-spans';
+import { actWindows, type ActWindow } from './act-windows';
 import { programmeOf, type Programme } from './acts-due';
 import { dueOnPath } from './due';
 import { ladderOf } from './ladder';
@@ -26,6 +27,8 @@ export interface PlanStay {
 export interface DayPlan {
   /** Best first. */
   readonly windows: readonly PlanWindow[];
+  /** What the day's programmes have, act by act, each where it is best. */
+  readonly acts: readonly ActWindow[];
   /** Where to stand when, in order. */
   readonly stays: readonly PlanStay[];
   readonly outOfReach: number;
@@ -93,7 +96,8 @@ export function dayPlan(
       };
     },
   );
-  return { windows: windows.sort((a, b) => b.worth - a.worth), stays, ...left };
+  windows.sort((a, b) => b.worth - a.worth);
+  return { windows, acts: actWindows(windows), stays, ...left };
 }
 
 /**

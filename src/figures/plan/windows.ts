@@ -1,5 +1,7 @@
 import { bridgedGap, dueWeight, shortestWindow, worthwhileFrom } from '../practice';
 import type { LightClass, Score } from '../types';
+import type { Position } from '../../survey/document';
+import { positionOf, type Vec3 } from '../geometry/earth';
 import { isFlat } from '../light/sky';
 import { SunTrack } from '../light/sun-track';
 import { bestUnder, classUnder, scoreUnder } from '../when/best-light';
@@ -134,7 +136,9 @@ export function windowOf(
     from: from + a * stepMs,
     to: from + b * stepMs,
     due: due.filter(({ instant }) => instant >= from + a * stepMs && instant < from + b * stepMs),
-    acts: programme ? actsWithin(programme, spot.position, from + a * stepMs, from + b * stepMs) : [],
+    acts: programme
+      ? actsWithin(programme, spot.position, placeOf(row, best), from + a * stepMs, from + b * stepMs)
+      : [],
     worth,
     peak: at,
     best: readRow(view, spot.position, at),
@@ -145,6 +149,10 @@ export function windowOf(
     ends: endOf(row, from, b, spans, programme),
   };
 }
+
+/** Where the aircraft is at a sample of a row's path. */
+const placeOf = ({ path: { samples } }: DayRow, i: number): Position =>
+  positionOf(samples.centre.subarray(3 * i, 3 * i + 3) as unknown as Vec3);
 
 /** What changes at the step after a window. */
 function endOf(

@@ -1,4 +1,5 @@
-import type { Ground } from './terrain';
+import { lineDistance, lineSteepness, lineTurn, newLine, type Line } from './line';
+import type { Ground, Ray } from './terrain';
 import { directionOf } from './turn';
 
 /** How finely a ground is looked over from one eye. */
@@ -36,11 +37,23 @@ export class HorizonRays {
   #distances = new Float64Array(0);
   #step = 0;
   #steepest = new Float32Array(0);
+  /** The ray under work, and the ground's height along it. */
+  readonly #ray: Ray = new Float64Array(4);
+  #heights = new Float64Array(0);
+  readonly #line = newLine();
   #cast: Int32Array;
+  /** m within which all of a ray is cast, and its steepest so far: most lines need no more, and this stays in the cache. */
+  readonly #castTo: Float64Array;
+  readonly #most: Float32Array;
+  /** East and north of each ray. */
+  readonly #ways: Float64Array;
 
   constructor(fineness: Fineness = usualFineness) {
     this.#fineness = fineness;
+    this.#ways = waysOf(fineness.rays);
     this.#cast = new Int32Array(fineness.rays);
+    this.#castTo = new Float64Array(fineness.rays);
+    this.#most = new Float32Array(fineness.rays);
   }
 
   /** An eye at (`x`, `y`, `eye`) of the site frame; `sink` as in `sinkPerSquareMetre`. */
@@ -51,6 +64,7 @@ export class HorizonRays {
       for (let s = ground.step; s <= farthest; s += Math.max(ground.step, s * this.#fineness.growth))
         distances.push(s);
       this.#distances = Float64Array.from(distances);
+      this.#heights = new Float64Array(distances.length);
       this.#steepest = new Float32Array(distances.length * this.#fineness.rays);
     }
     this.#ground = ground;
@@ -59,6 +73,7 @@ export class HorizonRays {
     this.#eye = eye;
     this.#sink = sink;
     this.#cast.fill(0);
+    this.#castTo.fill(0);
   }
 
   /**
@@ -67,63 +82,81 @@ export class HorizonRays {
    * ground nearer than one step to either end hides nothing: there the model is no finer than that.
    */
   firstAbove(turn: number, distance: number, steepness: number): number {
+    this.#line[lineTurn] = turn;
+    this.#line[lineDistance] = distance;
+    this.#line[lineSteepness] = steepness;
+    return this.distanceOf(this.stepAbove(this.#line, false));
+  }
+
+  /** m from the eye to a step along a ray; Infinity for none (-1). */
+  distanceOf(step: number): number {
+    return step < 0 ? Infinity : (this.#distances[step] as number);
+  }
+
+  /** The same as `firstAbove` as a number of steps, of a line that goes to its end or on to the sky; -1 for none. */
+  stepAbove(line: Line, endless: boolean): number {
     const ground = this.#ground as Ground;
-    const relief = ground.highest - this.#eye;
-    let reach = Math.min(distance - ground.step, farthest);
+    const steepness = line[lineSteepness] as number;
+    let reach = endless ? farthest : Math.min((line[lineDistance] as number) - ground.step, farthest);
     // Ground at its highest is as steep as that only so far out.
-    if (steepness > 0) reach = Math.min(reach, relief / steepness);
-    const steps = this.#stepsWithin(reach);
-    if (steps === 0) return Infinity;
+    if (steepness > 0) reach = Math.min(reach, (ground.highest - this.#eye) / steepness);
     const { rays } = this.#fineness;
-    const ray = Math.min(rays - 1, Math.floor((turn / 4) * rays));
+    const ray = Math.min(rays - 1, Math.floor(((line[lineTurn] as number) / 4) * rays));
+    if (reach < (this.#castTo[ray] as number) && (this.#most[ray] as number) < steepness) return -1;
+    const steps = this.#stepsWithin(reach);
+    if (steps === 0) return -1;
     const from = ray * this.#distances.length;
     if ((this.#cast[ray] as number) < steps) this.#extend(ray, steps);
-    if ((this.#steepest[from + steps - 1] as number) < steepness) return Infinity;
+    if ((this.#steepest[from + steps - 1] as number) < steepness) return -1;
     let [low, high] = [0, steps - 1];
     while (low < high) {
       const middle = (low + high) >> 1;
       if ((this.#steepest[from + middle] as number) < steepness) low = middle + 1;
       else high = middle;
     }
-    return this.#distances[low] as number;
+    return low;
   }
 
   /**
-   * Whether the ground certainly stays below a sight line, told by its highest points stretch by stretch without a look at every
-   * step: for eyes that look along few lines each. Where this says no, `firstAbove` knows.
+   * Whether the ground rises above a sight line anywhere, as `firstAbove` has it, but told by its highest points where they
+   * suffice: for eyes that look along few lines each. Nothing is kept.
    */
-  staysBelow(turn: number, distance: number, steepness: number): boolean {
+  rises(turn: number, distance: number, steepness: number): boolean {
     const ground = this.#ground as Ground;
-    const reach = Math.min(distance - ground.step, farthest);
-    const steps = this.#stepsWithin(
-      steepness > 0 ? Math.min(reach, (ground.highest - this.#eye) / steepness) : reach,
-    );
+    let reach = Math.min(distance - ground.step, farthest);
+    if (steepness > 0) reach = Math.min(reach, (ground.highest - this.#eye) / steepness);
+    const steps = this.#stepsWithin(reach);
     const { rays } = this.#fineness;
     const ray = Math.min(rays - 1, Math.floor((turn / 4) * rays));
-    const from = ray * this.#distances.length;
-    // Next to the eye its own ground is as high as it is.
-    if ((this.#cast[ray] as number) < Math.min(steps, nearSteps))
-      this.#extend(ray, Math.min(steps, nearSteps));
-    const known = Math.min(steps, this.#cast[ray] as number);
-    if (known > 0 && (this.#steepest[from + known - 1] as number) >= steepness) return false;
-    const [east, north] = directionOf((4 * (ray + 0.5)) / rays);
-    const level = Math.hypot(east, north);
-    const [sin, cos] = [east / level, north / level];
-    for (let k = known; k < steps;) {
-      const a = this.#distances[k] as number;
-      const next = Math.max(k + 1, Math.min(steps, this.#stepsWithin(stretch * a)));
-      const b = this.#distances[next - 1] as number;
-      const ceiling = ground.ceilingAlong(
-        this.#x + sin * a,
-        this.#y + cos * a,
-        this.#x + sin * b,
-        this.#y + cos * b,
-      );
-      const rise = ceiling - this.#eye;
-      if (rise / (rise > 0 ? a : b) - this.#sink * a >= steepness - slack) return false;
-      k = next;
+    const sin = this.#ways[2 * ray] as number;
+    const cos = this.#ways[2 * ray + 1] as number;
+    const distances = this.#distances;
+    for (let k = 0; k < steps;) {
+      const a = distances[k] as number;
+      let next = Math.min(steps, nearSteps);
+      if (k >= nearSteps) {
+        next = Math.max(k + 1, Math.min(steps, this.#stepsWithin(stretch * a)));
+        const b = distances[next - 1] as number;
+        const ceiling = ground.ceilingAlong(
+          this.#x + sin * a,
+          this.#y + cos * a,
+          this.#x + sin * b,
+          this.#y + cos * b,
+        );
+        const rise = ceiling - this.#eye;
+        if (rise / (rise > 0 ? a : b) - this.#sink * a < steepness - slack) {
+          k = next;
+          continue;
+        }
+      }
+      for (; k < next; k++) {
+        const s = distances[k] as number;
+        const height = ground.heightAt(this.#x + sin * s, this.#y + cos * s);
+        // Held in single precision there.
+        if (Math.fround((height - this.#eye) / s - this.#sink * s) >= steepness) return true;
+      }
     }
-    return true;
+    return false;
   }
 
   /** How many steps of a ray lie within `reach` m. */
@@ -146,19 +179,37 @@ export class HorizonRays {
     const ground = this.#ground as Ground;
     const distances = this.#distances;
     const steepest = this.#steepest;
-    const [east, north] = directionOf((4 * (ray + 0.5)) / this.#fineness.rays);
-    const level = Math.hypot(east, north);
-    const [sin, cos] = [east / level, north / level];
     const from = ray * distances.length;
     const done = this.#cast[ray] as number;
+    const heights = this.#heights;
+    this.#ray[0] = this.#x;
+    this.#ray[1] = this.#y;
+    this.#ray[2] = this.#ways[2 * ray] as number;
+    this.#ray[3] = this.#ways[2 * ray + 1] as number;
+    ground.heightsAlong(this.#ray, distances, done, steps, heights);
+    const eye = this.#eye;
+    const sink = this.#sink;
     let most = done > 0 ? (steepest[from + done - 1] as number) : -Infinity;
     for (let k = done; k < steps; k++) {
       const s = distances[k] as number;
-      const height = ground.heightAt(this.#x + sin * s, this.#y + cos * s);
-      const steepness = (height - this.#eye) / s - this.#sink * s;
+      const steepness = ((heights[k] as number) - eye) / s - sink * s;
       if (steepness > most) most = steepness;
       steepest[from + k] = most;
     }
     this.#cast[ray] = steps;
+    this.#castTo[ray] = steps < distances.length ? (distances[steps] as number) : Infinity;
+    this.#most[ray] = most;
   }
+}
+
+/** The level unit vectors along the middles of all rays. */
+function waysOf(rays: number): Float64Array {
+  const ways = new Float64Array(2 * rays);
+  for (let ray = 0; ray < rays; ray++) {
+    const [east, north] = directionOf((4 * (ray + 0.5)) / rays);
+    const level = Math.hypot(east, north);
+    ways[2 * ray] = east / level;
+    ways[2 * ray + 1] = north / level;
+  }
+  return ways;
 }

@@ -1,4 +1,5 @@
 import { HorizonRays, farthest, type Fineness } from './horizon-rays';
+import { lineDistance, lineEast, lineNorth, lineSteepness, lineTurn, newLine } from './line';
 import type { Surroundings } from './surroundings';
 import { pointsOfAircraft, type Targets } from './targets';
 import { TopRays, type Met } from './top-rays';
@@ -32,6 +33,7 @@ export class SightLines {
 
   readonly #tops = new TopRays();
   readonly #rays: HorizonRays;
+  readonly #line = newLine();
   readonly #met: Met = { distance: Infinity, obstacle: -1, mesh: -1 };
   #surroundings: Surroundings | null = null;
   #x = 0;
@@ -108,12 +110,17 @@ export class SightLines {
   }
 
   #follow(dx: number, dy: number, distance: number, steepness: number, endless: boolean): number {
-    const turn = turnOf(dx, dy);
+    const line = this.#line;
+    line[lineTurn] = turnOf(dx, dy);
+    line[lineEast] = dx;
+    line[lineNorth] = dy;
+    line[lineDistance] = distance;
+    line[lineSteepness] = steepness;
     const met = this.#met;
-    this.#tops.meet(turn, dx, dy, distance, steepness, endless, met);
+    this.#tops.meet(line, endless, met);
     if ((this.#surroundings as Surroundings).terrain) {
-      const ground = this.#rays.firstAbove(turn, endless ? Infinity : distance, steepness);
-      if (ground < met.distance) return byTerrain;
+      const step = this.#rays.stepAbove(line, endless);
+      if (step >= 0 && this.#rays.distanceOf(step) < met.distance) return byTerrain;
     }
     return met.obstacle;
   }

@@ -66,13 +66,16 @@ export const blocks = 1;
 export const mesh = 2;
 const numberFor: Readonly<Record<Does, number>> = { opens: open, hides: blocks, veils: mesh };
 
+const keptDoing = new Memo<Uint8Array>({ each: 12 });
+
 /** What each obstacle does in a month (1 to 12). Leaves without stated months are those of the hemisphere's season. */
-export function standing({ obstacles, frame }: Surroundings, month: number): Uint8Array {
-  return Uint8Array.from(obstacles, (obstacle) => {
-    const { inLeaf, bare } = sightOf(obstacle.sight);
-    return numberFor[monthsInLeaf(obstacle, frame.position).includes(month) ? inLeaf : bare];
-  });
-}
+export const standing = (around: Surroundings, month: number): Uint8Array =>
+  keptDoing.get([around, month], () =>
+    Uint8Array.from(around.obstacles, (obstacle) => {
+      const { inLeaf, bare } = sightOf(obstacle.sight);
+      return numberFor[monthsInLeaf(obstacle, around.frame.position).includes(month) ? inLeaf : bare];
+    }),
+  );
 
 /** The months (1 to 12) in which an obstacle's leaves hide: stated, else those of the hemisphere's season. */
 export function monthsInLeaf({ leafMonths }: Obstacle, [, lat]: Position): readonly number[] {

@@ -18,9 +18,14 @@ export interface ElevationGrid {
   readonly heights: Float32Array;
 }
 
+/** East and north in m that a ray begins at, and its level unit vector: in an array, so that handing it on makes no garbage. */
+export type Ray = Float64Array;
+
 /** The ground, as sight lines see it. East and north in m in the site frame; NaN where it is not known. */
 export interface Ground {
   heightAt(east: number, north: number): number;
+  /** The same at many places on one ray, many numbers a call: `heights[k]` at `distances[k]` m, for `from` <= k < `to`. */
+  heightsAlong(ray: Ray, distances: Float64Array, from: number, to: number, heights: Float64Array): void;
   /** m above mean sea level that nothing of the ground between two places is above, along the line from one to the other. */
   ceilingAlong(east0: number, north0: number, east1: number, north1: number): number;
   /** m between samples along a sight line that lose nothing of the ground. */
@@ -33,6 +38,20 @@ export interface Ground {
 export interface Terrain extends Ground {
   readonly frame: Frame;
 }
+
+/** `heightsAlong` of a ground that knows the height of any place. */
+export const heightsBy =
+  (heightAt: Ground['heightAt']): Ground['heightsAlong'] =>
+  (ray, distances, from, to, heights) => {
+    const east = ray[0] as number;
+    const north = ray[1] as number;
+    const sin = ray[2] as number;
+    const cos = ray[3] as number;
+    for (let k = from; k < to; k++) {
+      const s = distances[k] as number;
+      heights[k] = heightAt(east + sin * s, north + cos * s);
+    }
+  };
 
 const kept = new Memo<Terrain>();
 
@@ -56,18 +75,17 @@ function gridIn(grid: ElevationGrid, frame: Frame): Terrain {
 
   const columnAt = (east: number, north: number) => middleColumn + east * perEast * (1 + spread * north);
   const rowAt = (east: number, north: number) => middleRow - (north + bend * east * east) * perNorth;
-  const heightAt = (east: number, north: number): number => {
-    const x = columnAt(east, north);
-    const y = rowAt(east, north);
-    // Half a step round the outermost samples still belongs to the grid.
-    if (!(x >= -0.5 && y >= -0.5 && x <= columns - 0.5 && y <= rows - 0.5)) return NaN;
-    const column = x <= 0 ? 0 : x >= columns - 1 ? Math.max(0, columns - 2) : Math.floor(x);
-    const row = y <= 0 ? 0 : y >= rows - 1 ? Math.max(0, rows - 2) : Math.floor(y);
+  const lastColumn = Math.max(0, columns - 2);
+  const lastRow = Math.max(0, rows - 2);
+  const right = columns > 1 ? 1 : 0;
+  const down = rows > 1 ? columns : 0;
+  // So small that the loops over it take it in: else every height is garbage.
+  const between = (x: number, y: number): number => {
+    const column = x <= 0 ? 0 : x >= lastColumn ? lastColumn : Math.floor(x);
+    const row = y <= 0 ? 0 : y >= lastRow ? lastRow : Math.floor(y);
     const u = Math.max(0, Math.min(1, x - column));
     const v = Math.max(0, Math.min(1, y - row));
     const at = row * columns + column;
-    const right = columns > 1 ? 1 : 0;
-    const down = rows > 1 ? columns : 0;
     const a = heights[at] as number;
     const b = heights[at + right] as number;
     const c = heights[at + down] as number;
@@ -75,12 +93,22 @@ function gridIn(grid: ElevationGrid, frame: Frame): Terrain {
     const height = (a + (b - a) * u) * (1 - v) + (c + (d - c) * u) * v;
     return height === height ? height : ofTheKnown(a, b, c, d, u, v);
   };
+  // Read from an array of doubles: a plain NaN beside a number makes the engine put both into an object.
+  const unknown = Float64Array.of(NaN);
+  // Half a step round the outermost samples still belongs to the grid.
+  const heightAt = (east: number, north: number): number => {
+    const x = columnAt(east, north);
+    const y = rowAt(east, north);
+    const inside = x >= -0.5 && y >= -0.5 && x <= columns - 0.5 && y <= rows - 0.5;
+    return inside ? between(x, y) : (unknown[0] as number);
+  };
   let ceilings: Ceilings | null = null;
   let highest = -Infinity;
   for (const height of heights) if (height > highest) highest = height;
   return {
     frame,
     heightAt,
+    heightsAlong: heightsBy(heightAt),
     // Made when first asked for. A line is as good as straight on the grid: it bends by less than the sample by which they are widened.
     ceilingAlong: (east0, north0, east1, north1) =>
       (ceilings ??= new Ceilings(columns, rows, heights)).between(

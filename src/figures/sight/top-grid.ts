@@ -36,6 +36,8 @@ export class TopGrid {
   #x = 0;
   #y = 0;
   #eye = 0;
+  /** The edge that hid the last line. */
+  #hiddenBy = -1;
   /** 1 for what carries the eye. */
   readonly #carries: Uint8Array;
   readonly #carrying: number[] = [];
@@ -103,6 +105,11 @@ export class TopGrid {
       this.#carries[i] = 1;
       this.#carrying.push(i);
     }
+  }
+
+  /** The edge that hid the last line that was hidden. */
+  get hiddenBy(): number {
+    return this.#hiddenBy;
   }
 
   /**
@@ -177,36 +184,49 @@ export class TopGrid {
     steepness: number,
     endless: boolean,
   ): boolean {
-    const edges = this.#edges;
-    const { sink } = this.#around;
     const end = this.#start[s + 1] as number;
     for (let j = this.#start[s] as number; j < end; j++) {
       const e = this.#listed[j] as number;
       if (this.#seen[e] === turn) continue;
       this.#seen[e] = turn;
-      const owner = this.#owner[e] as number;
-      const doing = this.#does[owner] as number;
-      if (doing !== blocks || this.#carries[owner] === 1) continue;
-      const k = e * perEdge;
-      const ax = (edges[k] as number) - this.#x;
-      const ay = (edges[k + 1] as number) - this.#y;
-      const bx = (edges[k + 3] as number) - this.#x - ax;
-      const by = (edges[k + 4] as number) - this.#y - ay;
-      const across = east * by - north * bx;
-      if (across === 0) continue;
-      const u = (ax * by - ay * bx) / across;
-      if (!(u > 0) || (u >= 1 && !endless)) continue;
-      const v = (ax * north - ay * east) / across;
-      if (v < 0 || v > 1) continue;
-      const out = u * distance;
-      const low = (edges[k + 2] as number) - this.#eye;
-      const top = low + v * ((edges[k + 5] as number) - this.#eye - low);
-      if (top / out - sink * out < steepness) continue;
-      // Under it.
-      if ((top - (this.#depth[e] as number)) / out - sink * out > steepness) continue;
+      if (!this.isHiddenBy(e, east, north, distance, steepness, endless)) continue;
+      this.#hiddenBy = e;
       return true;
     }
     return false;
+  }
+
+  /** Whether edge `e` blocks a line: what hid it from a place before is likely to hide it again. */
+  isHiddenBy(
+    e: number,
+    east: number,
+    north: number,
+    distance: number,
+    steepness: number,
+    endless: boolean,
+  ): boolean {
+    const edges = this.#edges;
+    const { sink } = this.#around;
+    const owner = this.#owner[e] as number;
+    const doing = this.#does[owner] as number;
+    if (doing !== blocks || this.#carries[owner] === 1) return false;
+    const k = e * perEdge;
+    const ax = (edges[k] as number) - this.#x;
+    const ay = (edges[k + 1] as number) - this.#y;
+    const bx = (edges[k + 3] as number) - this.#x - ax;
+    const by = (edges[k + 4] as number) - this.#y - ay;
+    const across = east * by - north * bx;
+    if (across === 0) return false;
+    const u = (ax * by - ay * bx) / across;
+    if (!(u > 0) || (u >= 1 && !endless)) return false;
+    const v = (ax * north - ay * east) / across;
+    if (v < 0 || v > 1) return false;
+    const out = u * distance;
+    const low = (edges[k + 2] as number) - this.#eye;
+    const top = low + v * ((edges[k + 5] as number) - this.#eye - low);
+    if (top / out - sink * out < steepness) return false;
+    // Under it one sees.
+    return !((top - (this.#depth[e] as number)) / out - sink * out > steepness);
   }
 
   /** The squares that an edge passes through. */

@@ -1,5 +1,6 @@
 import { isWithin, perEdge } from './top-edges';
 import { blocks, mesh, open, type Surroundings } from './surroundings';
+import { lineDistance, lineEast, lineNorth, lineSteepness, lineTurn, type Line } from './line';
 import { turnOf } from './turn';
 
 const bins = 1024;
@@ -64,21 +65,17 @@ export class TopRays {
     this.#sort();
   }
 
-  /** Follows a sight line towards (`east`, `north`), m from the eye, of a steepness (see `HorizonRays`). */
-  meet(
-    turn: number,
-    east: number,
-    north: number,
-    distance: number,
-    steepness: number,
-    endless: boolean,
-    met: Met,
-  ): void {
+  /** Follows a sight line to its end, or to the sky. */
+  meet(line: Line, endless: boolean, met: Met): void {
     met.distance = Infinity;
     met.obstacle = -1;
     met.mesh = -1;
-    const bin = Math.min(bins - 1, Math.floor((turn / 4) * bins));
+    const steepness = line[lineSteepness] as number;
+    const bin = Math.min(bins - 1, Math.floor(((line[lineTurn] as number) / 4) * bins));
     if ((this.#steepest[bin] as number) < steepness) return;
+    const east = line[lineEast] as number;
+    const north = line[lineNorth] as number;
+    const distance = line[lineDistance] as number;
     let nearestMesh = Infinity;
     const edges = this.#edges;
     const end = this.#start[bin + 1] as number;

@@ -1,4 +1,4 @@
-import { bestIndex, passIndex, scoreAt } from '../best-in-view';
+import { bestIndex, passIndex, totalAt } from '../best-in-view';
 import { glareAt } from '../glare-on-view';
 import type { SunThere } from '../light/sun-there';
 import { lightAngleAt } from '../light-on-view';
@@ -6,50 +6,39 @@ import type { Outlook } from '../outlook';
 import type { PathInView } from '../path-in-view';
 import type { InTheWay } from '../sight/hidden';
 import type { Path } from '../traffic/paths';
-import type { PathFromSpot, Sector } from '../types';
+import type { PathFromSpot, SectorRun } from '../types';
 import type { EyeThere } from './eye-at';
-import { bearingAt, sampleAt } from './sample-at';
-import type { Runs } from './usable-runs';
+import type { PartInSight } from './part-in-sight';
+import { sampleAt } from './sample-at';
 
-/** A path as `view` shows it now, under one sun. `runs`: what of it the kit can use. */
+/** A path as `view` shows it now, under one sun. `part`: what of it the kit can use. */
 export function pathFromSpot(
   view: PathInView,
   path: Path,
   closest: number,
-  runs: Runs,
+  { runs, inSight, usable, visibleShare, through }: PartInSight,
   way: InTheWay,
   sun: SunThere,
   eye: EyeThere,
   outlook: Outlook,
 ): PathFromSpot {
   const { share } = path.samples;
-  let usable = 0;
-  let visible = 0;
   let glaring = 0;
-  const through = new Set<string>();
-  const sector: ReturnType<typeof emptyRun>[] = [];
-  for (const [from, to] of runs) {
-    let run: ReturnType<typeof emptyRun> | null = null;
-    for (let i = from; i <= to; i++) {
-      const inSight = view.sightAt(i);
-      usable += share[i] as number;
-      if (inSight === 0) {
-        run = null;
-        continue;
-      }
-      if (!run) sector.push((run = emptyRun(i)));
-      const glare = glareAt(view, i, sun, outlook.framing, outlook.reach);
-      visible += inSight * (share[i] as number);
-      if (glare) glaring += share[i] as number;
-      run.bearings.push(bearingAt(view, i));
-      run.lightAngles.push(lightAngleAt(view, i, sun));
-      run.glare.push(glare);
-      run.focalLengths.push(view.focalAt(i));
-      run.totals.push(scoreAt(view, i, sun, outlook.reach).total);
-      const mesh = way.throughAt(i);
-      if (mesh !== null) through.add(mesh);
+  const sector = inSight.map(({ from, bearings, focalLengths }): SectorRun => {
+    const count = bearings.length;
+    const lightAngles = new Array<number>(count);
+    const glare = new Array<boolean>(count);
+    const totals = new Array<number>(count);
+    for (let k = 0; k < count; k++) {
+      const i = from + k;
+      const glares = glareAt(view, i, sun, outlook.framing, outlook.reach);
+      if (glares) glaring += share[i] as number;
+      lightAngles[k] = lightAngleAt(view, i, sun);
+      glare[k] = glares;
+      totals[k] = totalAt(view, i, sun, outlook.reach);
     }
-  }
+    return { from, bearings, lightAngles, glare, focalLengths, totals };
+  });
   const best = bestIndex(view, sun, outlook.reach);
   const pass = passIndex(view, sun, outlook.reach, runs, best);
   const sample = (i: number) => sampleAt(view, path, i, sun, way, eye, outlook);
@@ -59,19 +48,10 @@ export function pathFromSpot(
     closest: sample(closest),
     best: bestSample,
     pass: pass < 0 ? null : pass === best ? bestSample : sample(pass),
-    visibleShare: usable > 0 ? visible / usable : null,
+    visibleShare,
     glareShare: usable > 0 ? glaring / usable : null,
     hidden: way.stretches,
-    through: [...through],
-    sector: { runs: sector } satisfies Sector,
+    through,
+    sector: { runs: sector },
   };
 }
-
-const emptyRun = (from: number) => ({
-  from,
-  bearings: [] as number[],
-  lightAngles: [] as number[],
-  glare: [] as boolean[],
-  focalLengths: [] as number[],
-  totals: [] as number[],
-});

@@ -7,7 +7,7 @@ export type Runs = readonly (readonly [from: number, to: number])[];
 export function usableRuns(view: PathInView, reach: Reach): Runs {
   const runs: [number, number][] = [];
   for (let i = 0; i < view.count; i++) {
-    if (view.leastFocalAt(i) > reach.usableTo || !(view.focalAt(i) <= reach.usableTo)) continue;
+    if ((view.leastFocal[i] as number) > reach.usableTo || !(view.focalAt(i) <= reach.usableTo)) continue;
     const last = runs[runs.length - 1];
     if (last && last[1] === i - 1) last[1] = i;
     else runs.push([i, i]);

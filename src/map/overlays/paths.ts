@@ -5,11 +5,16 @@ import { destination } from '../../figures/geometry/earth';
 import { touchdownBand } from '../../figures/practice';
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
+import { Memo } from '../../survey/memo';
 import { focalSteps, outOfReachColour } from '../../../styles/ramps';
 import { flownBands } from './flown-bands';
 import { line, overlay, polygon, type Overlay, type OverlayFeature } from './features';
 import { labelOf } from './label';
 import { pathLine } from './path-line';
+
+/** What of a path no spot changes. */
+const keptBands = new Memo<OverlayFeature[]>();
+const keptWays = new Memo<OverlayFeature>();
 
 /**
  * The paths that are drawn: coloured by the focal length in mm that they need from the selected spot, one list a path
@@ -24,23 +29,24 @@ export function pathsOverlay(
   focalLengths: readonly Float64Array[] | null,
   usableTo: number,
 ): Overlay {
-  const bands = paths.flatMap((path) => touchdownOf(runways, subject, elevation, path));
+  const bands = paths.flatMap((path) =>
+    keptBands.get([path, runways, subject, elevation], () => touchdownOf(runways, subject, elevation, path)),
+  );
   const lines = paths.flatMap((path, i) => {
     // A parked aircraft goes nowhere: its apron is on the map already.
     if (path.samples.count < 2) return [];
     const focal = focalLengths?.[i];
-    return [way(path, !focal), ...(focal ? coloured(path, focal, usableTo) : [])];
+    const whole = keptWays.get([path, !focal], () => way(path, !focal));
+    return [whole, ...(focal ? coloured(path, focal, usableTo) : [])];
   });
   return overlay([...bands, ...flownBands(runways, elevation, paths), ...lines]);
 }
 
-const pick = (positions: readonly Position[], indices: readonly number[]) =>
-  indices.map((i) => positions[i] as Position);
-
 /** The path as a whole: it carries the name and the direction, and is all there is while no spot is selected. */
 function way(path: Path, plain: boolean): OverlayFeature {
   const { positions, kept } = pathLine(path);
-  return line(pick(positions, kept), { part: 'way', plain, path: path.ref.path, name: labelOf(path.name) });
+  const along = kept.map((i) => positions[i] as Position);
+  return line(along, { part: 'way', plain, path: path.ref.path, name: labelOf(path.name) });
 }
 
 const beyondAll = focalSteps.length;
@@ -65,11 +71,11 @@ function coloured(path: Path, focal: Float64Array, usableTo: number): OverlayFea
   for (let i = 1; i <= last; i++) {
     const step = stepOf(focal[from] as number, usableTo);
     if (i < last && stepOf(focal[i] as number, usableTo) === step) continue;
-    const indices = [from];
-    while ((kept[next] ?? last) < i) indices.push(kept[next++] as number);
-    indices.push(i);
+    const along = [positions[from] as Position];
+    while ((kept[next] ?? last) < i) along.push(positions[kept[next++] as number] as Position);
+    along.push(positions[i] as Position);
     features.push(
-      line(pick(positions, indices), {
+      line(along, {
         part: step === hidden ? 'path-hidden' : 'path',
         colour: focalSteps[step]?.colour ?? outOfReachColour,
         reach: step < beyondAll,

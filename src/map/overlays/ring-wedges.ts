@@ -132,7 +132,9 @@ function wedgesOf(
 /** Bearings from one to another, at most 5 degrees apart. */
 function arc(from: number, to: number): number[] {
   const steps = Math.max(1, Math.ceil(Math.abs(to - from) / finest));
-  return Array.from({ length: steps + 1 }, (_, i) => from + ((to - from) * i) / steps);
+  const edges: number[] = [];
+  for (let i = 0; i <= steps; i++) edges.push(from + ((to - from) * i) / steps);
+  return edges;
 }
 
 function least(values: readonly number[], from: number, to: number): number {

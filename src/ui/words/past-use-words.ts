@@ -7,9 +7,9 @@ const few = 100;
 
 /** What shares of ends can come from where there are both. */
 export const sharesChoices: readonly (readonly [SharesFrom | 'better', string])[] = [
-  ['better', 'Flights where there are enough, else winds'],
-  ['flights', 'Recorded flights alone: what was really used'],
-  ['winds', 'Past winds alone: what they ask for'],
+  ['better', 'Flights if enough, else winds'],
+  ['flights', 'Recorded flights alone'],
+  ['winds', 'Past winds alone'],
 ];
 
 /** Which of recorded flights and past winds says how often ends are in use, in sentences; none for winds alone. */

@@ -1,3 +1,4 @@
+import { CylinderGeometry } from 'three';
 import type { Subject } from '../../survey/schema/subject';
 import type { Stance } from './airliner';
 import { loft, type Section } from './fuselage';
@@ -42,6 +43,12 @@ export function fastJet({ length: L, span: b, height: H }: Subject, { gearDown }
   const parts: Part[] = [
     part('skin', loft(sections)),
     part('glass', loft(canopy)),
+    part(
+      'dark',
+      new CylinderGeometry(0.66 * r, 0.66 * r, 0.02 * L, 24)
+        .rotateZ(Math.PI / 2)
+        .translate(-0.485 * L, axis, 0),
+    ),
     ...pair('skin', [
       { at: [-0.02 * L, axis, 0.3 * r], chord: 0.5 * L, thickness: 0.05 },
       { at: [-0.06 * L, axis, half], chord: 0.09 * L, thickness: 0.05 },

@@ -49,10 +49,12 @@ export function patch(
   out: number,
 ): BufferGeometry {
   const mesh = new MeshBuilder();
-  const [rows, columns] = [8, 10];
+  const columns = 18;
+  // With the bends of the skin among them: a pane that passes one by would sink below it.
+  const bends = sections.flatMap(({ x }) => (x < from && x > to ? [x] : []));
   mesh.grid(
-    Array.from({ length: rows + 1 }, (_, r) => {
-      const section = sectionAt(sections, from + ((to - from) * r) / rows);
+    [from, ...bends, to].map((x) => {
+      const section = sectionAt(sections, x);
       return Array.from({ length: columns + 1 }, (_, c) =>
         onSection(section, angles[0] + ((angles[1] - angles[0]) * c) / columns, out),
       );

@@ -302,7 +302,7 @@ export function helicopter(subject: Subject, { arc }: Stance, rotor: (radius: nu
       parts.push(
         part(
           'metal',
-          between([x, ground + bar, side * skid], [x, axis - 0.75 * r, side * 0.4 * r], bar * 0.8),
+          between([x, ground + bar, side * skid], [x, axis - 0.45 * r, side * 0.35 * r], bar * 0.8),
         ),
       );
   }

@@ -43,4 +43,19 @@ describe('[F732] what was really used, by hour', () => {
   it('flights without times say nothing of hours', () => {
     expect(flownShares([used('arrival', 1, null)], ends, 'Europe/Warsaw')).toBeNull();
   });
+
+  it('an hour in which they only landed takes its month’s departures: none is no share of nothing', () => {
+    const found = flownShares(
+      [
+        used('arrival', 1, '2026-06-21T16:00:00Z'),
+        used('departure', 1, '2026-06-21T12:00:00Z'),
+        used('departure', 1, '2026-06-21T12:30:00Z'),
+        used('departure', 0, '2026-06-22T12:30:00Z'),
+      ],
+      ends,
+      'Europe/Warsaw',
+    );
+    expect(shareOf(found, 'departures', 1, june18)).toBeCloseTo(2 / 3, 12);
+    expect(shareOf(found, 'arrivals', 1, 5 * 24 + 14)).toBe(1);
+  });
 });

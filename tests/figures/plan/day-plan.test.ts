@@ -185,8 +185,8 @@ describe('a programme', () => {
     const whole = dayOf(date, zone);
     const spans = [{ ...whole, arrivals: [], departures: [] }];
     const rows = planRows(contents, spans, whole);
-    const { windows, stays } = dayPlan(contents, rows, spans, whole, [], programmesOn(contents, date));
-    return { windows: windows.filter(({ row }) => row.path.ref.kind === 'pass'), stays };
+    const plan = dayPlan(contents, rows, spans, whole, [], programmesOn(contents, date));
+    return { ...plan, windows: plan.windows.filter(({ row }) => row.path.ref.kind === 'pass') };
   };
   const jet = { time: '18:20', to: '18:40', name: 'Solo jet' };
 
@@ -206,6 +206,14 @@ describe('a programme', () => {
     const contents = shown([jet], { late: { date: '2026-06-21', minutes: 20 } });
     expect(clock(windowsOf(contents).windows[0]?.from ?? 0)).toBe('18:35');
     expect(clock(windowsOf(contents, '2026-06-22').windows[0]?.from ?? 0)).toBe('18:15');
+  });
+
+  test('[F1104] act by act, each once, in order of time, at the window that is worth most', () => {
+    const { acts, windows } = windowsOf(shown([{ ...jet, time: '19:20', to: '19:40' }, jet]));
+    expect(acts.map(({ act }) => act.entry.time)).toEqual(['18:20', '19:20']);
+    for (const { act, window } of acts)
+      for (const other of windows)
+        if (other.acts.some((due) => due.act === act)) expect(other.worth).toBeLessThanOrEqual(window.worth);
   });
 
   test('[F1098] arguable: without any times it may be flown all day; what has no time makes no window among those that have', () => {
