@@ -61,7 +61,8 @@ function hoursOf(choice: HourChoice, contents: Contents, a: number, b: number): 
     case 'afternoon':
       return { from: noon, to: day.to };
     case 'moments':
-      return { from: Math.min(a, b), to: Math.max(a, b) + step * 1000 };
+      // An instant stands for the quarter of an hour that follows it: the last one ends with the later moment.
+      return { from: Math.min(a, b), to: Math.max(a, b, Math.min(a, b) + step * 1000) };
   }
 }
 
