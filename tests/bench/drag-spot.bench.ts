@@ -33,7 +33,7 @@ export function dragSpot(): void {
   const draw = sceneDrawer();
   const all = measure(1000, (i) => void draw(move(i)));
   const contents = readContents(survey);
-  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
+  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure', null);
   const samples = paths.reduce((sum, path) => sum + path.samples.count, 0);
   const turf = measure(30, (i) => void naiveTurf(at(i), paths, contents, instants));
   console.log(`drag a spot (${paths.length} paths, ${samples} samples, two moments)`);

@@ -14,7 +14,7 @@ import { measure, row } from './measure.ts';
 /** A year of light for one spot and path (365 x 96), and a day's strip row: the spot moved, everything anew. */
 export function yearOfLight(): void {
   const contents = readContents(busySurvey());
-  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
+  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure', null);
   const outlook = outlookOf(contents);
   const { instants } = yearGrid(2026, 'Europe/London', 15);
   const day = instants.slice(172 * 96, 173 * 96);

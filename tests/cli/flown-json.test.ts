@@ -57,7 +57,7 @@ describe('what --flown adds', () => {
     drawn.properties = { ...drawn.properties, source: 'drawn' } as typeof drawn.properties;
     const contents = contentsOf([madeRunway.feature, ...arrivals(330), drawn]);
     expect(flownJson(contents).flown[0]?.tracks).toBe(330);
-    const paths = pathsOf(contents, (kind) => kind === 'flight-path');
+    const paths = pathsOf(contents, (kind) => kind === 'flight-path', null);
     expect(paths).toHaveLength(301);
     expect(paths.at(-1)?.ref.path).toBe('mine');
     expect(placeProblems(contents)).toMatchObject([
