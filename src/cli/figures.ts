@@ -82,7 +82,7 @@ async function run(
     ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
     ...(day === null ? {} : { day: dayJson(looked, day, grid), night: nightJson(looked, day) }),
     ...(sweep.value && { sweep: sweep.value }),
-    ...(read.value.flown ? flownJson(looked) : {}),
+    ...(read.value.flown ? flownJson(looked, grid) : {}),
     ...(folder !== null && photos
       ? { photos: await photosJson(folder, photos.value, looked, flow, grid) }
       : {}),
