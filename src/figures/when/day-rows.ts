@@ -35,14 +35,14 @@ export interface DayRow {
 type Light = Pick<DayRow, 'light' | 'runs' | 'worth'>;
 const kept = new Memo<Light>();
 
-function lightOf(view: StillView, spot: StandingSpot, day: Day): Light {
-  const light = lightRow(view, spot.position, evenSteps(day, dayStepMinutes));
+function lightOf(view: StillView, spot: StandingSpot, instants: Float64Array): Light {
+  const light = lightRow(view, spot.position, instants);
   return { light, runs: lightRuns(light), worth: worthOf(light, dayStepMinutes * 60_000) };
 }
 
 /**
  * Every spot and path through a day, in the survey's order. Computed only where something has changed. `views`: keeps the
- * paths as seen from each spot.
+ * paths as seen from each spot; `wanted`: the instants of the day's steps that light is told for, NaN for the others.
  */
 export function dayRows(
   contents: Contents,
@@ -51,15 +51,18 @@ export function dayRows(
   terrain: ElevationGrid | null = null,
   scratch: Scratch = new Scratch(),
   views: typeof keptViews = keptViews,
+  wanted: readonly number[] | null = null,
 ): DayRow[] {
   const { subject } = contents;
+  const steps = evenSteps(day, dayStepMinutes);
+  const instants = wanted ? Float64Array.from(wanted) : steps;
   return contents.spots.flatMap((spot) => {
     const standing = standingOf(spot, contents, day.from);
-    const shut = shutSteps(spot, contents, evenSteps(day, dayStepMinutes));
+    const shut = shutSteps(spot, contents, steps);
     return views(spot, paths, contents, day.from, terrain, scratch).flatMap((view, i) => {
       const path = paths[i];
       if (!path) return [];
-      const light = kept.get([view, spot, day.from, day.to], () => lightOf(view, spot, day));
+      const light = kept.get([view, spot, day.from, day.to, wanted], () => lightOf(view, spot, instants));
       return [{ key: `${spot.id} ${path.ref.path}`, spot, path, subject, standing, shut, view, ...light }];
     });
   });
