@@ -57,7 +57,7 @@ describe('what else is flown, in its panels', () => {
     await expect
       .poll(text)
       .toMatch(
-        /act by act\s+14:00 \(printed 13:40\) Pair, [\s\S]*15:40 \(printed 15:20\) Solo jet, [a-z ]+ until /,
+        /act by act\s+14:00 \(printed 13:40\) Pair, [\s\S]*framed for A320: type not known[\s\S]*Solo jet: no spot is worth waiting/,
       );
     await page.getByRole('button', { name: 'Moments', exact: true }).click();
   });

@@ -28,7 +28,7 @@ export interface PlanStay {
 export interface DayPlan {
   /** Best first. */
   readonly windows: readonly PlanWindow[];
-  /** What the day's programmes have, act by act, each where it is best. */
+  /** What the day's programmes have, act by act, each where it is best, if anywhere. */
   readonly acts: readonly ActWindow[];
   /** Where to stand when, in order. */
   readonly stays: readonly PlanStay[];
@@ -105,7 +105,7 @@ export function dayPlan(
     },
   );
   windows.sort((a, b) => b.worth - a.worth);
-  return { windows, acts: actWindows(windows), stays, ...left };
+  return { windows, acts: actWindows(windows, programmes), stays, ...left };
 }
 
 /**

@@ -97,7 +97,9 @@ export const actsWords = (acts: PlanWindow['acts'], clock: (instant: number) => 
     .join('; ');
 
 /** What a window's acts are framed for, and why where it is not their own: "framed for A320: type not known". */
-export function framedWords(acts: readonly Pick<ActDue, 'act'>[], { name }: Pick<Subject, 'name'>): string {
+export function framedWords(acts: readonly Pick<ActDue, 'act'>[], subject: Pick<Subject, 'name'>): string {
+  // "A320 — narrow-body jet": which one is enough here.
+  const name = subject.name.split(' — ')[0] ?? subject.name;
   const whys: Readonly<Record<ActType['kind'], string>> = {
     known: '',
     unknown: ': type not known',

@@ -215,7 +215,8 @@ describe('a programme', () => {
     expect(acts.map(({ act }) => act.entry.time)).toEqual(['18:20', '19:20']);
     for (const { act, window } of acts)
       for (const other of windows)
-        if (other.acts.some((due) => due.act === act)) expect(other.worth).toBeLessThanOrEqual(window.worth);
+        if (other.acts.some((due) => due.act === act))
+          expect(other.worth).toBeLessThanOrEqual(window?.worth ?? NaN);
   });
 
   test('[F1098] arguable: without any times it may be flown all day; what has no time makes no window among those that have', () => {
@@ -252,7 +253,7 @@ describe('a programme', () => {
       expect(ratio).toBeGreaterThan(2);
       expect(ratio).toBeLessThan(3);
     }
-    expect(typed.acts.map(({ window }) => window.row.subject.name)).toEqual([
+    expect(typed.acts.map(({ window }) => window?.row.subject.name)).toEqual([
       typed.windows[0]?.row.subject.name,
     ]);
   });
@@ -262,6 +263,16 @@ describe('a programme', () => {
     expect(windows.length).toBeGreaterThan(0);
     expect(windows.every(({ row }) => row.subject.key === atHand)).toBe(true);
     expect(acts.map(({ act }) => act.type.kind)).toEqual(['unknown']);
+  });
+
+  test('[F1122] arguable: what no spot is worth waiting at for still stands in the programme, without a window; unless nobody looks at its passes', () => {
+    const night = { time: '23:20', name: 'Night show' };
+    const { acts } = windowsOf(shown([jet, night]));
+    expect(acts.map(({ act, window }) => [act.entry.name, window !== null])).toEqual([
+      ['Solo jet', true],
+      ['Night show', false],
+    ]);
+    expect(windowsOf(shown([jet, night], { passes: [] })).acts).toEqual([]);
   });
 
   test('[F1112] arguable: two at once are two windows, each with its own lens; the ladder stands for one at a time', () => {
