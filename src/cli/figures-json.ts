@@ -4,6 +4,7 @@ import { figuresBySpot } from '../figures/figures-for';
 import type { PathFromSpot, SpotFigures, Sun } from '../figures/types';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { isoInstant } from '../time/local-time';
+import { formationJson, type FormationOf } from './formation-json';
 import { sampleJson, type SampleJson, type SampleWishes } from './sample-json';
 
 const nothing: SampleWishes = { settings: null, lenses: false };
@@ -32,12 +33,12 @@ export function figuresJsonBySpot(
       declination,
       ends,
     })),
-    spots: printedSpots(figures.spots, sample),
+    spots: printedSpots(figures.spots, sample, formationJson(contents, at, terrain)),
   };
 }
 
-function* printedSpots(spots: Iterable<SpotFigures>, sample: SampleJson) {
-  for (const spot of spots) yield spotJson(spot, sample);
+function* printedSpots(spots: Iterable<SpotFigures>, sample: SampleJson, formation: FormationOf) {
+  for (const spot of spots) yield spotJson(spot, sample, formation);
 }
 
 /** The same with all spots. */
@@ -46,7 +47,11 @@ export function figuresJson(...given: Parameters<typeof figuresJsonBySpot>) {
   return { ...figures, spots: [...spots] };
 }
 
-const spotJson = ({ id, name, sun, sky, runways, paths }: SpotFigures, sample: SampleJson) => ({
+const spotJson = (
+  { id, name, sun, sky, runways, paths }: SpotFigures,
+  sample: SampleJson,
+  formation: FormationOf,
+) => ({
   id,
   name,
   sun: { azimuth: sun.azimuth, altitude: sun.altitude },
@@ -57,7 +62,7 @@ const spotJson = ({ id, name, sun, sky, runways, paths }: SpotFigures, sample: S
     side: r.side,
     station: r.station,
   })),
-  paths: paths.map((path) => pathJson(path, sun, sample)),
+  paths: paths.map((path) => ({ ...pathJson(path, sun, sample), ...formation(id, path) })),
 });
 
 const pathJson = (

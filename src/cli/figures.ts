@@ -7,6 +7,7 @@ import { flowFor } from '../figures/traffic/flow/flow-for';
 import { skyAtOf } from '../figures/light/sky-at';
 import { readArguments, type Read } from './arguments';
 import { dayJson } from './day-json';
+import { displaysJson } from './displays-json';
 import { nightJson } from './night-json';
 import { figuresJsonBySpot } from './figures-json';
 import { bytesOf, longestTerrain } from './file-bytes';
@@ -80,7 +81,13 @@ async function run(
     ...figures,
     spots: counted(spots, looked.spots.length, told),
     ...(wind.value ? { flow: flowJson(looked, wind.value, at) } : {}),
-    ...(day === null ? {} : { day: dayJson(looked, day, grid), night: nightJson(looked, day) }),
+    ...(day === null
+      ? {}
+      : {
+          day: dayJson(looked, day, grid),
+          night: nightJson(looked, day),
+          displays: displaysJson(looked, day, grid),
+        }),
     ...(sweep.value && { sweep: sweep.value }),
     ...(read.value.flown ? flownJson(looked, grid) : {}),
     ...(folder !== null && photos

@@ -71,6 +71,7 @@ export class Plans {
       [...this.spans, ...this.#others],
       this.#figures.day.span,
       this.#figures.terrain,
+      this.#programmes,
     ),
   );
 

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { osmXml } from '../imports/fixtures/extract';
 import { thorough } from '../support/thorough';
+import { otherFlyingSurvey } from './other-flying-survey';
 import { openPage } from './page';
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -107,6 +108,60 @@ const screens: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   },
 };
 
+const allFlown = {
+  'display-line': {
+    passes: ['level', 'topside'],
+    aircraft: 4,
+    programme: [
+      { time: '13:40', to: '13:55', name: 'Pair', type: 'Zorblatt 3' },
+      { time: '13:50', name: 'Parachutes' },
+      { name: 'Fire engine' },
+      { time: '15:20', name: 'Solo jet', type: 'F-16' },
+    ],
+    late: { date: '2026-06-21', minutes: 20 },
+  },
+  runway: {
+    patterns: [
+      { pattern: 'break', end: 1, aircraft: 4 },
+      { pattern: 'glider', end: 0 },
+    ],
+  },
+};
+
+/** What else is flown, in a survey that has all of it. */
+const otherFlying: typeof screens = {
+  'a survey with all that is flown': async (page) => {
+    await drop(page, 'other-flying.geojson', otherFlyingSurvey(allFlown));
+    await tab(page, 1);
+    await button(page, /^South winch/).waitFor();
+  },
+  '.right: a display line': inList(/^Open day display/),
+  '.right: a crowd line': inList(/^Open day crowd line/),
+  '.right: a helipad': inList(/^Club helipad/),
+  '.right: a winch run': inList(/^South winch/),
+  '.right: a flight path': inList(/^Curved approach/),
+  ".right: a runway's patterns": inList(/^07\/25/),
+  '.foot: the acts of a programme': async (page) => {
+    await inFoot('Plan')(page);
+    await page.getByText('The programme, act by act').waitFor();
+  },
+  '.foot: night and moon': async (page) => {
+    await inFoot('Light today')(page);
+    await page
+      .getByText(/Moon: /)
+      .filter({ visible: true })
+      .waitFor();
+  },
+  '.foot: the moon through the year': inFoot('Year'),
+  'a formation in the viewfinder': async (page) => {
+    await inList(/^Car park, top deck/)(page);
+    await screens['the viewfinder']?.(page);
+    const path = page.getByRole('dialog').getByLabel('Path', { exact: true });
+    const names = await path.locator('option').allInnerTexts();
+    await path.selectOption({ label: names.find((name) => name.includes('topside')) ?? '' });
+    await page.getByText(/^4 together/).waitFor();
+  },
+};
 /** Drops a file on the page. */
 const drop = (page: Page, name: string, text: string) =>
   page.evaluate(
@@ -205,14 +260,19 @@ const onTheMap = [
   'drawing',
 ];
 
-async function broken(page: Page, worn: readonly string[], names = Object.keys(screens)): Promise<string[]> {
+async function broken(
+  page: Page,
+  worn: readonly string[],
+  names?: readonly string[],
+  looked = screens,
+): Promise<string[]> {
   await page.evaluate(axeSource);
   const scripts = scriptsUnderWay(page);
   const all: string[] = [];
-  for (const screen of names) {
+  for (const screen of names ?? Object.keys(looked)) {
     // A dialog of the screen before is closed first.
     if (await page.getByRole('dialog').isVisible()) await page.keyboard.press('Escape');
-    await screens[screen]?.(page);
+    await looked[screen]?.(page);
     await settled(page, scripts);
     const part = (await page.getByRole('dialog').isVisible())
       ? 'dialog[open]'
@@ -251,6 +311,20 @@ describe('every screen in every look', () => {
       expect(await broken(page, firstLook)).toEqual([]);
       expect(complaints).toEqual([]);
       await done();
+    },
+  );
+
+  it.skipIf(!thorough)(
+    '[B509] nor where else is flown, at either size (npm run thorough)',
+    { timeout: 150_000 },
+    async () => {
+      const [width, height] = [360, 740];
+      for (const size of [{}, { width, height, touch: true }]) {
+        const { page, complaints, done } = await openPage({ ...size, map: false, webgl: true });
+        expect(await broken(page, looks, undefined, otherFlying)).toEqual([]);
+        expect(complaints).toEqual([]);
+        await done();
+      }
     },
   );
 });

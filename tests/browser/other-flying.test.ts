@@ -1,34 +1,8 @@
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { thorough } from '../support/thorough';
+import { otherFlyingSurvey } from './other-flying-survey';
 import { openPage, pixelOf, type Opened } from './page';
-
-/** The sample site with a winch run and a published path, which it has not. */
-function survey(): string {
-  const sample = JSON.parse(readFileSync('sample-sites/tolverby.geojson', 'utf8')) as { features: object[] };
-  const line = (id: string, properties: object, coordinates: readonly (readonly [number, number])[]) => ({
-    type: 'Feature',
-    id,
-    properties,
-    geometry: { type: 'LineString', coordinates },
-  });
-  sample.features.push(
-    line('winch', { kind: 'winch-run', name: 'South winch' }, [
-      [18.165, 50.925],
-      [18.178, 50.9275],
-    ]),
-    line(
-      'published',
-      { kind: 'flight-path', name: 'Curved approach', heights: [900, 500], source: 'drawn' },
-      [
-        [18.05, 50.9],
-        [18.16, 50.927],
-      ],
-    ),
-  );
-  return JSON.stringify(sample);
-}
 
 describe('what else is flown, in its panels', () => {
   let opened: Opened;
@@ -40,7 +14,7 @@ describe('what else is flown, in its panels', () => {
       page.waitForEvent('filechooser'),
       page.getByRole('button', { name: 'Open', exact: true }).click(),
     ]);
-    const buffer = Buffer.from(survey());
+    const buffer = Buffer.from(otherFlyingSurvey());
     await chooser.setFiles({ name: 'other-flying.geojson', mimeType: 'application/geo+json', buffer });
     await listed('South winch').waitFor();
   });
@@ -83,7 +57,7 @@ describe('what else is flown, in its panels', () => {
     await expect
       .poll(text)
       .toMatch(
-        /act by act\s+14:00 \(printed 13:40\) Pair, [\s\S]*15:40 \(printed 15:20\) Solo jet, [a-z ]+ until /,
+        /act by act\s+14:00 \(printed 13:40\) Pair, [\s\S]*framed for A320: type not known[\s\S]*Solo jet: no spot is worth waiting/,
       );
     await page.getByRole('button', { name: 'Moments', exact: true }).click();
   });

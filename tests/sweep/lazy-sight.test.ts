@@ -13,7 +13,7 @@ import { LazySight } from '../../src/sweep/lazy-sight';
 import { builtUpSurvey, wavyGround } from '../bench/built-up-survey';
 import { seeded } from '../support/tolerance';
 
-test('[S122] [F921] what is in sight, asked sample by sample over squares of tops, is what sight lines say', () => {
+test('[S122] [F1113] what is in sight, asked sample by sample over squares of tops, is what sight lines say', () => {
   const survey = readContents(builtUpSurvey());
   const contents = {
     ...survey,

@@ -1,16 +1,21 @@
-import type { ActDue } from './acts-due';
+import type { Act } from '../display/programme-acts';
+import type { ActDue, Programme } from './acts-due';
 import type { PlanWindow } from './windows';
 
 /** An act of the day's programme with the window that is worth most of those in which it is flown. */
 export interface ActWindow extends ActDue {
-  readonly window: PlanWindow;
+  /** Null where no spot is worth waiting at for it. */
+  readonly window: PlanWindow | null;
 }
 
-/** The acts that some window holds, in order of time. `windows`: best first. */
-export function actWindows(windows: readonly PlanWindow[]): ActWindow[] {
-  const found: ActWindow[] = [];
+/** The acts with a time of displays whose passes are looked at, in order of time. `windows`: best first. */
+export function actWindows(windows: readonly PlanWindow[], programmes: readonly Programme[]): ActWindow[] {
+  const found = new Map<Act, ActWindow>();
   for (const window of windows)
-    for (const due of window.acts)
-      if (!found.some(({ act }) => act === due.act)) found.push({ ...due, window });
-  return found.sort((a, b) => (a.act.slot?.from ?? 0) - (b.act.slot?.from ?? 0));
+    for (const due of window.acts) if (!found.has(due.act)) found.set(due.act, { ...due, window });
+  return programmes
+    .filter(({ display }) => display.passes.length > 0)
+    .flatMap(({ acts }) => acts.filter(({ slot }) => slot !== null))
+    .map((act) => found.get(act) ?? { act, light: null, window: null })
+    .sort((a, b) => (a.act.slot?.from ?? 0) - (b.act.slot?.from ?? 0));
 }

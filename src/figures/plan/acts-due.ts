@@ -3,7 +3,9 @@ import type { DisplayLine } from '../../survey/schema/flying';
 import { actLight, type ActLight } from '../display/act-light';
 import { actsOf, isOn, type Act } from '../display/programme-acts';
 import type { Position } from '../../survey/document';
+import type { Subject } from '../../survey/schema/subject';
 import type { PathRef } from '../types';
+import type { DayRow } from '../when/day-rows';
 
 /** What a programme has for one day. */
 export interface Programme {
@@ -35,6 +37,10 @@ export const programmesOn = (
     }))
     .filter(({ acts }) => acts.length === 0 || acts.some(({ slot }) => slot !== null));
 
+/** What an act is framed for: its own type where one is known, else the subject at hand. */
+export const framedFor = ({ type }: Act, atHand: Subject): Subject =>
+  type.kind === 'known' ? type.subject : atHand;
+
 /** The programme that a path is flown by; null for one that is flown whenever its ends are in use, or all day. */
 export const programmeOf = (programmes: readonly Programme[], { path, kind }: PathRef): Programme | null =>
   kind === 'pass' ? (programmes.find(({ display }) => path.startsWith(`${display.id}/`)) ?? null) : null;
@@ -44,6 +50,21 @@ export const mayBeFlown = (programmes: readonly Programme[], ref: PathRef, insta
   const programme = programmeOf(programmes, ref);
   return programme === null || isActOn(programme, instant);
 };
+
+/** The same with those acts alone that are framed for one subject. */
+export function programmeFor(
+  programmes: readonly Programme[],
+  { path, subject }: Pick<DayRow, 'path' | 'subject'>,
+  atHand: Subject,
+): Programme | null {
+  const programme = programmeOf(programmes, path.ref);
+  return (
+    programme && {
+      ...programme,
+      acts: programme.acts.filter((act) => framedFor(act, atHand).key === subject.key),
+    }
+  );
+}
 
 /** Whether one of its acts is on at an instant (ms since 1970). */
 export const isActOn = ({ acts }: Programme, instant: number): boolean =>

@@ -10,7 +10,8 @@ import { fieldElevation } from '../traffic/paths';
 import { dayRows, rankedRows, type DayRow } from '../when/day-rows';
 import { flownPaths, type FlowSpan, type OtherFlow } from './flow-spans';
 import { actWindows, type ActWindow } from './act-windows';
-import { programmeOf, type Programme } from './acts-due';
+import { actRows } from './act-rows';
+import { programmeFor, type Programme } from './acts-due';
 import { dueOnPath } from './due';
 import { ladderOf } from './ladder';
 import { moveByWays } from './move-by-ways';
@@ -27,7 +28,7 @@ export interface PlanStay {
 export interface DayPlan {
   /** Best first. */
   readonly windows: readonly PlanWindow[];
-  /** What the day's programmes have, act by act, each where it is best. */
+  /** What the day's programmes have, act by act, each where it is best, if anywhere. */
   readonly acts: readonly ActWindow[];
   /** Where to stand when, in order. */
   readonly stays: readonly PlanStay[];
@@ -49,21 +50,28 @@ export function moveTime(
   return stated ? { ...estimate, minutes: stated.minutes, by: 'stated' } : estimate;
 }
 
-/** Every spot through the day for all the flows that a plan may be made for: worked out once for all of them. */
+/**
+ * Every spot through the day for all the flows that a plan may be made for: worked out once for all of them. Acts of a
+ * programme whose type is known have rows of their own, framed for it.
+ */
 export const planRows = (
   contents: Contents,
   flows: readonly Pick<OtherFlow, 'arrivals' | 'departures'>[],
   day: Day,
   terrain: ElevationGrid | null = null,
-): DayRow[] =>
-  dayRows(
+  programmes: readonly Programme[] = [],
+): DayRow[] => [
+  ...dayRows(
     contents,
     everyPath(contents, flownPaths(flows.map((flow) => ({ ...day, ...flow }))), terrain),
     day,
     terrain,
-  );
+  ),
+  ...actRows(contents, programmes, day, terrain),
+];
 
-/** The plan of a day for the ends in use through it, out of `planRows` that cover them. `due`, `programmes`: what that day has. */
+/** The plan of a day for the ends in use through it, out of `planRows` that cover them. `due`, `programmes`: what that day has,
+ * the same programmes as the rows were made for. */
 export function dayPlan(
   contents: Contents,
   rows: readonly DayRow[],
@@ -80,7 +88,7 @@ export function dayPlan(
     const { ref } = row.path;
     const expected = {
       due: dueOnPath(due, ref, contents.runways),
-      programme: programmeOf(programmes, ref),
+      programme: programmeFor(programmes, row, contents.subject),
     };
     return { row, expected, gain: gains(row, day.from, spans, expected) };
   });
@@ -97,7 +105,7 @@ export function dayPlan(
     },
   );
   windows.sort((a, b) => b.worth - a.worth);
-  return { windows, acts: actWindows(windows), stays, ...left };
+  return { windows, acts: actWindows(windows, programmes), stays, ...left };
 }
 
 /**

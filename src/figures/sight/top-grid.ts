@@ -10,7 +10,7 @@ const slack = 0.01;
 /**
  * The tops of obstacles in squares, shared by all eyes: for very many eyes that look along few lines each, where sorting
  * the tops round every eye (`TopRays`) would cost more than the lines. A line is held against the edges of the squares
- * that it crosses below their highest top, by the same sum as there: the answers are equal (test F921).
+ * that it crosses below their highest top, by the same sum as there: the answers are equal (test F1113).
  */
 export class TopGrid {
   readonly #around: Surroundings;

@@ -77,14 +77,17 @@ export function fieldDay(contents: Contents, { date, wind, perHour }: FieldAsked
   const { site, spots, rules, runways } = contents;
   const day = dayOf(date, site.timeZone);
   const expected = expectedFlows(contents, day, wind);
+  const programmes = programmesOn(contents, date);
   const rows = planRows(
     contents,
     expected.flows.flatMap(({ spans }) => spans),
     day,
+    null,
+    programmes,
   );
   const flows = expected.flows
     .map(({ spans, share }) => {
-      const { stays } = dayPlan(contents, rows, spans, day, [], programmesOn(contents, date));
+      const { stays } = dayPlan(contents, rows, spans, day, [], programmes);
       return {
         spans,
         stays,

@@ -1,6 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import { Memo } from '../../survey/memo';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
+import type { Subject } from '../../survey/schema/subject';
 import { evenSteps, type Day } from '../../time/day-share';
 import { shutSteps } from '../access/shut-steps';
 import { standingOf, type Standing } from '../plan/standing';
@@ -19,6 +20,8 @@ export interface DayRow {
   readonly key: string;
   readonly spot: StandingSpot;
   readonly path: Path;
+  /** What it is framed for. */
+  readonly subject: Subject;
   readonly standing: Standing;
   /** 1 at each step outside the hours of the spot; null where none are known. */
   readonly shut: Uint8Array | null;
@@ -32,27 +35,35 @@ export interface DayRow {
 type Light = Pick<DayRow, 'light' | 'runs' | 'worth'>;
 const kept = new Memo<Light>();
 
-function lightOf(view: StillView, spot: StandingSpot, day: Day): Light {
-  const light = lightRow(view, spot.position, evenSteps(day, dayStepMinutes));
+function lightOf(view: StillView, spot: StandingSpot, instants: Float64Array): Light {
+  const light = lightRow(view, spot.position, instants);
   return { light, runs: lightRuns(light), worth: worthOf(light, dayStepMinutes * 60_000) };
 }
 
-/** Every spot and path through a day, in the survey's order. Computed only where something has changed. */
+/**
+ * Every spot and path through a day, in the survey's order. Computed only where something has changed. `views`: keeps the
+ * paths as seen from each spot; `wanted`: the instants of the day's steps that light is told for, NaN for the others.
+ */
 export function dayRows(
   contents: Contents,
   paths: readonly Path[],
   day: Day,
   terrain: ElevationGrid | null = null,
   scratch: Scratch = new Scratch(),
+  views: typeof keptViews = keptViews,
+  wanted: readonly number[] | null = null,
 ): DayRow[] {
+  const { subject } = contents;
+  const steps = evenSteps(day, dayStepMinutes);
+  const instants = wanted ? Float64Array.from(wanted) : steps;
   return contents.spots.flatMap((spot) => {
     const standing = standingOf(spot, contents, day.from);
-    const shut = shutSteps(spot, contents, evenSteps(day, dayStepMinutes));
-    return keptViews(spot, paths, contents, day.from, terrain, scratch).flatMap((view, i) => {
+    const shut = shutSteps(spot, contents, steps);
+    return views(spot, paths, contents, day.from, terrain, scratch).flatMap((view, i) => {
       const path = paths[i];
       if (!path) return [];
-      const light = kept.get([view, spot, day.from, day.to], () => lightOf(view, spot, day));
-      return [{ key: `${spot.id} ${path.ref.path}`, spot, path, standing, shut, view, ...light }];
+      const light = kept.get([view, spot, day.from, day.to, wanted], () => lightOf(view, spot, instants));
+      return [{ key: `${spot.id} ${path.ref.path}`, spot, path, subject, standing, shut, view, ...light }];
     });
   });
 }

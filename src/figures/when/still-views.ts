@@ -28,24 +28,30 @@ export function stillViewsOf(
   });
 }
 
-const kept = new Memo<StillView[]>({ each: 2 });
-
-/** `stillViewsOf` a spot of the survey, computed only when something has changed for it. */
-export function keptViews(
-  spot: StandingSpot,
-  paths: readonly Path[],
-  contents: Contents,
-  instant: number,
-  terrain: ElevationGrid | null = null,
-  scratch: Scratch = new Scratch(),
-): StillView[] {
-  const outlook = outlookOf(contents, terrain);
-  const { around, timeZone } = outlook;
-  // Leaves go by the month; without any all instants are alike.
-  const at = around?.leafy ? withinMonth(monthAt(instant, timeZone)) : 0;
-  kept.keepOnly(contents.spots);
-  return kept.get([spot, paths, outlook, at], () => stillViewsOf(spot, paths, outlook, at, scratch));
+/** `stillViewsOf` a spot of the survey, computed only when something has changed for it; `each`: how many are kept a spot. */
+function viewsKept(each: number) {
+  const kept = new Memo<StillView[]>({ each });
+  return (
+    spot: StandingSpot,
+    paths: readonly Path[],
+    contents: Contents,
+    instant: number,
+    terrain: ElevationGrid | null = null,
+    scratch: Scratch = new Scratch(),
+  ): StillView[] => {
+    const outlook = outlookOf(contents, terrain);
+    const { around, timeZone } = outlook;
+    // Leaves go by the month; without any all instants are alike.
+    const at = around?.leafy ? withinMonth(monthAt(instant, timeZone)) : 0;
+    kept.keepOnly(contents.spots);
+    return kept.get([spot, paths, outlook, at], () => stillViewsOf(spot, paths, outlook, at, scratch));
+  };
 }
+
+/** Of the subject at hand. */
+export const keptViews = viewsKept(2);
+/** Of the types of a programme, which take turns: they put nothing of the subject at hand out. */
+export const keptViewsOfTypes: typeof keptViews = viewsKept(12);
 
 /** One path from a spot in each of the twelve months: the same twelve times where no leaves come and go. */
 export function viewsByMonth(

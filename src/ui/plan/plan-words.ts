@@ -1,7 +1,10 @@
 import type { MoveTime } from '../../figures/plan/move-time';
+import type { ActType } from '../../figures/display/programme-acts';
+import type { ActDue } from '../../figures/plan/acts-due';
 import type { PlanWindow, WindowEnd } from '../../figures/plan/windows';
 import type { Served } from '../../figures/optics/lens-fit';
 import type { Score, Verdict } from '../../figures/types';
+import type { Subject } from '../../survey/schema/subject';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { decimal, factor, focalRange, share } from '../../units/format';
 import { parseNumber } from '../../units/number';
@@ -42,14 +45,17 @@ export function windowReason(
     .join(' and ');
   const lit = [flat ? 'flat light' : light, endWords[ends]].filter(Boolean).join(' ');
   const parts = [flat ? `${lit}: either side; go for reach and background` : lit];
-  if (focal)
-    parts.push(`${focalRange(focal.shortest, focal.longest)}, best at ${format.length(best.slantRange)}`);
+  if (focal) parts.push(pictureWords({ focal, best }, format));
   if (lens) parts.push(lensWords(lens, focal));
   if (score.sight < 0.995) parts.push(`${share(score.sight)} in sight`);
   if (score.haze < 0.95)
     parts.push(`heat haze takes ${share(1 - score.haze)}: long range over warm ground at high sun`);
   return parts.join('; ');
 }
+
+/** "350–380 mm, best at 443 m"; empty without a focal length. */
+export const pictureWords = ({ focal, best }: Pick<PlanWindow, 'focal' | 'best'>, format: Formats): string =>
+  focal ? `${focalRange(focal.shortest, focal.longest)}, best at ${format.length(best.slantRange)}` : '';
 
 /** What a lens makes of the best picture; said to be only that where the window's focal lengths go beyond what it serves. */
 export function lensWords({ take, served }: WindowLens, focal: PlanWindow['focal']): string {
@@ -89,6 +95,19 @@ export const actsWords = (acts: PlanWindow['acts'], clock: (instant: number) => 
   acts
     .map(({ act, light }) => [actName(act, clock), litUntilWords(light, clock)].filter(Boolean).join(', '))
     .join('; ');
+
+/** What a window's acts are framed for, and why where it is not their own: "framed for A320: type not known". */
+export function framedWords(acts: readonly Pick<ActDue, 'act'>[], subject: Pick<Subject, 'name'>): string {
+  // "A320 — narrow-body jet": which one is enough here.
+  const name = subject.name.split(' — ')[0] ?? subject.name;
+  const whys: Readonly<Record<ActType['kind'], string>> = {
+    known: '',
+    unknown: ': type not known',
+    unsaid: ': no type given',
+  };
+  const told = acts.map(({ act }) => `framed for ${name}${whys[act.type.kind]}`);
+  return [...new Set(told)].join('; ');
+}
 
 /** The factors behind it: "light 0.97, reach 1.00, aspect 1.00, sight 1.00, haze 0.98". */
 export const factorWords = ({ light, reach, aspect, sight, haze }: Score): string =>

@@ -7,6 +7,7 @@ import { insteadOf } from '../../../src/figures/plan/instead';
 import { dueOn } from '../../../src/figures/movements/due-on';
 import { spotFigures } from '../../../src/figures/spot-figures';
 import { outlookOf } from '../../../src/figures/outlook';
+import type { PlanWindow } from '../../../src/figures/plan/windows';
 import { inUse } from '../../../src/figures/traffic/in-use';
 import { readContents, type Contents } from '../../../src/survey/contents';
 import { setMove } from '../../../src/survey/edits/set-plan';
@@ -184,8 +185,9 @@ describe('a programme', () => {
   const windowsOf = (contents: Contents, date = '2026-06-21') => {
     const whole = dayOf(date, zone);
     const spans = [{ ...whole, arrivals: [], departures: [] }];
-    const rows = planRows(contents, spans, whole);
-    const plan = dayPlan(contents, rows, spans, whole, [], programmesOn(contents, date));
+    const programmes = programmesOn(contents, date);
+    const rows = planRows(contents, spans, whole, null, programmes);
+    const plan = dayPlan(contents, rows, spans, whole, [], programmes);
     return { ...plan, windows: plan.windows.filter(({ row }) => row.path.ref.kind === 'pass') };
   };
   const jet = { time: '18:20', to: '18:40', name: 'Solo jet' };
@@ -213,7 +215,8 @@ describe('a programme', () => {
     expect(acts.map(({ act }) => act.entry.time)).toEqual(['18:20', '19:20']);
     for (const { act, window } of acts)
       for (const other of windows)
-        if (other.acts.some((due) => due.act === act)) expect(other.worth).toBeLessThanOrEqual(window.worth);
+        if (other.acts.some((due) => due.act === act))
+          expect(other.worth).toBeLessThanOrEqual(window?.worth ?? NaN);
   });
 
   test('[F1098] arguable: without any times it may be flown all day; what has no time makes no window among those that have', () => {
@@ -227,6 +230,75 @@ describe('a programme', () => {
     const sunday = shown([{ ...jet, date: '2026-06-21' }]);
     expect(windowsOf(sunday).windows.length).toBeGreaterThan(0);
     expect(windowsOf(sunday, '2026-06-20').windows).toEqual([]);
+  });
+
+  const atHand = readContents(survey).subject.key;
+  const named = (acts: readonly { readonly act: { readonly entry: { readonly name: string } } }[]) =>
+    acts.map(({ act }) => act.entry.name);
+  /** mm where each pass is nearest to each spot. */
+  const needed = (windows: readonly PlanWindow[]) =>
+    new Map(
+      windows.map(({ row: { spot, path, view } }) => [
+        `${spot.id} ${path.ref.path}`,
+        view.focal[view.closest],
+      ]),
+    );
+
+  test('[F1110] arguable: a small jet among airliners is framed as the small jet it is, not for the aircraft at hand', () => {
+    const unsaid = windowsOf(shown([jet]));
+    const typed = windowsOf(shown([{ ...jet, type: 'F-16' }]));
+    expect(new Set(unsaid.windows.map(({ row }) => row.subject.key))).toEqual(new Set([atHand]));
+    expect(typed.windows.length).toBeGreaterThan(0);
+    for (const { row } of typed.windows) expect(row.subject.name).toContain('F-16');
+    // 15.1 m long against the 37.6 m of the one at hand: from the same place it takes a lens that much longer.
+    const [small, large] = [needed(typed.windows), needed(unsaid.windows)];
+    const both = [...small.keys()].filter((key) => large.has(key));
+    expect(both.length).toBeGreaterThan(0);
+    for (const key of both) {
+      const ratio = (small.get(key) ?? NaN) / (large.get(key) ?? NaN);
+      expect(ratio).toBeGreaterThan(2);
+      expect(ratio).toBeLessThan(3);
+    }
+    expect(typed.acts.map(({ window }) => window?.row.subject.name)).toEqual([
+      typed.windows[0]?.row.subject.name,
+    ]);
+  });
+
+  test('[F1111] arguable: a type that nobody knows still has its hour and its light, framed for the aircraft at hand', () => {
+    const { windows, acts } = windowsOf(shown([{ ...jet, type: 'Zorblatt 3' }]));
+    expect(windows.length).toBeGreaterThan(0);
+    expect(windows.every(({ row }) => row.subject.key === atHand)).toBe(true);
+    expect(acts.map(({ act }) => act.type.kind)).toEqual(['unknown']);
+  });
+
+  test('[F1122] arguable: what no spot is worth waiting at for still stands in the programme, without a window; unless nobody looks at its passes', () => {
+    const night = { time: '23:20', name: 'Night show' };
+    const { acts } = windowsOf(shown([jet, night]));
+    expect(acts.map(({ act, window }) => [act.entry.name, window !== null])).toEqual([
+      ['Solo jet', true],
+      ['Night show', false],
+    ]);
+    expect(windowsOf(shown([jet, night], { passes: [] })).acts).toEqual([]);
+  });
+
+  test('[F1112] arguable: two at once are two windows, each with its own lens; the ladder stands for one at a time', () => {
+    const { windows, acts, stays } = windowsOf(
+      shown([
+        { ...jet, type: 'F-16' },
+        { ...jet, name: 'Old airliner' },
+      ]),
+    );
+    for (const { row, acts: due } of windows)
+      expect(named(due)).toEqual([row.subject.key === atHand ? 'Old airliner' : 'Solo jet']);
+    expect(new Set(windows.flatMap(({ acts: due }) => named(due)))).toEqual(
+      new Set(['Solo jet', 'Old airliner']),
+    );
+    expect(acts.length).toBe(2);
+    const keys = windows.map(({ row, from }) => `${row.key} ${from}`);
+    expect(new Set(keys).size).toBe(keys.length);
+    stays
+      .slice(1)
+      .forEach(({ window }, i) => expect(window.from).toBeGreaterThanOrEqual(stays[i]?.window.to ?? 0));
   });
 });
 

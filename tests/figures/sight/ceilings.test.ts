@@ -13,7 +13,7 @@ const grid = {
 };
 const terrain = terrainIn(grid, siteFrame([-0.46, 51.4776]));
 
-test('[F930] nothing of the ground along a line is above its ceiling, and the ceiling is not far above it', () => {
+test('[F1114] nothing of the ground along a line is above its ceiling, and the ceiling is not far above it', () => {
   const random = seeded(930);
   let near = 0;
   for (let k = 0; k < 200; k++) {
@@ -36,7 +36,7 @@ test('[F930] nothing of the ground along a line is above its ceiling, and the ce
   expect(near).toBeGreaterThan(150);
 });
 
-test('[F931] whether the ground rises above a line, told by its highest points, is what a look at every step says', () => {
+test('[F1115] whether the ground rises above a line, told by its highest points, is what a look at every step says', () => {
   const random = seeded(931);
   const [told, all] = [new HorizonRays(), new HorizonRays()];
   const counts = { clear: 0, above: 0 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { servedBy } from '../../../src/figures/optics/lens-fit';
-import { lensWords, typedMinutes } from '../../../src/ui/plan/plan-words';
+import { framedWords, lensWords, typedMinutes } from '../../../src/ui/plan/plan-words';
 
 const lens = {
   key: 'zoom',
@@ -46,4 +46,19 @@ it('[F284] minutes of a way: what is refused is said, with what counts until the
     reason: '−5 is not taken: type 0 to 600 minutes. Until then 12 min count.',
   });
   expect(typedMinutes('601', 12)).toMatchObject({ reason: expect.stringMatching(/^601 is not/) as string });
+});
+
+describe('[F1116] what an act is framed for', () => {
+  const due = (kind: 'known' | 'unknown' | 'unsaid') =>
+    ({ act: { type: { kind } } }) as unknown as Parameters<typeof framedWords>[0][number];
+  it('is its own type, or said to be the aircraft at hand and why', () => {
+    expect(framedWords([due('known')], { name: 'Jet' })).toBe('framed for Jet');
+    expect(framedWords([due('unknown')], { name: 'A320' })).toBe('framed for A320: type not known');
+    expect(framedWords([due('unsaid'), due('unsaid')], { name: 'A320' })).toBe(
+      'framed for A320: no type given',
+    );
+    expect(framedWords([due('unsaid'), due('unknown')], { name: 'A320' })).toBe(
+      'framed for A320: no type given; framed for A320: type not known',
+    );
+  });
 });
