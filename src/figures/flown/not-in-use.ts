@@ -3,6 +3,7 @@ import { Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
 import type { FlightPath } from '../../survey/schema/places';
 import type { EndsByUse } from '../movements/ends-of';
+import { lookedAt } from '../traffic/looked-at';
 import { fieldElevation } from '../traffic/paths';
 import { endPairs } from './end-uses';
 import { wayOf, type Way } from './way-of';
@@ -27,7 +28,8 @@ export function notInUse(
       return way && { kind: way.kind, runway: way.geometry.runway.id, end: way.geometry.end };
     });
   const out = new Set<string>();
-  for (const flight of flightPaths) {
+  // Of those that have no path from here nothing is passed over.
+  for (const flight of lookedAt(flightPaths)) {
     if (flight.source === 'drawn') continue;
     const used = usedBy(flight, runways);
     if (!used) continue;
