@@ -11,7 +11,10 @@ const arrival = { glide: 3.2, crossing: 21, speed: 66, offset: 4, rolling: 5, no
 const points = arrivalOf24({ ...arrival, seed: 1 });
 const flight = (id: string, fromSpots?: boolean, source = 'recorded') => {
   const made = madeFlight(id, points.slice(0, 40));
-  return { ...made, properties: { ...made.properties, source, ...(fromSpots === undefined ? {} : { fromSpots }) } };
+  return {
+    ...made,
+    properties: { ...made.properties, source, ...(fromSpots === undefined ? {} : { fromSpots }) },
+  };
 };
 const season = (count: number, change: (i: number) => boolean | undefined = () => undefined) =>
   Array.from({ length: count }, (_, i) => flight(`f${i}`, change(i)));
@@ -32,7 +35,9 @@ describe('[L100] which recorded flights are looked at from the spots, as practit
     expect(worked).toHaveLength(mostRecordedPaths);
     expect(said).toHaveLength(1);
     expect(said[0]).toContain(`${500 - mostRecordedPaths} more recorded flights`);
-    const whole = Array.from({ length: 40 }, (_, i) => madeFlight(`w${i}`, arrivalOf24({ ...arrival, seed: i })));
+    const whole = Array.from({ length: 40 }, (_, i) =>
+      madeFlight(`w${i}`, arrivalOf24({ ...arrival, seed: i })),
+    );
     expect(learnFrom(contentsOf([madeRunway.feature, ...whole])).flown[0]?.flights).toHaveLength(40);
   });
 
