@@ -18,8 +18,9 @@ const farthest = 4000;
 /** Points that each side needs, and up to which it is taken farther than `near`. */
 const least = 3;
 const enough = 5;
-/** The first guess is some hundred metres off; the second answer is within a metre of the third. */
+/** The first guess is some hundred metres off; most second answers are within so many m of the first. */
 const rounds = 3;
+const settled = 1;
 
 /**
  * Where the straight line of a flight near its runway meets the height at which it rolls: a hinge of two lines, each fitted
@@ -33,8 +34,9 @@ const rounds = 3;
 export function hingeAt(way: readonly number[], height: readonly number[], guess: number): Hinge | null {
   let hinge: Hinge | null = null;
   for (let round = 0; round < rounds; round++) {
-    hinge = intersected(way, height, hinge?.at ?? guess);
-    if (hinge === null) return null;
+    const from = hinge?.at ?? guess;
+    hinge = intersected(way, height, from);
+    if (hinge === null || Math.abs(hinge.at - from) < settled) return hinge;
   }
   return hinge;
 }
