@@ -14,8 +14,11 @@ const tellingPoints = 100;
 /** Keyed by flight, runways and elevation; of past surveys nothing stays. */
 const kept = new Memo<(Pick<Way, 'kind'> & { readonly runway: string; readonly end: 0 | 1 }) | null>();
 
-/** Ids of recorded flights that landed on or left an end which is not in use: nobody waits for what does not come. */
-export function notInUse(
+/**
+ * Ids of recorded flights that nobody waits for: those of an end which is not in use, since they do not come, and those of
+ * an end whose path has been learned from them, since it tells what comes again, and how far it spreads.
+ */
+export function passedOver(
   contents: Pick<Contents, 'site' | 'runways' | 'flightPaths'>,
   { arrivals, departures }: EndsByUse,
 ): ReadonlySet<string> {
@@ -34,7 +37,9 @@ export function notInUse(
     const used = usedBy(flight, runways);
     if (!used) continue;
     const open = used.kind === 'departure' ? departures : arrivals;
-    if (!open.some((ref) => ref.runway === used.runway && ref.end === used.end)) out.add(flight.id);
+    const isOpen = open.some((ref) => ref.runway === used.runway && ref.end === used.end);
+    const told = runways.find(({ id }) => id === used.runway)?.ends[used.end].flown;
+    if (!isOpen || told?.some(({ kind }) => kind === used.kind)) out.add(flight.id);
   }
   kept.keepOnly(flightPaths);
   return out;
