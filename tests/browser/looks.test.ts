@@ -130,7 +130,11 @@ const filled: typeof screens = {
     await page.getByText('3 photographs, 2 passes').waitFor();
   },
   '.foot: the log, kept': async (page) => {
-    await button(page, /^Answer for 1 pass/).click();
+    const chosen = { label: '06 arrival' };
+    await page.getByLabel('Path', { exact: true }).filter({ visible: true }).selectOption(chosen);
+    const spot = page.getByLabel('Spot', { exact: true }).filter({ visible: true });
+    if (await spot.isVisible()) await spot.selectOption({ label: 'Mound' });
+    await button(page, /^Answer for/).click();
     await button(page, /^Keep 2 passes/).click();
     await page.getByText('2 passes in the log.').waitFor();
   },
