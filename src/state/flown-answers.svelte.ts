@@ -47,7 +47,7 @@ export class FlownAnswers {
 
   /** Recorded flights to an end that is not in use: worked out anew only when flights, runways or ends change. */
   readonly #passedOver = lastAnswer(
-    (tools: Tools, ...given: Parameters<Tools['notInUse']>): ReadonlySet<string> => tools.notInUse(...given),
+    (tools: Tools, ...given: Parameters<Tools['passedOver']>): ReadonlySet<string> => tools.passedOver(...given),
   );
   passedOver(): ReadonlySet<string> {
     const { contents, flow } = this.#figures;

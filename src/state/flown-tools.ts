@@ -1,3 +1,3 @@
 /** Figures that only surveys with recorded flights ask for: loaded for them alone. */
 export { focalAsFlown, spreadAt } from '../figures/flown/as-flown';
-export { notInUse } from '../figures/flown/not-in-use';
+export { passedOver } from '../figures/flown/passed-over';

@@ -77,7 +77,7 @@ export function choiceField<const O extends readonly string[], const D extends O
   return v.nullish(v.picklist(options, `expected one of ${options.join(', ')}`), fallback);
 }
 
-export function flagField(fallback: boolean) {
+export function flagField<F extends boolean | null>(fallback: F) {
   return v.nullish(v.boolean('expected true or false'), fallback);
 }
 

@@ -2,48 +2,20 @@ import { describe, expect, test } from 'vitest';
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { cellOf, monthHours, speedClasses } from '../../src/survey/schema/wind-record';
-import { surveyText, spotFeature, plainSubject } from '../support/contents';
-import { arrivalOf24, departureOf06, gpxOf, madeFlight, madeRunway } from '../support/made-flights';
+import { arrivalOf24, departureOf06, gpxOf, madeFlight } from '../support/made-flights';
+import { flownArrival, flownSurvey, inJune, tenYearsOfWind } from './flown-survey';
 import { onePage } from './page';
 
-const arrival = { glide: 3.4, crossing: 21, speed: 66, offset: 4, rolling: 5, noise: 1 };
 const departure = { liftOff: 1280, gradient: 0.09, speed: 74, rolling: 5, noise: 1 };
 const flights = [
-  ...Array.from({ length: 12 }, (_, i) => madeFlight(`a${i}`, arrivalOf24({ ...arrival, seed: i + 1 }))),
+  ...Array.from({ length: 12 }, (_, i) => madeFlight(`a${i}`, arrivalOf24({ ...flownArrival, seed: i + 1 }))),
   ...Array.from({ length: 7 }, (_, i) => madeFlight(`d${i}`, departureOf06({ ...departure, seed: i + 1 }))),
 ];
-/** Ten years of wind along 06, in every hour of every month. */
-const tenYears = {
-  from: '2015-01-01',
-  to: '2024-12-31',
-  timeZone: 'UTC',
-  observations: 300 * monthHours,
-  classes: speedClasses.map((kt) => ({ meanKt: kt, strongestKt: kt })),
-  counts: Array.from({ length: monthHours }, () => [cellOf(4, 7), 300]),
-};
-const surveyWith = (flown: readonly unknown[], more: object = {}) =>
-  surveyText([madeRunway.feature, spotFeature('Mound', [18.16, 50.918]), ...flown], {
-    subjects: [plainSubject],
-    site: { name: 'Tolverby', timeZone: 'Europe/Warsaw', elevation: 186 },
-    ...more,
-  });
-/** Landings on 24, two a day. */
-const june = (days: number) =>
-  Array.from({ length: 2 * days }, (_, i) =>
-    madeFlight(
-      `j${i}`,
-      arrivalOf24({ ...arrival, seed: i + 1 }),
-      true,
-      Date.UTC(2026, 5, 1 + (i % days), 10),
-    ),
-  );
-
 describe('[B260] what really flies', () => {
   const opened = onePage({ map: false, width: 1280, height: 900 });
   const open = async (
     count: number,
-    text = surveyWith(flights.slice(0, count)),
+    text = flownSurvey(flights.slice(0, count)),
     name = 'What really flies',
   ) => {
     const { page } = opened;
@@ -92,7 +64,7 @@ describe('[B260] what really flies', () => {
     for (let i = 0; i < count; i++) {
       const flight = madeFlight(
         `Flight ${i}`,
-        arrivalOf24({ ...arrival, seed: i + 1 }),
+        arrivalOf24({ ...flownArrival, seed: i + 1 }),
         true,
         Date.UTC(2026, 5, 1 + (i % 28), 10),
       );
@@ -115,9 +87,41 @@ describe('[B260] what really flies', () => {
     expect(opened.complaints).toEqual([]);
   });
 
+  test('[B275] a season of 500 flights of 1,000 points opens; all teach, 24 stand on the cards, and one more is chosen', async () => {
+    const { page } = opened;
+    // Twenty different ones, over and over: placing half a million points takes longer than opening them.
+    const some = Array.from({ length: 20 }, (_, i) =>
+      madeFlight('', arrivalOf24({ ...flownArrival, every: 10_950 / 66 / 1000, seed: i + 1 })),
+    );
+    const season = Array.from({ length: 500 }, (_, i) => {
+      const made = some[i % some.length] as (typeof some)[number];
+      return { ...made, id: `s${i}`, properties: { ...made.properties, name: `s${i}` } };
+    });
+    const view = await open(0, flownSurvey(season));
+    await view.getByRole('heading', { name: '24 arrivals, 500 flights' }).waitFor();
+    const onTheCard = () => page.getByRole('heading', { name: /^s\d+/ }).count();
+    await page
+      .getByRole('button', { name: /^Mound/ })
+      .first()
+      .click();
+    await expect.poll(onTheCard).toBe(24);
+    await page.getByRole('button', { name: 'List more of 500' }).click();
+    await page.getByRole('button', { name: /^s150/ }).first().click();
+    const chosen = page.getByLabel('Look at this flight from the spots');
+    expect(await chosen.isChecked()).toBe(false);
+    await chosen.check();
+    await page
+      .getByRole('button', { name: /^Mound/ })
+      .first()
+      .click();
+    await expect.poll(() => page.getByRole('heading', { name: /^s150/ }).count()).toBe(1);
+    expect(await onTheCard()).toBe(24);
+    expect(opened.complaints).toEqual([]);
+  });
+
   test('[B273] flights and winds side by side: which counts is said, chosen in one step, and taken back', async () => {
     const { page } = opened;
-    const view = await open(0, surveyWith(june(10), { windRecord: tenYears }), 'Wind record');
+    const view = await open(0, flownSurvey(inJune(10), { windRecord: tenYearsOfWind }), 'Wind record');
     await view.getByText(/Ends in Jun by recorded flights/).waitFor();
     await view.getByLabel('Shares from').selectOption({ label: 'Past winds alone' });
     await view.getByText('Ends by past winds, as chosen: 20 recorded flights do not count.').waitFor();
@@ -127,7 +131,7 @@ describe('[B260] what really flies', () => {
   });
 
   test('[B274] a week of flights beside ten years of wind: the winds stand, and why', async () => {
-    const view = await open(0, surveyWith(june(7), { windRecord: tenYears }), 'Wind record');
+    const view = await open(0, flownSurvey(inJune(7), { windRecord: tenYearsOfWind }), 'Wind record');
     await view
       .getByText(
         /14 recorded flights do not speak for a month yet, which takes 20 of them on 10 different days/,

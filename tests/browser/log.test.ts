@@ -1,7 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { plainKit, plainSubject, spotFeature, surveyText } from '../support/contents';
 import { madeRunway } from '../support/made-flights';
-import { aFolder, exiftool, writePhoto } from '../support/photos';
+import { aFolder, exiftool, jpegWith, onePixel, tiffWith, writePhoto } from '../support/photos';
 import { onePage } from './page';
 
 const surveyOf = (pixelsWide: number) =>
@@ -149,5 +150,60 @@ describe.skipIf(!exiftool)('[B261] the log from photographs', () => {
     for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
       await devtools.send('Input.dispatchDragEvent', { type, ...at, data });
     await view.getByText('2 photographs, 2 passes').waitFor();
+  });
+
+  test('[B276] hostile files are doubts beside their names, the others are read; kept passes go out as a table', async () => {
+    const { page } = opened;
+    const folder = aFolder();
+    const here = { GPSLatitude: 50.918, GPSLatitudeRef: 'N', GPSLongitude: 18.16, GPSLongitudeRef: 'E' };
+    const broken = (name: string, bytes: Buffer) => writePhoto(folder, name, {}, bytes);
+    const endless = [0x014a, 0x8769, 0x8825, 0xa005].map((tag) => [tag, 4, 1, 8] as const);
+    const files = [
+      writePhoto(folder, 'good.jpg', {
+        DateTimeOriginal: '2026:06:21 18:00:30',
+        FocalLength: 300,
+        ...here,
+        'XMP:Rating': 4,
+      }),
+      broken('cut.jpg', onePixel.subarray(0, 30)),
+      broken('loop.jpg', jpegWith(tiffWith(endless, 8))),
+      broken(
+        'thumb.jpg',
+        jpegWith(
+          tiffWith(
+            [
+              [0x0201, 4, 1, 8],
+              [0x0202, 4, 1, 50_000_000],
+            ],
+            0,
+          ),
+        ),
+      ),
+    ];
+    await openSurvey(surveyOf(6000));
+    await page.getByRole('button', { name: 'Log', exact: true }).click();
+    const view = page.getByRole('region', { name: 'Log', exact: true });
+    const [photos] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      view.getByRole('button', { name: 'Choose photographs' }).click(),
+    ]);
+    await photos.setFiles(files);
+    await view.getByText('4 photographs, 1 pass').waitFor();
+    await view.getByText('3 photographs with a doubt').click();
+    for (const name of ['cut', 'loop', 'thumb'])
+      await view.getByText(new RegExp(`^${name}\\.jpg: The file`)).waitFor();
+    await view.getByRole('button', { name: 'Keep 1 pass in the log' }).click();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      view.getByRole('button', { name: 'Save the log as a table (CSV)' }).click(),
+    ]);
+    const [heads, row, end] = readFileSync(await download.path(), 'utf8')
+      .trimEnd()
+      .split(/\r?\n/);
+    expect(heads).toContain('Spot');
+    expect(row).toContain('Mound');
+    expect(`${heads}${row}`).not.toContain('good.jpg');
+    expect(end).toBeUndefined();
+    expect(opened.complaints).toEqual([]);
   });
 });

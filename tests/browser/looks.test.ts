@@ -3,9 +3,12 @@ import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { osmXml } from '../imports/fixtures/extract';
+import { aFolder, exiftool, onePixel, writePhoto } from '../support/photos';
 import { thorough } from '../support/thorough';
+import { flownSurvey, tenDaysInJune, tenYearsOfWind } from './flown-survey';
 import { otherFlyingSurvey } from './other-flying-survey';
 import { openPage } from './page';
+import { surveyName } from './tabs';
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -162,6 +165,50 @@ const otherFlying: typeof screens = {
     await page.getByText(/^4 together/).waitFor();
   },
 };
+
+/** The views that are empty until something was brought in, with that in them: see tests/browser/flown-survey.ts. */
+const filled: typeof screens = {
+  '.foot: what really flies, learned': async (page) => {
+    await inFoot('What really flies')(page);
+    await page.getByRole('button', { name: 'Take these medians' }).filter({ visible: true }).waitFor();
+  },
+  '.foot: the wind record, with shares': async (page) => {
+    await inFoot('Wind record')(page);
+    await page.getByText(/Ends in Jun by recorded flights/).waitFor();
+  },
+  '.foot: the log, read': async (page) => {
+    await inFoot('Log')(page);
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      button(page, /^Choose photographs/).click(),
+    ]);
+    await chooser.setFiles(photographs());
+    await page.getByText('3 photographs, 2 passes').waitFor();
+  },
+  '.foot: the log, kept': async (page) => {
+    const chosen = { label: '06 arrival' };
+    await page.getByLabel('Path', { exact: true }).filter({ visible: true }).selectOption(chosen);
+    const spot = page.getByLabel('Spot', { exact: true }).filter({ visible: true });
+    if (await spot.isVisible()) await spot.selectOption({ label: 'Mound' });
+    await button(page, /^Answer for/).click();
+    await button(page, /^Keep 2 passes/).click();
+    await page.getByText('2 passes in the log.').waitFor();
+  },
+  '.right: a spot that was photographed from': inList(/^Mound/),
+  '.right: a recorded flight': inList(/^j0/),
+};
+
+function photographs(): readonly string[] {
+  const folder = aFolder();
+  const here = { GPSLatitude: 50.918, GPSLatitudeRef: 'N', GPSLongitude: 18.16, GPSLongitudeRef: 'E' };
+  const taken = (clock: string) => ({ DateTimeOriginal: `2026:06:21 ${clock}`, FocalLength: 300 });
+  return [
+    writePhoto(folder, 'known.jpg', { ...taken('18:00:30'), ...here, 'XMP:Rating': 4 }),
+    writePhoto(folder, 'asked.jpg', taken('16:00:00')),
+    writePhoto(folder, 'broken.jpg', {}, onePixel.subarray(0, 30)),
+  ];
+}
+
 /** Drops a file on the page. */
 const drop = (page: Page, name: string, text: string) =>
   page.evaluate(
@@ -281,6 +328,28 @@ async function broken(
   }
   return all;
 }
+
+// Debian's libimage-exiftool-perl writes the photographs.
+describe.skipIf(!thorough || !exiftool)(
+  'what is empty until something was brought in (npm run thorough)',
+  () => {
+    it.each([
+      ['1280 px', { width: 1280, height: 900 }, looks],
+      ['360 px', { width: 360, height: 740, touch: true }, firstLook],
+    ] as const)(
+      '[B122] has nothing that axe finds broken, filled, at %s',
+      { timeout: 150_000 },
+      async (_, size, worn) => {
+        const { page, complaints, done } = await openPage({ map: false, ...size });
+        await drop(page, 'filled.geojson', flownSurvey(tenDaysInJune, { windRecord: tenYearsOfWind }));
+        await expect.poll(() => surveyName(page).inputValue()).toBe('Tolverby');
+        expect(await broken(page, worn, Object.keys(filled), filled)).toEqual([]);
+        expect(complaints).toEqual([]);
+        await done();
+      },
+    );
+  },
+);
 
 describe('every screen in every look', () => {
   it('[B120] has nothing that axe finds broken, at 1280 px', { timeout: 150_000 }, async () => {

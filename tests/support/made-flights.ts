@@ -75,15 +75,17 @@ export interface ArrivalPlan {
   /** Standard deviation in m of heights and of positions across. */
   readonly noise: number;
   readonly seed: number;
+  /** s between points: two unless said. */
+  readonly every?: number;
 }
 
-/** A straight arrival of 24 from 9 km, every two seconds, down where its glide meets the pavement, rolling to 150 m before the end. */
+/** A straight arrival of 24 from 9 km, down where its glide meets the pavement, rolling to 150 m before the end. */
 export function arrivalOf24(plan: ArrivalPlan): readonly MadePoint[] {
   const random = noise(plan.seed);
   const slope = Math.tan((plan.glide * Math.PI) / 180);
   const threshold = pavement(2100);
   const points: MadePoint[] = [];
-  for (let station = 9000; station > -1950; station -= plan.speed * 2) {
+  for (let station = 9000; station > -1950; station -= plan.speed * (plan.every ?? 2)) {
     const along = 2100 + station;
     const air = threshold + plan.crossing + station * slope;
     const height = Math.max(air, pavement(along) + plan.rolling);
@@ -105,13 +107,15 @@ export interface DeparturePlan {
   readonly rolling: number;
   readonly noise: number;
   readonly seed: number;
+  /** s between points: two unless said. */
+  readonly every?: number;
 }
 
-/** A straight departure of 06 from a standstill at the pavement end, every two seconds, to 8 km. */
+/** A straight departure of 06 from a standstill at the pavement end to 8 km. */
 export function departureOf06(plan: DeparturePlan): readonly MadePoint[] {
   const random = noise(plan.seed);
   const points: MadePoint[] = [];
-  for (let along = 5; along < 8000; along += plan.speed * 2)
+  for (let along = 5; along < 8000; along += plan.speed * (plan.every ?? 2))
     points.push({
       along,
       offset: random() * plan.noise,
@@ -123,6 +127,24 @@ export function departureOf06(plan: DeparturePlan): readonly MadePoint[] {
       time: along / plan.speed,
     });
   return points;
+}
+
+/**
+ * Heights as recorders wander: `quick` m of noise that is another one at every point, and `slow` m that stays alike for some
+ * `over` s (an Ornstein-Uhlenbeck process, written step by step).
+ */
+export function drifting(
+  flight: readonly MadePoint[],
+  { quick, slow, over, seed }: Readonly<Record<'quick' | 'slow' | 'over' | 'seed', number>>,
+): readonly MadePoint[] {
+  const random = noise(seed + 5000);
+  let drift = slow * random();
+  return flight.map((point, i) => {
+    const seconds = point.time - (flight[i - 1]?.time ?? point.time);
+    const stays = Math.exp(-seconds / over);
+    drift = drift * stays + slow * Math.sqrt(1 - stays * stays) * random();
+    return { ...point, height: point.height + drift + quick * random() };
+  });
 }
 
 /** A made flight as a recorder would write it. */

@@ -38,3 +38,29 @@ export function bytesOfFile(path: string): ArrayBuffer {
   const bytes = readFileSync(path);
   return new Uint8Array(bytes).buffer;
 }
+
+type Entry = readonly [tag: number, type: number, count: number, value: number];
+
+/** A TIFF with one directory at its beginning, and what it names as the next one. */
+export function tiffWith(entries: readonly Entry[], next: number): Buffer {
+  const out = Buffer.alloc(14 + entries.length * 12);
+  out.write('II', 0);
+  out.writeUInt16LE(42, 2);
+  out.writeUInt32LE(8, 4);
+  out.writeUInt16LE(entries.length, 8);
+  entries.forEach(([tag, type, n, value], i) => {
+    out.writeUInt16LE(tag, 10 + i * 12);
+    out.writeUInt16LE(type, 12 + i * 12);
+    out.writeUInt32LE(n, 14 + i * 12);
+    out.writeUInt32LE(value, 18 + i * 12);
+  });
+  out.writeUInt32LE(next, 10 + entries.length * 12);
+  return out;
+}
+
+/** A JPEG of nothing but these tags. */
+export function jpegWith(tiff: Buffer): Buffer {
+  const head = Buffer.from([0xff, 0xd8, 0xff, 0xe1, 0, 0]);
+  head.writeUInt16BE(tiff.length + 8, 4);
+  return Buffer.concat([head, Buffer.from('Exif\0\0'), tiff, Buffer.from([0xff, 0xd9])]);
+}

@@ -33,7 +33,7 @@ const kindMembers: Readonly<Record<Kind, Readonly<Record<string, Known>>>> = {
   apron: all('heading'),
   'no-go': all('reason'),
   obstacle: all('height', 'base', 'sight', 'underside', 'width', 'leafMonths', 'heightFrom', 'standOn'),
-  'flight-path': all('heights', 'source', 'times', 'turnBank'),
+  'flight-path': all('heights', 'source', 'times', 'turnBank', 'fromSpots'),
   'display-line': all('passes', 'height', 'speed', 'programme', 'aircraft', 'spacing', 'late'),
   'crowd-line': {},
   helipad: all('courses', 'elevation'),

@@ -4,7 +4,7 @@ import { Memo } from '../../survey/memo';
 import type { Problem } from '../../survey/problems';
 import { groundLine } from '../geometry/earth';
 import { middleOf } from '../geometry/middle-of';
-import { lookedAt, mostRecordedPaths } from '../traffic/paths';
+import { lookedAt, mostRecordedPaths } from '../traffic/looked-at';
 import { longestFlown } from '../traffic/runway-geometry';
 
 /** m below which two positions are one place, as paths have it. */
@@ -29,13 +29,16 @@ export function placeProblems({
   aprons,
 }: Pick<Contents, 'flightPaths' | 'taxiRoutes' | 'aprons'>): Problem[] {
   const aside = (id: string, reason: string): Problem => ({ id, reason, used: false });
-  const beyond = flightPaths.length - lookedAt(flightPaths).length;
+  // What was put aside by hand is nobody's surprise.
+  const beyond =
+    flightPaths.filter(({ source, fromSpots }) => source === 'drawn' || fromSpots !== false).length -
+    lookedAt(flightPaths).length;
   return [
     ...(beyond > 0
       ? [
           {
             id: null,
-            reason: `${beyond} more recorded flights: what really flies is learned from all of them, the first ${mostRecordedPaths} are looked at from the spots.`,
+            reason: `${beyond} more recorded flights: what really flies is learned from all of them, ${mostRecordedPaths} are looked at from the spots one by one. Select a flight to choose it.`,
             used: true,
           },
         ]

@@ -17,18 +17,23 @@ export interface EndUse {
 
 type Field = Pick<Contents, 'site' | 'runways'>;
 
-/** Keyed by flights, runways and elevation. */
+/** Keyed by flight, runways and elevation: an edit of something else makes a new list of the same flights. Of past surveys nothing stays. */
 const kept = new Memo<readonly EndUse[]>();
 
 /** Which ends a survey's recorded flights used: what of learning shares need. For workers: hundreds of flights take some tenths of a second. */
-export const endUses = (contents: Field & Pick<Contents, 'flightPaths'>): readonly EndUse[] =>
-  kept.get([contents.flightPaths, contents.runways, contents.site.elevation], () => {
-    const ends = endPairs(contents);
-    return contents.flightPaths.filter(isRecorded).flatMap((flight) => {
+export function endUses(contents: Field & Pick<Contents, 'flightPaths'>): readonly EndUse[] {
+  const { runways, flightPaths } = contents;
+  const elevation = fieldElevation(contents);
+  const ends = endPairs(contents);
+  const uses = flightPaths.filter(isRecorded).flatMap((flight) =>
+    kept.get([flight, runways, elevation], () => {
       const way = wayOf(flight, ends);
       return way ? [useOf(flight, way)] : [];
-    });
-  });
+    }),
+  );
+  kept.keepOnly(flightPaths);
+  return uses;
+}
 
 export function useOf({ times }: RecordedFlight, { kind, geometry: { runway, end } }: Way): EndUse {
   const instant = times?.[kind === 'departure' ? 0 : times.length - 1] ?? null;

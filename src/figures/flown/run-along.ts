@@ -1,3 +1,4 @@
+import { hingeAt } from './hinge-at';
 import { spreadOf, type Spread } from './percentile';
 import { theilSen } from './theil-sen';
 import { onLine, type Track } from './track';
@@ -19,9 +20,9 @@ export interface RunAlong {
   readonly crossing: number | null;
   /** The same of the wheels: above the height at which this flight rolled, so a wrong datum does no harm; null without a roll-out. */
   readonly wheels: number | null;
-  /** m beyond the landing threshold at which it was down to stay. */
+  /** m beyond the landing threshold at which it was down to stay; see `hingeAt`. */
   readonly touchdown: number | null;
-  /** m from the pavement end at which it left the ground, and rise over run from there; null under 1 km of it. */
+  /** m from the pavement end at which it left the ground, by `hingeAt`; rise over run from there, null under 1 km of it. */
   readonly liftOff: number | null;
   readonly gradient: number | null;
 }
@@ -37,19 +38,21 @@ export const runAlong = (way: Way): RunAlong =>
   way.kind === 'departure' ? departed(way) : way.kind === 'arrival' ? arrived(way) : circled(way);
 
 /** An arrival's final: from where it was last lined up to the end of its roll-out. */
-function arrived({ track, geometry, down }: Way): RunAlong {
+function arrived(way: Way): RunAlong {
+  const { track, geometry, down } = way;
   let first = down;
   while (first > 0 && (track.course[first - 1] as number) >= onLine) first--;
   const indices = range(track.count - 1, first).filter((i) => (track.course[i] as number) >= onLine);
   return along(track, indices, (i) => geometry.displaced - (track.along[i] as number), {
-    ...landing(track, geometry.displaced, first, down),
+    ...landing(way, first),
     liftOff: null,
     gradient: null,
   });
 }
 
 /** A circuit: stations are what is still to fly to the threshold. */
-function circled({ track, geometry, down }: Way): RunAlong {
+function circled(way: Way): RunAlong {
+  const { track, geometry, down } = way;
   let over = down;
   while (over > 0 && (track.along[over - 1] as number) > geometry.displaced) over--;
   const threshold = (track.flown[over] as number) - ((track.along[over] as number) - geometry.displaced);
@@ -57,32 +60,41 @@ function circled({ track, geometry, down }: Way): RunAlong {
   while (first > 0 && (track.course[first - 1] as number) >= onLine) first--;
   const indices = range(track.count - 1, 0).filter((i) => i < down || (track.course[i] as number) >= onLine);
   return along(track, indices, (i) => threshold - (track.flown[i] as number), {
-    ...landing(track, geometry.displaced, first, down),
+    ...landing(way, first),
     liftOff: null,
     gradient: null,
   });
 }
 
-function departed({ track, up }: Way): RunAlong {
+function departed(way: Way): RunAlong {
+  const { track, up } = way;
   let last = Math.max(up, 0);
   while (last < track.count - 1 && (track.course[last + 1] as number) >= onLine) last++;
   const indices = range(0, last).filter((i) => (track.course[i] as number) >= onLine);
   const climbing = indices.filter((i) => i > up && (track.along[i] as number) <= learnedTo + glideFrom);
-  const at = (list: Float64Array) => climbing.map((i) => list[i] as number);
-  const line = reach(at(track.along)) < leastFit ? null : theilSen(at(track.along), at(track.low));
-  const ground = spreadOf(indices.filter((i) => i <= up).map((i) => track.low[i] as number))?.low ?? null;
+  const far = at(climbing, track.along);
+  const line = reach(far) < leastFit ? null : theilSen(far, at(climbing, track.low));
   const rises = line !== null && line.slope > 0;
   return along(track, indices, (i) => track.along[i] as number, {
     glide: null,
     crossing: null,
     wheels: null,
     touchdown: null,
-    liftOff: rises && ground !== null ? (ground - line.intercept) / line.slope : null,
+    liftOff:
+      up < 0
+        ? null
+        : (hingeAt(at(indices, track.along), abovePlane(way, indices), track.along[up] as number)?.at ??
+          null),
     gradient: rises ? line.slope : null,
   });
 }
 
-function landing(track: Track, displaced: number, first: number, down: number) {
+function landing(way: Way, first: number) {
+  const {
+    track,
+    down,
+    geometry: { displaced },
+  } = way;
   const onFinal = range(first, track.count - 1).filter((i) => {
     const station = displaced - (track.along[i] as number);
     return (
@@ -97,30 +109,42 @@ function landing(track: Track, displaced: number, first: number, down: number) {
     glide: line && (Math.atan(line.slope) * 180) / Math.PI,
     crossing: line && line.intercept,
     wheels: line && rolling && line.intercept - rolling.median,
-    touchdown: rolling && touchedDown(track, displaced, rolling),
+    touchdown: touchedDown(way, first),
   };
 }
-
-/** m by which a rolling aircraft's recorded height still moves: half a step of most recorders. CP. */
-const rollingWithin = 1;
 
 /** m of the centre above the pavement while it rolls: the later half of the stretch under 15 m. */
 const rollingHeight = ({ count, low }: Track, down: number): Spread | null =>
   spreadOf(range(Math.floor((down + count) / 2), count - 1).map((i) => low[i] as number));
 
-/** Down is where the height has come to that of the roll-out and stays, whatever the altitudes are from. */
-function touchedDown(
-  { count, low, along, course }: Track,
-  displaced: number,
-  rolling: Spread,
-): number | null {
-  const limit = rolling.median + Math.max(rollingWithin, rolling.high - rolling.low);
-  let first = count - 1;
-  while (first > 0 && Math.min(low[first - 1] as number, low[first - 2] ?? Infinity) <= limit) first--;
-  if (first === 0 || (course[first] as number) < onLine) return null;
-  const [h0, h1] = [low[first - 1] as number, low[first] as number];
-  const t = h0 > h1 ? Math.min(1, Math.max(0, (h0 - limit) / (h0 - h1))) : 1;
-  return (along[first - 1] as number) * (1 - t) + (along[first] as number) * t - displaced;
+/**
+ * m beyond the landing threshold. Looking back along the approach, so that the way grows from the ground into the air: where
+ * its line meets the height of the roll-out, and beyond that as far as the heights are sure that it still floated.
+ */
+function touchedDown(way: Way, first: number): number | null {
+  const { track, geometry, down } = way;
+  if (down >= track.count) return null;
+  const straight = range(first, track.count - 1).filter((i) => (track.course[i] as number) >= onLine);
+  const [back, heights] = [at(straight, track.along).map((t) => -t), abovePlane(way, straight)];
+  const hinge = hingeAt(back, heights, -(track.along[down] as number));
+  if (hinge === null) return null;
+  const sure = hinge.level + Math.max(leastFloat, 2 * hinge.apart);
+  let last = hinge.at;
+  for (const [k, here] of back.entries()) {
+    if (here >= hinge.at) continue;
+    if ((heights[k] as number) <= sure || hinge.at - here > longestFloat) break;
+    last = here;
+  }
+  return -last - geometry.displaced;
+}
+
+/** m above the height of its roll-out at which an aircraft still flies, if recorders knew it; m of the longest float. CP. */
+const leastFloat = 0.5;
+const longestFloat = 900;
+
+/** m above the plane through both ends of the runway: before its pavement begins, the ground is no part of it. */
+function abovePlane({ track, geometry }: Way, indices: readonly number[]): readonly number[] {
+  return indices.map((i) => (track.height[i] as number) - geometry.slope * (track.along[i] as number));
 }
 
 /** The points in the order of growing station; whatever turns back is passed over. */
@@ -152,6 +176,8 @@ function speedAt({ seconds, flown, count }: Track, i: number): number | null {
   const time = (seconds[b] as number) - (seconds[a] as number);
   return time > 0 ? ((flown[b] as number) - (flown[a] as number)) / time : null;
 }
+
+const at = (indices: readonly number[], list: Float64Array) => indices.map((i) => list[i] as number);
 
 const reach = (values: readonly number[]) =>
   values.length === 0 ? 0 : Math.max(...values) - Math.min(...values);

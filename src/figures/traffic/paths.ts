@@ -14,6 +14,7 @@ import { circuitSamples } from './circuit';
 import { departureSamples } from './departure';
 import { flightPathSamples } from './flight-path';
 import type { Formation } from './formation';
+import { lookedAt } from './looked-at';
 import { parkedSamples, taxiSamples } from './on-the-ground';
 import { endName, endPath } from './end-name';
 import { endGeometry } from './runway-geometry';
@@ -130,21 +131,9 @@ const parkedPath = (
     return samples ? [{ ref, name: `Parked on ${apron.name || 'the apron'}`, samples }] : [];
   });
 
-/**
- * Recorded flights that are looked at from every spot, one by one. Of a season of them all teach something (see
- * `learnFrom`); what they have in common is one path of the runway.
- */
-export const mostRecordedPaths = 300;
-
 /** Whether a path is flown by its waypoints, rounded by bank and speed: `otherPaths` builds it. */
 export const isRounded = ({ source, turnBank }: FlightPath): boolean =>
   source === 'drawn' && turnBank !== null;
-
-/** The drawn paths, and the first of the recorded ones. */
-export function lookedAt(flights: readonly FlightPath[]): readonly FlightPath[] {
-  let recorded = 0;
-  return flights.filter(({ source }) => source === 'drawn' || ++recorded <= mostRecordedPaths);
-}
 
 /**
  * The survey's paths in order: arrival, departure and circuit of every end that is not closed, then the flight paths,

@@ -1,11 +1,14 @@
 import { recordedWindow } from '../practice';
 import { groundLine } from '../geometry/earth';
+import { medianIn } from '../geometry/median-in';
 import type { Position } from '../../survey/document';
 
 /** m/s beyond which two places of a record do not belong together: nobody flies three times as fast as sound here. */
 const fastest = 1000;
 /** Positions to either side that a speed is taken from at most. */
 const mostAside = 12;
+/** Pairs of the positions round a leg: its two ends, and those to either side. */
+const mostPairs = ((2 * mostAside + 2) * (2 * mostAside + 1)) / 2;
 
 /**
  * Ground speed in m/s on each leg of a recorded path, NaN where its times do not tell one. Clocks of recorders count
@@ -18,15 +21,16 @@ export function recordedSpeeds(line: readonly Position[], times: readonly number
   for (let i = 1; i < line.length; i++)
     way[i] = (way[i - 1] as number) + groundLine(line[i - 1] as Position, line[i] as Position).distance;
   const speeds = new Float64Array(Math.max(0, line.length - 1));
+  const slopes = new Float64Array(mostPairs);
   for (let i = 0; i < speeds.length; i++) {
     const [from, to] = windowRound(i, times);
-    const slopes: number[] = [];
+    let count = 0;
     for (let a = from; a < to; a++)
       for (let b = a + 1; b <= to; b++) {
         const seconds = ((times[b] as number) - (times[a] as number)) / 1000;
-        if (seconds > 0) slopes.push(((way[b] as number) - (way[a] as number)) / seconds);
+        if (seconds > 0) slopes[count++] = ((way[b] as number) - (way[a] as number)) / seconds;
       }
-    const speed = medianOf(slopes);
+    const speed = count === 0 ? NaN : medianIn(slopes.subarray(0, count));
     speeds[i] = speed < fastest ? speed : NaN;
   }
   return speeds;
@@ -42,11 +46,4 @@ function windowRound(i: number, times: readonly number[]): readonly [from: numbe
     if (short() && to < times.length - 1) to++;
   }
   return [from, to];
-}
-
-function medianOf(values: number[]): number {
-  if (values.length === 0) return NaN;
-  const sorted = values.sort((a, b) => a - b);
-  const half = (sorted.length - 1) / 2;
-  return ((sorted[Math.floor(half)] as number) + (sorted[Math.ceil(half)] as number)) / 2;
 }

@@ -1,4 +1,3 @@
-import { lookedAt } from '../../figures/traffic/paths';
 import { lastAnswer, Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
 import { draggedRunway, drawingOf } from './drawing';
@@ -53,7 +52,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
     ) =>
       groundOverlay(
         {
-          ...{ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths: lookedAt(flightPaths) },
+          ...{ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths },
           ...{ displayLines, crowdLines, helipads, winchRuns },
         },
         units,

@@ -1,7 +1,8 @@
 import { outlineOf } from '../../figures/sight/outline';
 import type { Contents } from '../../survey/contents';
 import { kinds, type KindLists, type ReadableKind, type ValueOf } from '../../survey/kinds';
-import type { Obstacle } from '../../survey/schema/places';
+import { Memo } from '../../survey/memo';
+import type { FlightPath, Obstacle } from '../../survey/schema/places';
 import { sightOf } from '../../survey/schema/sights';
 import { length } from '../../units/format';
 import { amongWords } from '../../units/plain-text';
@@ -9,6 +10,10 @@ import { metric, type MapUnits } from '../units';
 import { line, overlay, point, polygon, type Overlay, type OverlayFeature } from './features';
 import { labelOf } from './label';
 import { runwayFeatures } from './runway-features';
+import { thinnedLine } from './thinned-line';
+
+/** m by which the line of a recorded flight may pass beside its points: less than positions are known by. */
+const trackTolerance = 2;
 
 /** Roads, paths, parking and greens of a map that was brought in, under everything that the user has drawn. */
 export const useOverlay = (groundUses: Contents['groundUses']): Overlay =>
@@ -28,7 +33,7 @@ const drawn: {
   'taxi-route': ({ id, name, line: way }) => [line(way, { part: 'taxi-route', id, label: labelOf(name) })],
   obstacle: (obstacle, units) => [obstacleFeature(obstacle, units)],
   runway: (runway) => runwayFeatures(runway),
-  'flight-path': ({ id, name, line: way }) => [line(way, { part: 'flight-path', id, label: labelOf(name) })],
+  'flight-path': (flight) => [flightFeature(flight)],
   'display-line': ({ id, name, line: way }) => [
     line(way, { part: 'display-line', id, label: labelOf(name) }),
   ],
@@ -64,6 +69,19 @@ export function groundOverlay(places: Places, units: MapUnits = metric): Overlay
   };
   return overlay((Object.keys(drawn) as ReadableKind[]).flatMap((kind) => of(kind)));
 }
+
+/** Key: the flight. Life: the flight's. Hundreds of them are handed on whenever anything else on the ground changes. */
+const flights = new Memo<OverlayFeature>();
+
+/** Recorded flights have a point a second: as a line, they are drawn with those that its shape needs. */
+const flightFeature = (flight: FlightPath): OverlayFeature =>
+  flights.get([flight], () =>
+    line(flight.source === 'drawn' ? flight.line : thinnedLine(flight.line, trackTolerance), {
+      part: 'flight-path',
+      id: flight.id,
+      label: labelOf(flight.name),
+    }),
+  );
 
 function obstacleFeature(obstacle: Obstacle, { lengths }: MapUnits): OverlayFeature {
   const { id, name, height, sight } = obstacle;

@@ -68,12 +68,14 @@ export function readObstacleProperties(p: JsonObject, doubt: Doubt) {
 /**
  * `heights`: m above mean sea level of the wheels (drawn) or the centre (recorded), one a position. `turnBank`: degrees
  * of bank by which a drawn path is rounded at its waypoints; null for one that runs straight from corner to corner.
+ * `fromSpots`: whether a recorded one is looked at from the spots; null while nobody has chosen.
  */
 const flightPathFields = {
   name: textField(''),
   heights: numbersField(-1000, 30_000),
   source: textField('drawn'),
   turnBank: numberField(1, 75, null),
+  fromSpots: flagField(null),
 };
 export interface FlightPath extends Read<typeof flightPathFields> {
   readonly id: string;

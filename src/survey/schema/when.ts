@@ -32,14 +32,26 @@ export const isClock = (text: string): boolean => /^([01]\d|2[0-3]):[0-5]\d$/.te
 const instantForm =
   /^(\d{4}-\d{2}-\d{2})[T ]([01]\d|2[0-3]):([0-5]\d)(?::([0-5]\d)(?:\.(\d{1,9}))?)?(?:Z|([+-])([01]\d|2[0-3])(?::?([0-5]\d))?)$/;
 
+/** The day that was asked for last and its beginning in ms since 1970, null for none of the calendar: a track names one day thousands of times. */
+let lastDay: { readonly text: string; readonly ms: number | null } = { text: '', ms: null };
+
+function dayMs(text: string): number | null {
+  if (lastDay.text !== text) {
+    const [year, month, day] = text.split('-').map(Number) as [number, number, number];
+    lastDay = { text, ms: isDate(text) ? Date.UTC(year, month - 1, day) : null };
+  }
+  return lastDay.ms;
+}
+
 /** An instant of ISO 8601 with Z or an offset, in ms since 1970; null for anything else. */
 export function instantMs(text: string): number | null {
   const [, date = '', hour, minute, second, fraction, sign, hours, minutes] = instantForm.exec(text) ?? [];
-  if (!isDate(date)) return null;
-  const [year, month, day] = date.split('-').map(Number) as [number, number, number];
+  const day = dayMs(date);
+  if (day === null) return null;
   const ms = fraction === undefined ? 0 : Math.floor(Number(`0.${fraction}`) * 1000);
-  const clock = Date.UTC(year, month - 1, day, Number(hour), Number(minute), Number(second ?? 0), ms);
-  const offset = (Number(hours ?? 0) * 60 + Number(minutes ?? 0)) * 60_000;
+  const clock = day + ((Number(hour) * 60 + Number(minute)) * 60 + Number(second ?? 0)) * 1000 + ms;
+  if (sign === undefined) return clock;
+  const offset = (Number(hours) * 60 + Number(minutes ?? 0)) * 60_000;
   return clock - (sign === '-' ? -offset : offset);
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { bandAt } from '../../../src/figures/flown/band-at';
 import { focalAsFlown, spreadAt } from '../../../src/figures/flown/as-flown';
 import { learnFrom } from '../../../src/figures/flown/learn';
-import { notInUse } from '../../../src/figures/flown/not-in-use';
+import { passedOver } from '../../../src/figures/flown/passed-over';
 import { whatToTake } from '../../../src/figures/flown/what-to-take';
 import { outlookOf } from '../../../src/figures/outlook';
 import { eyeAt } from '../../../src/figures/spot/eye-at';
@@ -20,7 +20,7 @@ import {
   spotFeature,
   surveyText,
 } from '../../support/contents';
-import { arrivalOf24, madeFlight, madeRunway } from '../../support/made-flights';
+import { arrivalOf24, departureOf06, madeFlight, madeRunway } from '../../support/made-flights';
 
 // Eleven arrivals without noise, each 4 m farther to the right than the one before: -20 to 20 m.
 const flights = Array.from({ length: 11 }, (_, i) =>
@@ -93,12 +93,25 @@ describe('[F730] what was flown goes into the survey, and figures carry its spre
 });
 
 describe('[F731] a recorded flight does not lead where its end is not in use', () => {
-  const of = (arrivals: readonly { runway: string; end: 0 | 1 }[]) =>
-    notInUse(contents, { arrivals, departures: [{ runway: 'r1', end: 0 }] });
+  const of = (arrivals: readonly { runway: string; end: 0 | 1 }[], field = before) =>
+    passedOver(field, { arrivals, departures: [{ runway: 'r1', end: 0 }] });
 
   it('arrivals of 24 while 06 is in use; not while 24 is', () => {
     expect(of([{ runway: 'r1', end: 0 }]).size).toBe(11);
     expect(of([{ runway: 'r1', end: 1 }]).size).toBe(0);
+  });
+
+  it('nor where the path of its end has been learned from such flights: that is what comes again', () => {
+    expect(of([{ runway: 'r1', end: 1 }], contents).size).toBe(11);
+  });
+
+  it('what was learned of arrivals says nothing of a departure', () => {
+    const departure = { liftOff: 1280, gradient: 0.09, speed: 74, rolling: 5, noise: 0, seed: 1 };
+    const left = madeFlight('d', departureOf06(departure));
+    const both = opened(surveyText([madeRunway.feature, ...flights, left], { site: { elevation: 186 } }));
+    const over = of([{ runway: 'r1', end: 1 }], readContents(takeLearned(both, take)));
+    expect(over.size).toBe(11);
+    expect(over.has('d')).toBe(false);
   });
 
   it('one that used no runway, and one that somebody drew, are nobody’s end', () => {
@@ -112,6 +125,6 @@ describe('[F731] a recorded flight does not lead where its end is not in use', (
     });
     const drawn = feature('d', 'flight-path', 'LineString', line, { heights: [900, 900] });
     const other = contentsOf([madeRunway.feature, crossing, drawn]);
-    expect(notInUse(other, { arrivals: [], departures: [] }).size).toBe(0);
+    expect(passedOver(other, { arrivals: [], departures: [] }).size).toBe(0);
   });
 });

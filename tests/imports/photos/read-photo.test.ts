@@ -3,7 +3,15 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readPhoto } from '../../../src/imports/photos/read-photo';
-import { aFolder, bytesOfFile, exiftool, onePixel, writePhoto } from '../../support/photos';
+import {
+  aFolder,
+  bytesOfFile,
+  exiftool,
+  jpegWith,
+  onePixel,
+  tiffWith,
+  writePhoto,
+} from '../../support/photos';
 
 const folder = aFolder();
 let count = 0;
@@ -180,7 +188,7 @@ function onePixelTiff(): Buffer {
     [278, 3, 1, 1],
     [279, 4, 1, 1],
   ] as const;
-  return ifd(entries, 0);
+  return tiffWith(entries, 0);
 }
 
 /** The least HEIF file that holds an Exif item (ISO/IEC 14496-12 and 23008-12): ftyp, meta with hdlr, iinf and iloc, mdat. */
@@ -219,41 +227,16 @@ function heicWith(tiff: Buffer): Buffer {
   return Buffer.concat([ftyp, meta(start), box('mdat', payload)]);
 }
 
-type Entry = readonly [tag: number, type: number, count: number, value: number];
-
-/** A TIFF with one directory at its beginning, and what it names as the next one. */
-function ifd(entries: readonly Entry[], next: number): Buffer {
-  const out = Buffer.alloc(14 + entries.length * 12);
-  out.write('II', 0);
-  out.writeUInt16LE(42, 2);
-  out.writeUInt32LE(8, 4);
-  out.writeUInt16LE(entries.length, 8);
-  entries.forEach(([tag, type, n, value], i) => {
-    out.writeUInt16LE(tag, 10 + i * 12);
-    out.writeUInt16LE(type, 12 + i * 12);
-    out.writeUInt32LE(n, 14 + i * 12);
-    out.writeUInt32LE(value, 18 + i * 12);
-  });
-  out.writeUInt32LE(next, 10 + entries.length * 12);
-  return out;
-}
-
-function jpegWith(tiff: Buffer): Buffer {
-  const head = Buffer.from([0xff, 0xd8, 0xff, 0xe1, 0, 0]);
-  head.writeUInt16BE(tiff.length + 8, 4);
-  return Buffer.concat([head, Buffer.from('Exif\0\0'), tiff, Buffer.from([0xff, 0xd9])]);
-}
-
 describe('[L31] hostile files are a doubt beside the name, and nothing else', () => {
   it.each([
     ['empty', Buffer.alloc(0)],
     ['cut off in its header', onePixel.subarray(0, 30)],
     ['no photograph', Buffer.from('dear diary, today it rained')],
-    ['a directory that is its own successor', jpegWith(ifd([[0x8769, 4, 1, 8]], 8))],
+    ['a directory that is its own successor', jpegWith(tiffWith([[0x8769, 4, 1, 8]], 8))],
     [
       'directories that contain one another',
       jpegWith(
-        ifd(
+        tiffWith(
           [
             [0x014a, 4, 1, 8],
             [0x8769, 4, 1, 8],
@@ -267,7 +250,7 @@ describe('[L31] hostile files are a doubt beside the name, and nothing else', ()
     [
       'a thumbnail of 50 MB',
       jpegWith(
-        ifd(
+        tiffWith(
           [
             [0x0201, 4, 1, 8],
             [0x0202, 4, 1, 50_000_000],
@@ -276,8 +259,8 @@ describe('[L31] hostile files are a doubt beside the name, and nothing else', ()
         ),
       ),
     ],
-    ['a text of two gigabytes', jpegWith(ifd([[0x9003, 2, 0x7fffffff, 8]], 0))],
-    ['a pointer behind the end', jpegWith(ifd([[0x8769, 4, 1, 0x7fffffff]], 0))],
+    ['a text of two gigabytes', jpegWith(tiffWith([[0x9003, 2, 0x7fffffff, 8]], 0))],
+    ['a pointer behind the end', jpegWith(tiffWith([[0x8769, 4, 1, 0x7fffffff]], 0))],
   ])('%s', async (_, bytes) => {
     const photo = await readPhoto('x.jpg', new Uint8Array(bytes).buffer);
     expect(photo).toMatchObject({ file: 'x.jpg', clock: null });

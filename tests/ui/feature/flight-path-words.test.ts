@@ -12,6 +12,7 @@ const path = {
   heights: [312, 198, 250],
   times: null,
   turnBank: null,
+  fromSpots: null,
 };
 
 test('[I81] a flight path says between which heights it runs, and what its recorder counted from', () => {

@@ -3,6 +3,7 @@ import { Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
 import type { FlightPath } from '../../survey/schema/places';
 import type { EndsByUse } from '../movements/ends-of';
+import { lookedAt } from '../traffic/looked-at';
 import { fieldElevation } from '../traffic/paths';
 import { endPairs } from './end-uses';
 import { wayOf, type Way } from './way-of';
@@ -13,8 +14,11 @@ const tellingPoints = 100;
 /** Keyed by flight, runways and elevation; of past surveys nothing stays. */
 const kept = new Memo<(Pick<Way, 'kind'> & { readonly runway: string; readonly end: 0 | 1 }) | null>();
 
-/** Ids of recorded flights that landed on or left an end which is not in use: nobody waits for what does not come. */
-export function notInUse(
+/**
+ * Ids of recorded flights that nobody waits for: those of an end which is not in use, since they do not come, and those of
+ * an end whose path has been learned from them, since it tells what comes again, and how far it spreads.
+ */
+export function passedOver(
   contents: Pick<Contents, 'site' | 'runways' | 'flightPaths'>,
   { arrivals, departures }: EndsByUse,
 ): ReadonlySet<string> {
@@ -27,12 +31,15 @@ export function notInUse(
       return way && { kind: way.kind, runway: way.geometry.runway.id, end: way.geometry.end };
     });
   const out = new Set<string>();
-  for (const flight of flightPaths) {
+  // Of those that have no path from here nothing is passed over.
+  for (const flight of lookedAt(flightPaths)) {
     if (flight.source === 'drawn') continue;
     const used = usedBy(flight, runways);
     if (!used) continue;
     const open = used.kind === 'departure' ? departures : arrivals;
-    if (!open.some((ref) => ref.runway === used.runway && ref.end === used.end)) out.add(flight.id);
+    const isOpen = open.some((ref) => ref.runway === used.runway && ref.end === used.end);
+    const told = runways.find(({ id }) => id === used.runway)?.ends[used.end].flown;
+    if (!isOpen || told?.some(({ kind }) => kind === used.kind)) out.add(flight.id);
   }
   kept.keepOnly(flightPaths);
   return out;
