@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
-import InTurn from './tests/support/in-turn';
+import InTurn from './tests/support/in-turn.ts';
 
 /** What replaces modules, globals or the clock has a worker to itself; the others share theirs, with all it has read. */
 const replaces = /\bvi\.(mock|stubGlobal|useFakeTimers)\b|fake-indexeddb|\bglobalThis\.\w+ = /;

@@ -142,5 +142,18 @@ export const placeSteps = {
   'in-sight': shareSteps,
 } as const;
 
+/**
+ * The same as they are drawn: on a dark map more time is paler, so that on either what there is most of stands out from where there is
+ * nothing.
+ */
+export function placeStepsOn(
+  layer: keyof typeof placeSteps,
+  isDark: boolean,
+): readonly { readonly to: number; readonly colour: string }[] {
+  const steps: readonly { readonly to: number; readonly colour: string }[] = placeSteps[layer];
+  if (!isDark || (layer !== 'minutes' && layer !== 'in-sight')) return steps;
+  return steps.map(({ to }, i) => ({ to, colour: steps[steps.length - 1 - i]?.colour ?? '' }));
+}
+
 /** The lines over ground where nobody may stand, and the ground between them. */
 export const closedGround = { line: '#6b5a48', between: '#8f8476' } as const;

@@ -89,7 +89,7 @@ async function run(
           displays: displaysJson(looked, day, grid),
         }),
     ...(sweep.value && { sweep: sweep.value }),
-    ...(read.value.flown ? flownJson(looked) : {}),
+    ...(read.value.flown ? flownJson(looked, grid) : {}),
     ...(folder !== null && photos
       ? { photos: await photosJson(folder, photos.value, looked, flow, grid) }
       : {}),

@@ -23,16 +23,20 @@ export function sweepJson(
   terrain: ElevationGrid | null,
   past: PastUse | null,
 ) {
-  const planned = planSweep(contents, {
-    side: asked.side,
-    cell: asked.cell,
-    hours: asked.hours,
-    step: asked.step,
-    names: asked.paths,
-    wind,
-    configuration: 0,
-    at,
-  });
+  const planned = planSweep(
+    contents,
+    {
+      side: asked.side,
+      cell: asked.cell,
+      hours: asked.hours,
+      step: asked.step,
+      names: asked.paths,
+      wind,
+      configuration: 0,
+      at,
+    },
+    terrain,
+  );
   if (!planned.ok) return { ok: false as const, reason: `--sweep: ${planned.reason}` };
   const { plan } = planned;
   const { area, instants, step } = plan;

@@ -45,6 +45,10 @@ export const darkCeiling = (sunAltitude: number, sky: SkyThere): number =>
 export const angleFactor = (angle: number): number =>
   angle <= sideLitTo ? ramp(angle, frontLitTo, 1, sideLitTo, 0.6) : ramp(angle, sideLitTo, 0.6, 180, 0.2);
 
+/** The greatest angle that leaves a factor: the inverse of `angleFactor`; 180 for what every angle leaves. */
+export const angleLeaving = (factor: number): number =>
+  factor > 0.6 ? ramp(factor, 0.6, sideLitTo, 1, frontLitTo) : ramp(factor, 0.2, 180, 0.6, sideLitTo);
+
 /** `angle`: that of the light class, degrees. */
 export function lightFactor(
   sunAltitude: number,

@@ -1,3 +1,4 @@
+import { groundLine } from '../figures/geometry/earth';
 import { groups as allGroups, type Proposal, type Surroundings } from '../imports/bring-in/types';
 import { bySource, sourceOf, standingOf } from '../survey/brought-in';
 import type { Contents } from '../survey/contents';
@@ -69,14 +70,7 @@ export function previewOf(
     asks,
     elsewhere:
       candidates.length === 0 && place && reference
-        ? { away: roughly(reference, place), startThere: () => startAt(place) }
+        ? { away: groundLine(reference, place).distance, startThere: () => startAt(place) }
         : null,
   };
-}
-
-/** m, for words like "1,240 km away". */
-function roughly(a: Position, b: Position): number {
-  const [x, y] = [((((b[0] - a[0] + 540) % 360) - 180) * Math.PI) / 180, ((b[1] - a[1]) * Math.PI) / 180];
-  const mean = (((a[1] + b[1]) / 2) * Math.PI) / 180;
-  return Math.hypot(x * Math.cos(mean), y) * 6_371_000;
 }

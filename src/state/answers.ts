@@ -30,15 +30,17 @@ export interface Headline {
   readonly worthIt: boolean;
 }
 
+type Needs = Pick<Derived, 'contents' | 'terrain' | 'light' | 'sights' | 'flow'>;
+
 /** Figures that hang on what a panel asks about, not on the survey alone: worked out when they are asked for. */
 export class Answers {
-  readonly #figures: Pick<Derived, 'contents' | 'light' | 'sights' | 'flow'>;
+  readonly #figures: Needs;
   /** What recorded flights change in them. */
   readonly flown: FlownAnswers;
   /** m from the spot within which a mesh fence is out of focus. */
   readonly meshWithin = meshWithin;
 
-  constructor(figures: Pick<Derived, 'contents' | 'light' | 'sights' | 'flow'>) {
+  constructor(figures: Needs) {
     this.#figures = figures;
     this.flown = new FlownAnswers(figures);
   }
@@ -66,7 +68,8 @@ export class Answers {
 
   /** The survey's own path of an end and kind for the subject: m of the centre above its datum by station. */
   heightsAlong(kind: PathKind, runway: string, end: EndIndex): { station: number; height: number }[] {
-    const [path] = pathsOf(this.#figures.contents, (k, r, e) => k === kind && r === runway && e === end);
+    const { contents, terrain } = this.#figures;
+    const [path] = pathsOf(contents, (k, r, e) => k === kind && r === runway && e === end, terrain);
     if (!path) return [];
     const { station, height } = path.samples;
     return Array.from(station, (at, i) => ({ station: at, height: height[i] as number }));

@@ -13,7 +13,8 @@ import type { MoveTime } from '../figures/plan/move-time';
 import type { Stay } from '../figures/plan/stays-of';
 import { declination } from '../figures/geometry/magnetic';
 import { Scratch } from '../figures/scratch';
-import { fieldElevation, pathsOf } from '../figures/traffic/paths';
+import { everyPath } from '../figures/traffic/every-path';
+import { fieldElevation } from '../figures/traffic/paths';
 import type { Derived } from './derived.svelte';
 import { FieldDay } from './field-day.svelte';
 import type { PlanSources, TurnedPlan } from './plans.svelte';
@@ -143,7 +144,7 @@ export class AtField {
   readonly #paths = $derived.by(() => {
     const { arrivals, departures } = this.flow;
     const always = { from: -Infinity, to: Infinity, arrivals, departures };
-    return pathsOf(this.#needs.figures.contents, flownPaths([always]), this.#needs.figures.terrain);
+    return everyPath(this.#needs.figures.contents, flownPaths([always]), this.#needs.figures.terrain);
   });
   readonly around = $derived.by((): AroundNow | null => {
     const { contents, terrain } = this.#needs.figures;

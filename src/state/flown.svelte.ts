@@ -1,5 +1,6 @@
 import type { Learned } from '../figures/flown/learn';
 import { isRecorded } from '../figures/flown/packed-flights';
+import { grounded } from '../figures/sight/grounded';
 import { whatToTake } from '../figures/flown/what-to-take';
 import type { Contents } from '../survey/contents';
 import type { Derived } from './derived.svelte';
@@ -18,14 +19,14 @@ export interface Learner {
 
 /** What the recorded flights teach, for the views at the foot: learned while one of them is looked at. */
 export class FlownFigures {
-  readonly #figures: Pick<Derived, 'contents'>;
+  readonly #figures: Pick<Derived, 'contents' | 'terrain'>;
   readonly #hand: Pick<Hand, 'dragging'>;
   readonly #load: () => Promise<Learner>;
   readonly #turns = new Turns();
   #learner: Learner | null = null;
 
   constructor(
-    figures: Pick<Derived, 'contents'>,
+    figures: Pick<Derived, 'contents' | 'terrain'>,
     hand: Pick<Hand, 'dragging'>,
     load: () => Promise<Learner>,
   ) {
@@ -41,9 +42,11 @@ export class FlownFigures {
   /** Why nothing could be learned, in words. */
   trouble = $state.raw<string | null>(null);
 
-  readonly #runways = $derived.by(() => this.#figures.contents.runways);
+  /** Ends without a stated height lie on the terrain: what flew over them is told above that. */
+  readonly #field = $derived.by(() => grounded(this.#figures.contents, this.#figures.terrain));
+  readonly #runways = $derived.by(() => this.#field.runways);
   readonly #flights = $derived.by(() => this.#figures.contents.flightPaths);
-  readonly #elevation = $derived.by(() => this.#figures.contents.site.elevation);
+  readonly #elevation = $derived.by(() => this.#field.site.elevation);
   readonly recorded = $derived.by(() => this.#flights.filter(isRecorded).length);
   readonly take = $derived.by(() => this.learned && whatToTake(this.#figures.contents, this.learned));
 

@@ -1,4 +1,6 @@
+import type { ElevationGrid } from '../figures/sight/terrain';
 import { everyPath } from '../figures/traffic/every-path';
+import type { PathFilter } from '../figures/traffic/paths';
 import type { EndsInUse } from '../figures/traffic/in-use';
 import type { Contents } from '../survey/contents';
 import type { SweepAsked } from '../sweep/plan';
@@ -15,24 +17,31 @@ export interface PlaceInput {
   readonly hours: HourChoice;
   readonly instantA: number;
   readonly instantB: number;
+  readonly terrain: ElevationGrid | null;
 }
 
 /** s from instant to instant. */
 const step = 900;
 
 /** The question that stands behind the view: the paths of the ends in use in the hours that were chosen. */
-export function placeQuestion({ contents, inUse, hours, instantA, instantB }: PlaceInput): SweepAsked {
+export function placeQuestion({
+  contents,
+  inUse,
+  hours,
+  instantA,
+  instantB,
+  terrain,
+}: PlaceInput): SweepAsked {
   const has = (list: EndsInUse['arrivals'], runway: string | null, end: number | null) =>
     list.some((e) => e.runway === runway && e.end === end);
-  const paths = everyPath(contents, (kind, runway, end) =>
+  const flown: PathFilter = (kind, runway, end) =>
     kind === 'arrival' || kind === 'pattern'
       ? has(inUse.arrivals, runway, end)
       : kind === 'departure'
         ? has(inUse.departures, runway, end)
-        : kind === 'pass' && (runway === null || has(inUse.arrivals, runway, end)),
-  );
+        : kind === 'pass' && (runway === null || has(inUse.arrivals, runway, end));
   return {
-    names: paths.map(({ ref }) => ref.path),
+    names: everyPath(contents, flown, terrain).map(({ ref }) => ref.path),
     wind: null,
     configuration: 0,
     at: instantA,
@@ -61,7 +70,8 @@ function hoursOf(choice: HourChoice, contents: Contents, a: number, b: number): 
     case 'afternoon':
       return { from: noon, to: day.to };
     case 'moments':
-      return { from: Math.min(a, b), to: Math.max(a, b) + step * 1000 };
+      // An instant stands for the quarter of an hour that follows it: the last one ends with the later moment.
+      return { from: Math.min(a, b), to: Math.max(a, b, Math.min(a, b) + step * 1000) };
   }
 }
 

@@ -72,6 +72,7 @@ export class WhereToStand {
       hours: this.hours,
       instantA: this.#figures.day.instantA,
       instantB: this.#figures.day.instantB,
+      terrain: this.#figures.terrain,
     }),
   );
   // As text: an edit that leaves the question as it is asks nothing.

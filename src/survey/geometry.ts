@@ -1,3 +1,4 @@
+import { wrap180 } from './angles';
 import type { Position } from './document';
 import { isObject, shown } from './json';
 
@@ -66,9 +67,6 @@ function closed(ring: Position[], path: string): Position[] {
   if (out.length < 4) throw new Broken(`${path}: expected a ring of at least three corners`);
   return out;
 }
-
-/** Any longitude brought into [-180, 180). This room imports nothing: the rest of the house has `figures/geometry/angles`. */
-const wrap180 = (deg: number): number => ((((deg + 180) % 360) + 360) % 360) - 180;
 
 /** Rounds to 7 decimals (about 1 cm), as every edit does, and brings the longitude within +-180. */
 export function tidyPosition([lng, lat]: Position): Position {

@@ -34,7 +34,7 @@ export class Answering {
     }
     if (request.name === 'ask') {
       const { contents, asked } = request.body;
-      const planned = planSweep(contents, asked);
+      const planned = planSweep(contents, asked, this.#terrain);
       if (!planned.ok) return plain({ id, name: 'failed', body: planned.reason });
       this.#question = question;
       this.#sweep = new Sweep(contents, planned.plan, this.#terrain);

@@ -2,7 +2,8 @@ import type { Contents } from '../survey/contents';
 import type { EndRef } from '../survey/schema/site';
 import { flowFor } from '../figures/traffic/flow/flow-for';
 import { everyPath } from '../figures/traffic/every-path';
-import type { Path } from '../figures/traffic/paths';
+import type { Path, PathFilter } from '../figures/traffic/paths';
+import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Wind } from '../figures/traffic/wind/wind';
 
 /** What decides which paths are looked for: names of paths, else a wind, else the configuration at hand. */
@@ -21,9 +22,10 @@ export interface PathsAsked {
 export function chosenPaths(
   contents: Contents,
   { names, wind, configuration, at }: PathsAsked,
+  terrain: ElevationGrid | null,
 ): { readonly paths: readonly Path[]; readonly missing: readonly string[] } {
   if (names) {
-    const all = everyPath(contents, () => true);
+    const all = everyPath(contents, () => true, terrain);
     return {
       paths: all.filter(({ ref }) => names.includes(ref.path)),
       missing: names.filter((name) => !all.some(({ ref }) => ref.path === name)),
@@ -34,11 +36,11 @@ export function chosenPaths(
     : (contents.configurations[configuration] ?? contents.configurations[0] ?? null);
   const has = (list: readonly EndRef[], runway: string | null, end: number | null) =>
     list.some((ref) => ref.runway === runway && ref.end === end);
-  const paths = everyPath(contents, (kind, runway, end) => {
+  const flown: PathFilter = (kind, runway, end) => {
     if (kind !== 'arrival' && kind !== 'departure' && kind !== 'pattern' && kind !== 'pass') return false;
     // Displays and helicopters with a course of their own belong to no flow.
     if (!inUse || runway === null) return true;
     return has(kind === 'departure' ? inUse.departures : inUse.arrivals, runway, end);
-  });
-  return { paths, missing: [] };
+  };
+  return { paths: everyPath(contents, flown, terrain), missing: [] };
 }

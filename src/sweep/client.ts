@@ -83,7 +83,7 @@ export class SweepClient {
     told: (progress: SweepProgress) => void,
   ): Planned {
     this.cancel();
-    const planned = planSweep(contents, asked);
+    const planned = planSweep(contents, asked, terrain);
     if (!planned.ok) return planned;
     this.#run = new Run(planned.plan, contents, asked, terrain, told);
     this.warm();

@@ -87,13 +87,14 @@ async function answered(errand: Errand): Promise<ErrandAnswer> {
   switch (name) {
     case 'ground': {
       const { contents, asked, position } = errand.body;
-      const { area, instants } = planned(contents, asked);
+      // Where it lies is the same with any heights.
+      const { area, instants } = planned(contents, asked, null);
       const plan = new GroundPlan(contents, area, instants[0] ?? asked.at);
       return { id, name, body: plan.ofPlace(...mapped(area.frame, position)) };
     }
     case 'reach': {
       const { contents, asked, path: wanted, terrain } = errand.body;
-      const { area, paths } = planned(contents, asked);
+      const { area, paths } = planned(contents, asked, terrain);
       const path = paths.find(({ ref }) => ref.path === wanted);
       if (!path) return { id, name, body: [] };
       const focals = leastFocals(contents, path, area, terrain, asked.at);
@@ -108,7 +109,7 @@ async function answered(errand: Errand): Promise<ErrandAnswer> {
     }
     case 'inSight': {
       const { contents, asked, terrain } = errand.body;
-      return { id, name, body: sightShares(contents, planned(contents, asked), terrain) };
+      return { id, name, body: sightShares(contents, planned(contents, asked, terrain), terrain) };
     }
     case 'year': {
       const { contents, record, uses, places, at, step, terrain } = errand.body;
@@ -127,8 +128,8 @@ async function answered(errand: Errand): Promise<ErrandAnswer> {
   }
 }
 
-function planned(contents: Contents, asked: SweepAsked) {
-  const plan = planSweep(contents, asked);
+function planned(contents: Contents, asked: SweepAsked, terrain: ElevationGrid | null) {
+  const plan = planSweep(contents, asked, terrain);
   if (!plan.ok) throw new Error(plan.reason);
   return plan.plan;
 }

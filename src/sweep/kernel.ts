@@ -133,7 +133,7 @@ export class Kernel {
 
   /** An eye at a position, `elevation` m above mean sea level. */
   at(position: Position, elevation: number): void {
-    const { paths, outlook, everyInstant } = this.#question;
+    const { outlook, everyInstant } = this.#question;
     const { around } = outlook;
     const frame = frameAt(position);
     const eye = { frame, point: along(frame.origin, frame.up, elevation) };

@@ -60,7 +60,7 @@ export function overYear(
   const year = dateAt(at, zone).slice(0, 4);
   const shares = pastFlows(past);
   const sun = past.record && sunShares(past.record);
-  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
+  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure', terrain);
   const shareOf = sharer(shares);
   const outlook = outlookOf(contents, terrain);
   const flows = shares.flows.map((flow) => paths.flatMap((path, p) => (isOf(flow, path) ? [p] : [])));

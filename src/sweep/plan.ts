@@ -1,4 +1,5 @@
 import type { Contents } from '../survey/contents';
+import type { ElevationGrid } from '../figures/sight/terrain';
 import { siteFrame } from '../figures/sight/site-frame';
 import type { Path } from '../figures/traffic/paths';
 import { areaAbout, cellPosition, type Area } from './area';
@@ -45,8 +46,8 @@ const refused = (about: Extract<Planned, { ok: false }>['about'], reason: string
 const nearPole = 1;
 const perThousand = (n: number): string => `${Math.round(n)}`.replace(/\B(?=(\d{3})+$)/g, ',');
 
-/** Area, instants and paths of a question, or what is wrong with it and the mend. */
-export function planSweep(contents: Contents, asked: SweepAsked): Planned {
+/** Area, instants and paths of a question, or what is wrong with it and the mend. `terrain`: what states no height lies on it. */
+export function planSweep(contents: Contents, asked: SweepAsked, terrain: ElevationGrid | null): Planned {
   if (contents.runways.length === 0)
     return refused(
       'runways',
@@ -54,7 +55,7 @@ export function planSweep(contents: Contents, asked: SweepAsked): Planned {
     );
   if (contents.kit.lenses.length === 0)
     return refused('lenses', 'the kit has no lens; add one, for what is in reach hangs on it');
-  const { paths, missing } = chosenPaths(contents, asked);
+  const { paths, missing } = chosenPaths(contents, asked, terrain);
   if (missing.length > 0)
     return refused('paths', `the survey has no path "${missing[0]}"; they are named as under "paths"`);
   if (paths.length === 0)

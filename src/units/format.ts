@@ -13,7 +13,8 @@ export function decimal(value: number, digits: number): string {
   const plain = Math.abs(value).toFixed(digits);
   // Written hundreds of times while something is dragged: most numbers are short.
   const whole = digits > 0 ? plain.length - digits - 1 : plain.length;
-  const text = whole > 3 ? plain.slice(0, whole).replace(/\B(?=(\d{3})+$)/g, ',') + plain.slice(whole) : plain;
+  const text =
+    whole > 3 ? plain.slice(0, whole).replace(/\B(?=(\d{3})+$)/g, ',') + plain.slice(whole) : plain;
   return value < 0 && /[1-9]/.test(text) ? `−${text}` : text;
 }
 

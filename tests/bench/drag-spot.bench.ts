@@ -7,7 +7,7 @@ import { sceneDrawer } from '../../src/map/overlays/compose';
 import { instants, sceneOf } from '../map/scene';
 import { builtUpSurvey, wavyGround } from './built-up-survey.ts';
 import { busySurvey } from './busy-survey.ts';
-import { measure, printed } from './measure.ts';
+import { measure, row } from './measure.ts';
 import { naiveTurf } from './naive-turf.ts';
 
 const budget = 1;
@@ -33,13 +33,13 @@ export function dragSpot(): void {
   const draw = sceneDrawer();
   const all = measure(1000, (i) => void draw(move(i)));
   const contents = readContents(survey);
-  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
+  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure', null);
   const samples = paths.reduce((sum, path) => sum + path.samples.count, 0);
   const turf = measure(30, (i) => void naiveTurf(at(i), paths, contents, instants));
-  console.log(`drag a spot (${paths.length} paths, ${samples} samples, two moments; budget ${budget} ms)`);
-  console.log(`  figures               ${printed(figures)}`);
-  console.log(`  figures and overlays  ${printed(all)}`);
-  console.log(`  figures, naive Turf   ${printed(turf)}`);
+  console.log(`drag a spot (${paths.length} paths, ${samples} samples, two moments)`);
+  row('figures, naive Turf', turf);
+  row('figures', figures, { plain: ['naive Turf', turf] });
+  row('figures and overlays', all, { budget, budgetP95: 2 });
   const ground = wavyGround();
   let built = builtUpSurvey();
   const drawBuilt = sceneDrawer();
@@ -47,6 +47,5 @@ export function dragSpot(): void {
     built = reshapeFeature(built, dragged, { type: 'Point', coordinates: at(i) });
     drawBuilt({ ...sceneOf(built, dragged, (kind) => kind !== 'circuit', ground, scratch), dragging: true });
   });
-  console.log(`  500 obstacles, terrain ${printed(hidden)} (budget 4 ms)`);
-  console.log(`  ratio naive to ours   ${(turf.median / figures.median).toFixed(0)} x`);
+  row('500 obstacles, terrain', hidden, { budget: 3 });
 }

@@ -17,7 +17,7 @@ export function frames(): void {
   if (!opened.ok) throw new Error(opened.reason);
   const contents = readContents(opened.survey);
   const outlook = outlookOf(contents);
-  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
+  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure', null);
   const [spot] = contents.spots;
   const [path] = paths;
   const [lens] = contents.kit.lenses;

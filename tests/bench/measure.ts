@@ -19,3 +19,26 @@ export function measure(calls: number, call: (i: number) => void): Times {
 
 export const printed = ({ median, p95 }: Times) =>
   `median ${median.toFixed(3)} ms, 95 % ${p95.toFixed(3)} ms`;
+
+/** What is beside a figure: the most that it may take, and the same done the plain way in the same run. */
+interface Beside {
+  /** ms: of the median, and of the 95th percentile. */
+  readonly budget?: number;
+  readonly budgetP95?: number;
+  readonly plain?: readonly [name: string, times: Times];
+}
+
+/** One line of the table: what, how long, within its budget or not, and how many times as quick as the plain way. */
+export function row(what: string, times: Times, { budget, budgetP95, plain }: Beside = {}): void {
+  const held = (value: number, most: number | undefined) =>
+    most === undefined || value <= most ? '' : ' OVER';
+  const limits = [
+    ...(budget === undefined ? [] : [`median ${budget} ms${held(times.median, budget)}`]),
+    ...(budgetP95 === undefined ? [] : [`95 % ${budgetP95} ms${held(times.p95, budgetP95)}`]),
+  ];
+  const against = plain ? `${(plain[1].median / times.median).toFixed(1)} x as quick as ${plain[0]}` : '';
+  const notes = [limits.length > 0 ? `budget ${limits.join(', ')}` : '', against].filter(
+    (note) => note !== '',
+  );
+  console.log(`  ${what.padEnd(24)}${printed(times).padEnd(40)}${notes.join('; ')}`);
+}

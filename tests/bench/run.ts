@@ -13,16 +13,26 @@ import { whichField } from './which-field.bench.ts';
 import { yearOfLight } from './year-of-light.bench.ts';
 
 /** Prints what the budgets of the design are measured by. Not a test: nothing here passes or fails. */
-dragSpot();
-openLargeSurvey();
-yearOfLight();
-historyHeld();
-learnFromFlights();
-frames();
-whichField();
-sweep();
-sweepAsked();
-await viewshed();
-await readPhotographs();
-await bringInCity();
-await inBrowser();
+const benches: Readonly<Record<string, () => void | Promise<void>>> = {
+  drag: dragSpot,
+  open: openLargeSurvey,
+  year: yearOfLight,
+  history: historyHeld,
+  flown: learnFromFlights,
+  frames,
+  'which-field': whichField,
+  sweep,
+  'sweep-asked': sweepAsked,
+  viewshed,
+  photos: readPhotographs,
+  'bring-in': bringInCity,
+  browser: inBrowser,
+};
+
+/** Those that are named behind `npm run bench --`, else all. */
+const named = process.argv.slice(2);
+const unknown = named.filter((name) => !(name in benches));
+if (unknown.length > 0)
+  console.error(`no bench is called ${unknown.join(', ')}: there are ${Object.keys(benches).join(', ')}`);
+for (const [name, bench] of Object.entries(benches))
+  if (named.length === 0 || named.includes(name)) await bench();

@@ -28,7 +28,7 @@ const runs = 3;
 /** Where to stand: 4 x 4 km at 20 m, 4 paths, 24 instants, by ours and by the same sums in C without any short cut. */
 export function sweep(): void {
   const contents = readContents(busySurvey());
-  const chosen = pathsOf(contents, (kind, runway) => runway === 'long' && kind !== 'circuit');
+  const chosen = pathsOf(contents, (kind, runway) => runway === 'long' && kind !== 'circuit', null);
   const short = chosen.map(shortened);
   console.log(
     `where to stand: ${sideM / 1000} x ${sideM / 1000} km at ${cellM} m, 24 instants, processor time of one core`,
@@ -56,7 +56,7 @@ export function sweep(): void {
   if (!brute) console.log('    C                   no compiler on this machine (gcc)');
   brute?.remove();
   const built = readContents(builtUpSurvey());
-  const builtPaths = pathsOf(built, (kind, runway) => runway === 'long' && kind !== 'circuit');
+  const builtPaths = pathsOf(built, (kind, runway) => runway === 'long' && kind !== 'circuit', null);
   for (const [name, paths] of [
     ['61 samples', builtPaths.map(shortened)],
     ['whole paths', builtPaths],

@@ -35,7 +35,7 @@ const done = (page: Page) => page.locator('section.places[data-busy="false"]').w
 const places = (page: Page) =>
   view(page).getByRole('list', { name: 'Places to stand, best first' }).getByRole('listitem').allInnerTexts();
 
-it('[B270] ground from a vector base map: the list names its ways, its credit stays, and one undo takes it back', async () => {
+it('[B990] ground from a vector base map: the list names its ways, its credit stays, and one undo takes it back', async () => {
   const { page } = opened;
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),

@@ -1,11 +1,8 @@
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
-import { launchChromium } from '../support/chromium';
+import { describe, expect, it } from 'vitest';
 import { serveStatically, type StaticServer } from '../support/static-server';
+import { browserWith } from './page';
 import { rename, surveyName } from './tabs';
-
-const browser = launchChromium();
-afterAll(async () => (await browser).close());
 
 /** `map: false` leaves the map out: what is said and kept does not depend on it, and drawing it takes long. */
 async function visit(
@@ -13,9 +10,8 @@ async function visit(
   { map }: { map: boolean },
 ): Promise<{ context: BrowserContext; page: Page }> {
   if (!map) alter(server, (path, text) => (path.includes('/map-view-') ? neverThere : text));
-  const context = await (
-    await browser
-  ).newContext({
+  const browser = await browserWith(true);
+  const context = await browser.newContext({
     locale: 'en-GB',
     reducedMotion: 'reduce',
     viewport: { width: 1100, height: 800 },

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import axe from 'axe-core';
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import { keep } from './keep-surveys';
 import { openPage, openTab } from './page';
 import { rename, statusOf, surveyName } from './tabs';
 
@@ -212,6 +213,31 @@ describe('the surveys on this device', () => {
     await page.keyboard.press('Escape');
     await expect.poll(() => dialog(page).count()).toBe(0);
     expect(await focused()).toBe('Surveys');
+    await done();
+  });
+
+  it('[K19] shows hundreds without a long step: some rows at a time, and the keyboard reaches the last', async () => {
+    const { page, complaints, done } = await openPage({ map: false });
+    const many = Array.from({ length: 200 }, (_, i) => ({
+      id: `s${i}`,
+      name: `Field ${i}`,
+      text: survey(''),
+    }));
+    await keep(page, many);
+    const grown = await page.evaluateHandle(() => {
+      const steps = [0];
+      const count = () => steps.push(document.querySelectorAll('dialog [data-survey]').length);
+      new MutationObserver(count).observe(document.body, { subtree: true, childList: true });
+      return steps;
+    });
+    await openList(page);
+    await expect.poll(() => rows(page).count()).toBe(many.length);
+    const steps = await grown.jsonValue();
+    expect(Math.max(...steps.slice(1).map((rows, i) => rows - (steps[i] ?? 0)))).toBeLessThanOrEqual(30);
+    // From the first upwards it goes round.
+    await rows(page).first().press('ArrowUp');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('Field 199');
+    expect(complaints).toEqual([]);
     await done();
   });
 

@@ -35,7 +35,7 @@ function frame({ survey, spot, path, station, at, subject, hold = landscape, pin
   const contents = { ...read, subject: read.subjects.find((s) => s.key === subject) ?? read.subject };
   const outlook = outlookOf(contents);
   const standing = contents.spots.find((s) => s.id === spot);
-  const along = everyPath(contents, () => true).find((p) => p.ref.path === path);
+  const along = everyPath(contents, () => true, null).find((p) => p.ref.path === path);
   const [lens] = contents.kit.lenses;
   if (!standing || !along || !lens) throw new Error('expected a spot, a path and a lens');
   const [figures] = spotFigures(standing, [along], outlook, [at]);

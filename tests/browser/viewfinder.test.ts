@@ -3,22 +3,20 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { destination } from '../../src/figures/geometry/earth';
 import { moonAt } from '../../src/figures/light/moon';
 import { bundled } from '../support/bundle';
-import { launchChromium } from '../support/chromium';
 import { feature, plainKit, plainSubject, runwayFeature, spotFeature, surveyText } from '../support/contents';
+import { browserWith } from './page';
 import type * as Tested from './viewfinder-page';
 import type { Wanted } from './viewfinder-page';
 
 declare const tested: typeof Tested;
 
 let page: Page;
-let close = async () => {};
 beforeAll(async () => {
-  const [browser, code] = await Promise.all([launchChromium(), bundled('browser/viewfinder-page.ts')]);
-  close = () => browser.close();
+  const [browser, code] = await Promise.all([browserWith(true), bundled('browser/viewfinder-page.ts')]);
   page = await browser.newPage();
   await page.addScriptTag({ content: code });
 }, 60_000);
-afterAll(() => close());
+afterAll(() => page.context().close());
 
 const spot = [8.56, 47.45] as const;
 /** 14:00 local: the sun in the south-west, 54 degrees up. And 05:30 UTC: 15 degrees up, east-north-east. */

@@ -16,7 +16,7 @@ const instant = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}Z$/;
 /** Every sample of a path as the figures have it at an instant. */
 function samplesOf(spotId: string, pathId: string, at: number) {
   const spot = sample.spots.find((s) => s.id === spotId);
-  const path = pathsOf(sample, () => true).find((p) => p.ref.path === pathId);
+  const path = pathsOf(sample, () => true, null).find((p) => p.ref.path === pathId);
   if (!spot || !path) throw new Error(`expected ${spotId} and ${pathId}`);
   const outlook = outlookOf(sample);
   return Array.from(path.samples.station, (station) => inspectPath(spot, path, station, outlook, at));

@@ -21,6 +21,7 @@ describe('what --flown adds', () => {
     expect(read.ok && read.value.flown).toBe(true);
     const { flown, otherTracks } = flownJson(
       contentsOf([madeRunway.feature, ...arrivals(6), ...departures(5)]),
+      null,
     );
     expect(otherTracks).toBe(0);
     expect(flown.map((f) => Object.keys(f).join(' '))).toEqual([
@@ -36,7 +37,7 @@ describe('what --flown adds', () => {
   });
 
   it('[L21] four of a kind teach nothing and are counted', () => {
-    expect(flownJson(contentsOf([madeRunway.feature, ...arrivals(4)]))).toEqual({
+    expect(flownJson(contentsOf([madeRunway.feature, ...arrivals(4)]), null)).toEqual({
       flown: [],
       otherTracks: 4,
     });
@@ -45,8 +46,8 @@ describe('what --flown adds', () => {
   it('[L22] touchdown is signed: beyond the threshold is positive, before it negative', () => {
     const short = { ...arrival, crossing: 4, rolling: 5.5, noise: 0 };
     const early = many(5, (i) => madeFlight(`s${i}`, arrivalOf24({ ...short, seed: i })));
-    const [long] = flownJson(contentsOf([madeRunway.feature, ...arrivals(5)])).flown;
-    const [before] = flownJson(contentsOf([madeRunway.feature, ...early])).flown;
+    const [long] = flownJson(contentsOf([madeRunway.feature, ...arrivals(5)]), null).flown;
+    const [before] = flownJson(contentsOf([madeRunway.feature, ...early]), null).flown;
     expect(long?.touchdown?.median).toBeGreaterThan(100);
     expect(before?.touchdown?.median).toBeLessThan(0);
   });
@@ -56,8 +57,8 @@ describe('what --flown adds', () => {
     const drawn = madeFlight('mine', [straight, { ...straight, along: 4000 }], false);
     drawn.properties = { ...drawn.properties, source: 'drawn' } as typeof drawn.properties;
     const contents = contentsOf([madeRunway.feature, ...arrivals(330), drawn]);
-    expect(flownJson(contents).flown[0]?.tracks).toBe(330);
-    const paths = pathsOf(contents, (kind) => kind === 'flight-path');
+    expect(flownJson(contents, null).flown[0]?.tracks).toBe(330);
+    const paths = pathsOf(contents, (kind) => kind === 'flight-path', null);
     expect(paths).toHaveLength(301);
     expect(paths.at(-1)?.ref.path).toBe('mine');
     expect(placeProblems(contents)).toMatchObject([

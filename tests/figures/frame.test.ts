@@ -26,7 +26,7 @@ const contents = contentsOf(
 const [spot] = contents.spots;
 if (!spot) throw new Error('expected a spot');
 const view = viewPoint(spot, 420);
-const [arrival] = pathsOf(contents, (kind) => kind === 'arrival');
+const [arrival] = pathsOf(contents, (kind) => kind === 'arrival', null);
 if (!arrival) throw new Error('expected an arrival');
 
 describe('what a viewfinder sees, as numbers', () => {

@@ -17,13 +17,13 @@ describe('what history holds', () => {
 
   test('[F707] a movement of another type leaves the paths of the current one as they are', () => {
     const contents = readContents(sample);
-    const before = pathsOf(contents, () => true);
+    const before = pathsOf(contents, () => true, null);
     const other = contents.subjects.find((subject) => subject !== contents.subject);
     if (!other) throw new Error('expected two subjects in the sample site');
-    const others = pathsOf({ ...contents, subject: other }, (kind) => kind === 'arrival');
+    const others = pathsOf({ ...contents, subject: other }, (kind) => kind === 'arrival', null);
     expect(others[0]).not.toBe(before[0]);
-    const after = pathsOf(contents, () => true);
+    const after = pathsOf(contents, () => true, null);
     expect(after.every((path, i) => path === before[i])).toBe(true);
-    expect(pathsOf({ ...contents, subject: other }, (kind) => kind === 'arrival')[0]).toBe(others[0]);
+    expect(pathsOf({ ...contents, subject: other }, (kind) => kind === 'arrival', null)[0]).toBe(others[0]);
   });
 });

@@ -324,7 +324,7 @@ describe('figures against a naive re-computation from the design', () => {
       const spot = contents.spots[0];
       const figures = figuresFor(contents, s.instant, undefined, grid).spots[0];
       if (!spot || !figures) throw new Error('expected a spot');
-      const ready = pathsOf(contents, (kind) => kind !== 'circuit');
+      const ready = pathsOf(contents, (kind) => kind !== 'circuit', null);
       for (const { end, kind, path } of paths) {
         const naive = naiveSamples(s, end, kind);
         const byStation = new Map(naive.map((n) => [n.station.toFixed(3), n]));

@@ -33,7 +33,7 @@ function onlySpot(at: readonly [number, number]) {
     contents,
     spot,
     outlook: outlookOf(contents),
-    paths: pathsOf(contents, (kind) => kind !== 'circuit'),
+    paths: pathsOf(contents, (kind) => kind !== 'circuit', null),
   };
 }
 
@@ -109,14 +109,14 @@ describe('a spot beside a runway', () => {
 
   test('[F125] while one spot is dragged the figures of the others stay the same objects', () => {
     const contents = fieldWith(beside(300, 350), beside(900, -250));
-    const paths = pathsOf(contents, () => true);
+    const paths = pathsOf(contents, () => true, null);
     const before = allSpotFigures(contents, paths, [morning, evening]);
     const [dragged, resting] = contents.spots;
     if (!dragged || !resting) throw new Error('expected two spots');
     const moved = { ...contents, spots: [{ ...dragged, position: beside(320, 360) }, resting] };
     const after = allSpotFigures(
       moved,
-      pathsOf(moved, () => true),
+      pathsOf(moved, () => true, null),
       [morning, evening],
     );
     expect(after[1]).toBe(before[1]);

@@ -109,7 +109,7 @@ export function workshop(survey: Survey = field, readOnly = false) {
     newId: () => `new${++made}`,
     contents: () => readContents(document.survey),
     paths: () =>
-      pathsOf(readContents(document.survey), (kind, _runway, end) => kind === 'arrival' && end === 0),
+      pathsOf(readContents(document.survey), (kind, _runway, end) => kind === 'arrival' && end === 0, null),
     instant: () => instant,
   };
   for (const { id, position, name } of desk.contents().spots) surface.put('spot', position, { id, name });

@@ -23,7 +23,7 @@ export function sceneOf(
   scratch: Scratch = new Scratch(),
 ): Scene {
   const contents = readContents(survey);
-  const paths = pathsOf(contents, wanted);
+  const paths = pathsOf(contents, wanted, null);
   const spots = allSpotFigures(contents, paths, instants, terrain, scratch).map(([a, b], i) => {
     const spot = contents.spots[i];
     if (!spot || !a || !b) throw new Error('expected figures of both moments for each spot');

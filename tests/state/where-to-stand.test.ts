@@ -23,7 +23,7 @@ class Slow implements Sweeper {
   closed = false;
   ask: Sweeper['ask'] = (contents, asked, _terrain, told) => {
     this.questions.push({ asked, told, contents });
-    return planSweep(contents, asked);
+    return planSweep(contents, asked, null);
   };
   cancel(): void {
     // The next question does.
@@ -33,7 +33,7 @@ class Slow implements Sweeper {
   }
   tell(question: number, told: Partial<SweepProgress>): void {
     const q = this.questions[question];
-    const planned = q && planSweep(q.contents, q.asked);
+    const planned = q && planSweep(q.contents, q.asked, null);
     if (!q || !planned?.ok) throw new Error('expected a question that can be answered');
     q.told({
       plan: planned.plan,
@@ -158,10 +158,11 @@ test('[P26] two moments at one instant, no day at all: the question always has a
     hours: 'moments',
     instantA: instant,
     instantB: instant,
+    terrain: null,
   });
-  const planned = planSweep(contents, question);
+  const planned = planSweep(contents, question, null);
   expect(planned.ok && planned.plan.instants).toEqual([instant]);
-  expect(planSweep(contents, { ...question, hours: { from: instant, to: instant } })).toMatchObject({
+  expect(planSweep(contents, { ...question, hours: { from: instant, to: instant } }, null)).toMatchObject({
     ok: false,
     about: 'hours',
   });

@@ -7,7 +7,7 @@ import type { Runway } from '../../src/survey/schema/runway';
 
 /** A path of the survey by the name that the figures print. */
 export function pathNamed(contents: Contents, name: string): Path {
-  const paths = everyPath(contents, () => true);
+  const paths = everyPath(contents, () => true, null);
   const found = paths.find((p) => p.ref.path === name);
   if (!found) throw new Error(`expected ${name}, got ${paths.map((p) => p.ref.path).join(', ')}`);
   return found;

@@ -26,7 +26,7 @@ function looker(): (survey: Survey, i: number) => void {
     draw(sceneOf(survey, null, arrivals));
     if (i % 10 !== 0) return;
     const contents = readContents(survey);
-    dayRows(contents, pathsOf(contents, arrivals), day, null, scratch);
+    dayRows(contents, pathsOf(contents, arrivals, null), day, null, scratch);
   };
 }
 

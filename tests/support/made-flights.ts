@@ -58,9 +58,7 @@ export function madeFlight(
     name: id,
     source: 'recorded',
     heights: points.map(({ height }) => height),
-    ...(timed
-      ? { times: points.map(({ time }) => new Date(begins + time * 1000).toISOString()) }
-      : {}),
+    ...(timed ? { times: points.map(({ time }) => new Date(begins + time * 1000).toISOString()) } : {}),
   });
 }
 

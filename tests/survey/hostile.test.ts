@@ -37,7 +37,7 @@ describe('a file that is made to hurt', () => {
         problemsOf(contents, runways, a);
         allSpotFigures(
           contents,
-          pathsOf(contents, () => true),
+          pathsOf(contents, () => true, null),
           [a, b],
         );
         const saved = saveSurvey(survey);

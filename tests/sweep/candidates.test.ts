@@ -50,7 +50,7 @@ const field = (features: readonly unknown[] = [], sunside = {}) =>
   });
 
 function proposed(contents: Contents, asked: SweepAsked = usual) {
-  const planned = planSweep(contents, asked);
+  const planned = planSweep(contents, asked, null);
   if (!planned.ok) throw new Error(planned.reason);
   const { plan } = planned;
   const sweep = new Sweep(contents, plan, null);
@@ -150,7 +150,7 @@ test('[S164] a day on which nothing is good proposes nothing: at night', () => {
 
 test('[S165] what cannot be asked says what is wrong and the mend', () => {
   const why = (asked: Partial<SweepAsked>, contents = field()) => {
-    const planned = planSweep(contents, { ...usual, ...asked });
+    const planned = planSweep(contents, { ...usual, ...asked }, null);
     return planned.ok ? 'ok' : `${planned.about}: ${planned.reason}`;
   };
   expect(why({}, contentsOf([]))).toMatch(/^runways: .*draw one first/);

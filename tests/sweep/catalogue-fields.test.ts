@@ -85,16 +85,20 @@ function madeGround(icao: string, subject: string): Contents {
 /** The list for the day of an equinox, when the sun stands south (north of the equator) from rising to setting. */
 function listed(contents: Contents) {
   const noon = Date.UTC(2026, 2, 20, 12) - (contents.site.reference[0] / 15) * 3_600_000;
-  const planned = planSweep(contents, {
-    side: null,
-    cell: 90,
-    hours: { from: noon - 5 * 3_600_000, to: noon + 5 * 3_600_000 },
-    step: 7200,
-    names: null,
-    wind: null,
-    configuration: 0,
-    at: noon,
-  });
+  const planned = planSweep(
+    contents,
+    {
+      side: null,
+      cell: 90,
+      hours: { from: noon - 5 * 3_600_000, to: noon + 5 * 3_600_000 },
+      step: 7200,
+      names: null,
+      wind: null,
+      configuration: 0,
+      at: noon,
+    },
+    null,
+  );
   if (!planned.ok) throw new Error(planned.reason);
   const sweep = new Sweep(contents, planned.plan, null);
   const cells = Int32Array.from({ length: planned.plan.area.count ** 2 }, (_, i) => i);

@@ -196,7 +196,7 @@ test('[S145] the ground is sent once, not with every question', () => {
   expect(hands.all[0]?.asked.filter(({ name }) => name === 'ask')).toHaveLength(2);
 });
 
-test('[S150] a sketch comes before all else, and of it nothing is left once the first picture is whole', () => {
+test('[S340] a sketch comes before all else, and of it nothing is left once the first picture is whole', () => {
   const { hands, told, ask } = asking(2);
   ask();
   expect(hands.all[0]?.asked.map(({ name }) => name)).toEqual(['terrain', 'ask', 'sketch']);
@@ -217,7 +217,7 @@ test('[S150] a sketch comes before all else, and of it nothing is left once the 
   expect(last?.worth).toEqual(response.body.figures.worth);
 });
 
-test('[S151] a sketch that comes after the first picture changes nothing', () => {
+test('[S341] a sketch that comes after the first picture changes nothing', () => {
   const { hands, told, ask } = asking(2);
   ask();
   // The second worker does all of the first level while the first one sketches.
@@ -230,7 +230,7 @@ test('[S151] a sketch that comes after the first picture changes nothing', () =>
   expect([...(told.at(-1)?.figures.worth ?? [])]).toEqual(before);
 });
 
-test('[S152] a sketch of an open field is near what the first picture says', () => {
+test('[S342] a sketch of an open field is near what the first picture says', () => {
   const { hands, told, ask } = asking(1);
   ask({
     ...asked,
@@ -255,7 +255,7 @@ test('[S152] a sketch of an open field is near what the first picture says', () 
   expect(known.some((i) => (sketch[i] ?? 0) > 10)).toBe(true);
 });
 
-test('[S153] a later question does not wait for a list of places: who is at it is let go, and another takes its place', () => {
+test('[S343] a later question does not wait for a list of places: who is at it is let go, and another takes its place', () => {
   const { hands, told, ask } = asking(1);
   ask();
   const isListing = () => hands.all[0]?.asked.at(-1)?.name === 'candidates';

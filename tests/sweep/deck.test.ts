@@ -15,16 +15,20 @@ if (!opened.ok) throw new Error(opened.reason);
 const contents = readContents(opened.survey);
 const deck = contents.obstacles.find(({ standOn }) => standOn);
 const spot = contents.spots.find(({ name }) => name === 'Car park, top deck');
-const planned = planSweep(contents, {
-  side: 500,
-  cell: 100,
-  hours: { from: Date.UTC(2026, 5, 21, 5), to: Date.UTC(2026, 5, 21, 18) },
-  step: 7200,
-  names: null,
-  wind: null,
-  configuration: 0,
-  at: Date.UTC(2026, 5, 21, 12),
-});
+const planned = planSweep(
+  contents,
+  {
+    side: 500,
+    cell: 100,
+    hours: { from: Date.UTC(2026, 5, 21, 5), to: Date.UTC(2026, 5, 21, 18) },
+    step: 7200,
+    names: null,
+    wind: null,
+    configuration: 0,
+    at: Date.UTC(2026, 5, 21, 12),
+  },
+  null,
+);
 if (!planned.ok || !deck || !spot) throw new Error('expected a deck, a spot on it and a plan');
 const sweep = new Sweep(contents, planned.plan, null);
 const { frame } = planned.plan.area;

@@ -106,7 +106,7 @@ test('[S120] worth at a cell is the total of the best sample that figures give a
     ],
     { subjects: [plainSubject], kit: plainKit },
   );
-  const paths = pathsOf(contents, () => true);
+  const paths = pathsOf(contents, () => true, null);
   for (const [day, seed] of [
     [summer, 1],
     [winter, 2],
@@ -120,7 +120,7 @@ test('[S120] worth at a cell is the total of the best sample that figures give a
 
 test('[S120] ... among 500 obstacles, some in leaf, on ground with waves, over two months', () => {
   const contents = tallTown();
-  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure');
+  const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure', null);
   const instants = [...hours(summer + 4 * hour, 8, 2 * hour), ...hours(winter + 8 * hour, 4, 2 * hour)];
   const { worst, changed, lit } = compared(contents, paths, instants, 24, 3, wavyGround());
   expect(worst).toBeLessThan(1e-6);
@@ -133,6 +133,7 @@ test('[S120] ... under cloud and in mist, each hour another', () => {
   const paths = pathsOf(
     contents,
     (kind, _, end) => kind === 'arrival' || (kind === 'departure' && end === 0),
+    null,
   );
   const skyAt: SkyAt = (instant) => {
     const at = (instant / hour) % 4;
@@ -158,7 +159,7 @@ test('[S120] ... south of the equator, beside the antimeridian, with the sun ove
     ],
     { subjects: [plainSubject], kit: plainKit, site: { reference: [-179.999, -16.685] } },
   );
-  const paths = pathsOf(contents, () => true);
+  const paths = pathsOf(contents, () => true, null);
   const { worst, lit } = compared(contents, paths, hours(winter, 24), 16, 5);
   expect(worst).toBeLessThan(1e-6);
   expect(lit).toBeGreaterThan(60);
@@ -166,7 +167,7 @@ test('[S120] ... south of the equator, beside the antimeridian, with the sun ove
 
 test('[S123] where only what is good or best is wanted, that is the same, and where a path is good every instant is', () => {
   const contents = tallTown();
-  const paths = pathsOf(contents, (kind, _, end) => kind === 'arrival' || end === 0);
+  const paths = pathsOf(contents, (kind, _, end) => kind === 'arrival' || end === 0, null);
   const outlook = outlookOf(contents, wavyGround());
   const area = areaAbout(contents.runways, siteFrame(contents.site.reference), 20, null);
   const instants = hours(summer + 3 * hour, 17);
@@ -204,6 +205,7 @@ test('[S121] a path is good at an instant if some sample without glare has a tot
   const paths = pathsOf(
     contents,
     (kind, runway, end) => kind === 'arrival' && runway === 'long' && end === 1,
+    null,
   );
   const terrain = wavyGround();
   const outlook = outlookOf(contents, terrain);

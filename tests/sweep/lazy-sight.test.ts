@@ -24,7 +24,7 @@ test('[S122] [F1113] what is in sight, asked sample by sample over squares of to
       underside: i % 7 === 0 ? 2 : 0,
     })),
   };
-  const paths = pathsOf(contents, (kind) => kind === 'arrival').slice(0, 2);
+  const paths = pathsOf(contents, (kind) => kind === 'arrival', null).slice(0, 2);
   const { framing, around } = outlookOf(contents, wavyGround());
   if (!around) throw new Error('expected surroundings');
   const area = areaAbout(contents.runways, siteFrame(contents.site.reference), 20, null);

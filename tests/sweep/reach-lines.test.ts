@@ -26,7 +26,7 @@ const contents = contentsOf(
 );
 
 test('[S180] a spot on a reach line needs that focal length for its nearest sample between 30 and 135 degrees of aspect', async () => {
-  const [path] = pathsOf(contents, (kind, _, end) => kind === 'arrival' && end === 1);
+  const [path] = pathsOf(contents, (kind, _, end) => kind === 'arrival' && end === 1, null);
   if (!path) throw new Error('expected a path');
   const area = areaAbout(contents.runways, siteFrame([8.01, 50.02]), 20, 2400);
   const focals = leastFocals(contents, path, area, null, Date.UTC(2026, 5, 21, 12));

@@ -13,7 +13,7 @@ import { builtUpSurvey, wavyGround } from '../bench/built-up-survey';
 /** The town of the benchmark, three times as high, so that much is hidden. */
 const town = readContents(builtUpSurvey());
 const contents = { ...town, obstacles: town.obstacles.map((o) => ({ ...o, height: 3 * o.height })) };
-const [path] = pathsOf(contents, (kind, runway) => runway === 'long' && kind === 'arrival');
+const [path] = pathsOf(contents, (kind, runway) => runway === 'long' && kind === 'arrival', null);
 const morning = Date.UTC(2026, 5, 21, 7);
 const asked: SweepAsked = {
   side: 2400,
@@ -28,7 +28,7 @@ const asked: SweepAsked = {
 
 /** What cells and figures say of the same places; one path, so that it is the best one. */
 function both(question: SweepAsked) {
-  const planned = planSweep(contents, question);
+  const planned = planSweep(contents, question, null);
   if (!planned.ok) throw new Error(planned.reason);
   const { plan } = planned;
   const sweep = new Sweep(contents, plan, wavyGround());

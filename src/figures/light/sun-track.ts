@@ -1,24 +1,37 @@
 import type { Position } from '../../survey/document';
 import type { SunThere } from './sun-there';
-import { DEG, RAD, wrap180 } from '../geometry/angles';
+import type { Sun } from '../types';
+import { DEG, RAD, wrap180, wrap360 } from '../geometry/angles';
 import { alwaysClear, clearSky, type SkyAt } from './sky';
 import { refraction, sunAt } from './sun';
 
-/** ms over which the sun's declination and its lead over the mean sun are taken as straight lines. */
+/** ms over which sine and cosine of the sun's declination and its lead over the mean sun are taken as straight lines. */
 const stepMs = 43_200_000;
 /** Degrees by which the mean sun turns in one ms. */
 const turn = 360 / 86_400_000;
 
 interface Node {
-  /** Degrees. */
-  readonly declination: number;
+  readonly sinDeclination: number;
+  readonly cosDeclination: number;
   /** Hour angle in degrees, less the turn of the mean sun since the epoch. */
   readonly lead: number;
 }
 
+/** Few ask for the azimuth: it is worked out for them. */
+class MovingSun implements Sun {
+  altitude = 0;
+  geometricAltitude = 0;
+  east = 0;
+  north = 1;
+  get azimuth(): number {
+    return wrap360(Math.atan2(this.east, this.north) * DEG);
+  }
+}
+
 /**
  * The sun over one place at very many instants: a year of quarter hours. The sun is asked for twice a day only; between
- * these its declination and hour angle go in straight lines, which costs less than 0.001 degrees (test F240).
+ * these its declination and hour angle go in straight lines, which costs less than 0.001 degrees (test F240). The refraction is
+ * turned in by its series, which costs nothing that a double holds.
  */
 export class SunTrack {
   readonly #position: Position;
@@ -26,7 +39,7 @@ export class SunTrack {
   readonly #sinLat: number;
   readonly #cosLat: number;
   readonly #there = {
-    sun: { azimuth: 0, altitude: 0, geometricAltitude: 0 },
+    sun: new MovingSun(),
     east: 0,
     north: 0,
     up: 0,
@@ -38,7 +51,7 @@ export class SunTrack {
   readonly #nodes = new Map<number, Node>();
   /** The two nodes of the last question: the next one mostly lies between them as well. */
   #k = NaN;
-  #a: Node = { declination: 0, lead: 0 };
+  #a: Node = { sinDeclination: 0, cosDeclination: 1, lead: 0 };
   #b: Node = this.#a;
 
   constructor(position: Position, skyAt: SkyAt = alwaysClear) {
@@ -54,31 +67,37 @@ export class SunTrack {
     if (k !== this.#k) {
       this.#k = k;
       this.#a = this.#node(k);
-      this.#b = this.#node(k + 1);
+      const next = this.#node(k + 1);
+      // Counted on from the one before: no jump by a full turn between the two.
+      this.#b = { ...next, lead: this.#a.lead + wrap180(next.lead - this.#a.lead) };
     }
     const [a, b] = [this.#a, this.#b];
     const t = instant / stepMs - k;
-    const declination = (a.declination + (b.declination - a.declination) * t) * RAD;
-    const hourAngle = (a.lead + wrap180(b.lead - a.lead) * t + turn * (instant % 86_400_000)) * RAD;
-    const [sinDec, cosDec] = [Math.sin(declination), Math.cos(declination)];
+    const sinDec = a.sinDeclination + (b.sinDeclination - a.sinDeclination) * t;
+    const cosDec = a.cosDeclination + (b.cosDeclination - a.cosDeclination) * t;
+    const hourAngle = (a.lead + (b.lead - a.lead) * t + turn * (instant % 86_400_000)) * RAD;
     const cosHour = Math.cos(hourAngle);
     const east = -cosDec * Math.sin(hourAngle);
     const north = this.#cosLat * sinDec - this.#sinLat * cosDec * cosHour;
     const up = this.#sinLat * sinDec + this.#cosLat * cosDec * cosHour;
     const level = Math.sqrt(east * east + north * north);
     const geometric = Math.atan2(up, level) * DEG;
-    const altitude = geometric + refraction(geometric);
-    const azimuth = Math.atan2(east, north) * DEG;
-    const cos = Math.cos(altitude * RAD);
+    const lifted = refraction(geometric);
+    const r = lifted * RAD;
+    // Of less than a hundredth of a radian: what is left out is less than 1e-12.
+    const [sinLift, cosLift] = [r - (r * r * r) / 6, 1 - (r * r) / 2 + (r * r * r * r) / 24];
+    const whole = Math.sqrt(level * level + up * up);
+    const cos = (level * cosLift - up * sinLift) / whole;
     const there = this.#there;
-    there.sun.azimuth = azimuth < 0 ? azimuth + 360 : azimuth;
-    there.sun.altitude = altitude;
+    there.sun.east = east;
+    there.sun.north = north;
+    there.sun.altitude = geometric + lifted;
     there.sun.geometricAltitude = geometric;
     there.levelEast = level > 0 ? east / level : 0;
     there.levelNorth = level > 0 ? north / level : 1;
     there.east = there.levelEast * cos;
     there.north = there.levelNorth * cos;
-    there.up = Math.sin(altitude * RAD);
+    there.up = (up * cosLift + level * sinLift) / whole;
     there.sky = this.#skyAt(instant);
     return there;
   }
@@ -97,7 +116,8 @@ export class SunTrack {
     const declination = Math.asin(Math.max(-1, Math.min(1, this.#sinLat * sin + this.#cosLat * cos * cosAz)));
     const hourAngle = Math.atan2(-sinAz * cos, this.#cosLat * sin - this.#sinLat * cos * cosAz);
     return {
-      declination: declination * DEG,
+      sinDeclination: Math.sin(declination),
+      cosDeclination: Math.cos(declination),
       lead: wrap180(hourAngle * DEG - turn * (instant % 86_400_000)),
     };
   }

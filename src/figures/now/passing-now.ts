@@ -7,6 +7,7 @@ import { nothingPinned } from '../optics/settings';
 import type { SettingsCard } from '../optics/settings-card';
 import { verdictFor } from '../optics/verdict';
 import { outlookOf } from '../outlook';
+import { mayBeFlown, programmesOn } from '../plan/acts-due';
 import { lightAhead } from '../practice';
 import { Scratch } from '../scratch';
 import { isWorthIt } from '../score-words';
@@ -15,6 +16,7 @@ import { spotFigures } from '../spot-figures';
 import { headlineOf, lensToTake } from '../summary/spot-summary';
 import type { Path } from '../traffic/paths';
 import type { LightClass, Sample, Sun, Verdict } from '../types';
+import { dateAt } from '../../time/local-time';
 import { classUnder, glareUnder } from '../when/best-light';
 import type { StillView } from '../when/still-view';
 import { stillViewsOf } from '../when/still-views';
@@ -46,16 +48,18 @@ export interface AroundNow {
 
 const minuteMs = 60_000;
 
-/** The paths within reach of the kit from a place, by the same figures that a spot's panel shows. */
+/** The paths within reach of the kit from a place, by the same figures that a spot's panel shows; of a display only while an act is on. */
 export function passingNow(
   contents: Contents,
   terrain: ElevationGrid | null,
   spot: StandingSpot,
-  paths: readonly Path[],
+  every: readonly Path[],
   instant: number,
   scratch: Scratch = new Scratch(),
 ): AroundNow {
   const outlook = outlookOf(contents, terrain);
+  const programmes = programmesOn(contents, dateAt(instant, contents.site.timeZone));
+  const paths = every.filter(({ ref }) => mayBeFlown(programmes, ref, instant));
   const [figures] = spotFigures(spot, paths, outlook, [instant], scratch);
   if (!figures) throw new Error('expected figures for one instant');
   const within = figures.paths.flatMap((seen, i) => {

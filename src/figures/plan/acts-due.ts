@@ -20,18 +20,22 @@ export interface ActDue {
   readonly light: ActLight | null;
 }
 
-/** The programmes of a local date, of those displays that have one with times. */
+/**
+ * The programmes of a local date, of those displays that have one with times. One whose acts are all on other days is
+ * among them, with none: nothing is flown by it on this one.
+ */
 export const programmesOn = (
   { displayLines, subjects, site: { timeZone } }: Pick<Contents, 'displayLines' | 'subjects' | 'site'>,
   date: string,
 ): Programme[] =>
   displayLines
+    .filter(({ programme }) => programme.length > 0)
     .map((display) => ({
       display,
       acts: actsOf(display, date, timeZone, subjects).filter((act) => act.date === date),
       timeZone,
     }))
-    .filter(({ acts }) => acts.some(({ slot }) => slot !== null));
+    .filter(({ acts }) => acts.length === 0 || acts.some(({ slot }) => slot !== null));
 
 /** What an act is framed for: its own type where one is known, else the subject at hand. */
 export const framedFor = ({ type }: Act, atHand: Subject): Subject =>
@@ -55,6 +59,12 @@ export function programmeFor(
     }
   );
 }
+
+/** Whether a path may be flown at an instant (ms since 1970), as far as programmes tell: one that has none may always. */
+export const mayBeFlown = (programmes: readonly Programme[], ref: PathRef, instant: number): boolean => {
+  const programme = programmeOf(programmes, ref);
+  return programme === null || isActOn(programme, instant);
+};
 
 /** Whether one of its acts is on at an instant (ms since 1970). */
 export const isActOn = ({ acts }: Programme, instant: number): boolean =>

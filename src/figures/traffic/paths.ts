@@ -154,7 +154,7 @@ export function lookedAt(flights: readonly FlightPath[]): readonly FlightPath[] 
 export function pathsOf(
   survey: Contents,
   wanted: PathFilter,
-  grid: ElevationGrid | null = null,
+  grid: ElevationGrid | null,
   others: OtherPaths = noOthers,
 ): Path[] {
   const contents = grounded(survey, grid);

@@ -1,16 +1,33 @@
-import { acosAtLeastDeg, acosDeg } from '../geometry/angles';
+import { acosDeg } from '../geometry/angles';
 import { lightClass } from '../light/light-class';
 import { isFlat, mistFactor, type SkyThere } from '../light/sky';
 import { glaresInto } from '../glare-on-view';
 import { sunriseAltitude } from '../light/sun';
 import type { SunThere } from '../light/sun-there';
 import { darkFlankFactor, litFrom } from '../practice';
-import { angleFactor, darkCeiling, hazeByAltitude, lightCeiling, lightFactor } from '../score';
+import { darkCeiling, hazeByAltitude, lightCeiling, lightFactor } from '../score';
 import type { LightClass, Score } from '../types';
+import {
+  blockCosSpread,
+  blockEach,
+  blockEast,
+  blockFlankEast,
+  blockFlankNorth,
+  blockFlankSpread,
+  blockFlankUp,
+  blockFrom,
+  blockHaze,
+  blockMost,
+  blockNorth,
+  blockSinSpread,
+  blockTo,
+} from './blocks';
+import { cosineLimit } from './cosine-limits';
 import type { StillView } from './still-view';
 
 /** What rounding may add to a bound. */
 const slack = 1 + 1e-9;
+const lessRounding = 1 - 1e-9;
 
 /**
  * The best sample of a path under one sun: that of the highest total, at equal totals the least slant range, and the
@@ -20,52 +37,62 @@ const slack = 1 + 1e-9;
 export function bestUnder(view: StillView, sun: SunThere, guess: number): number {
   const altitude = sun.sun.geometricAltitude;
   const ceiling = lightCeiling(altitude, sun.sky);
-  let best = view.closest;
-  if (ceiling === 0) return best;
-  const { range, reach, aspect, sight, most: mostOf, blocks } = view;
-  let total = totalAt(view, best, sun);
+  const { closest, range, reach, aspect, sight, most: mostOf, haze: hazes, blocks } = view;
   // What is hidden is never the best as long as anything is in sight.
-  if (sight[best] === 0) return best;
-  let here = betterAt(view, guess, sun, total, best);
-  if (here >= 0) {
-    [total, best] = [here, guess];
-    // The sun goes on a little, and the best sample with it.
-    for (const step of [1, -1])
-      while ((here = betterAt(view, best + step, sun, total, best)) >= 0) {
-        total = here;
-        best += step;
-      }
-  }
+  if (ceiling === 0 || sight[closest] === 0) return closest;
+  let best = sight[guess] === 0 ? closest : guess;
+  let total = totalAt(view, best, sun);
   const haze = hazeByAltitude(altitude, sun.sky);
   const bound = ceiling * slack;
   const darkest = darkCeiling(altitude, sun.sky);
   // Light by the angle is a straight line of its factor: what cloud gives is there at any angle, as all is before sunrise.
   const byAngle = ((ceiling - darkest) / (1 - darkFlankFactor)) * slack;
   const always = bound - byAngle;
-  for (const block of blocks) {
-    if (block.most * bound < total) break;
-    const { most: greatest, east, north, spread, level, flankEast, flankNorth, flankUp, flankSpread } = block;
-    const least = level ? acosAtLeastDeg(sun.levelEast * east + sun.levelNorth * north) - spread : 0;
-    const toSun = flankEast * sun.east + flankNorth * sun.north + flankUp * sun.up + flankSpread;
-    const most = greatest * (1 - haze * block.haze);
-    if (most * (always + byAngle * angleFactor(least) * (toSun < litFrom ? darkFlankFactor : 1)) < total)
-      continue;
-    for (let i = block.from; i < block.to; i++) {
-      if (sight[i] === 0) continue;
-      // What is cheap to know first: most samples need no angle, and most of the others no exact one. Factors are
-      // multiplied as in `totalAt`, so that rounding cannot make a cap the less.
-      const factors = hazeAt(view, i, altitude, sun.sky);
-      const farther = (range[i] as number) >= (range[best] as number);
-      let cap = ceiling * (reach[i] as number) * (aspect[i] as number) * (sight[i] as number) * factors;
-      if (cap < total || (farther && cap === total)) continue;
-      const isDark = flankUnder(view, i, sun) === false;
-      if (isDark) {
-        cap = darkest * (reach[i] as number) * (aspect[i] as number) * (sight[i] as number) * factors;
-        if (cap < total || (farther && cap === total)) continue;
+  for (let o = 0; o < blocks.length; o += blockEach) {
+    const greatest = blocks[o + blockMost] as number;
+    if (greatest * bound < total) break;
+    const room = greatest * (1 - haze * (blocks[o + blockHaze] as number));
+    const toSun =
+      (blocks[o + blockFlankEast] as number) * sun.east +
+      (blocks[o + blockFlankNorth] as number) * sun.north +
+      (blocks[o + blockFlankUp] as number) * sun.up +
+      (blocks[o + blockFlankSpread] as number);
+    const needed = neededFactor(total, room, always, byAngle, toSun < litFrom);
+    if (needed > 1) continue;
+    if (needed > 0) {
+      const cosine =
+        (blocks[o + blockEast] as number) * sun.levelEast +
+        (blocks[o + blockNorth] as number) * sun.levelNorth;
+      const cosSpread = blocks[o + blockCosSpread] as number;
+      if (cosine < cosSpread) {
+        const sine = Math.sqrt(1 - cosine * cosine);
+        if (cosine * cosSpread + sine * (blocks[o + blockSinSpread] as number) < cosineLimit(needed))
+          continue;
       }
-      const angle = angleFactor(acosAtLeastDeg(cosAngle(view, i, sun))) * (isDark ? darkFlankFactor : 1);
-      if ((mostOf[i] as number) * factors * (always + byAngle * angle) < total) continue;
-      here = betterAt(view, i, sun, total, best);
+    }
+    const to = blocks[o + blockTo] as number;
+    for (let i = blocks[o + blockFrom] as number; i < to; i++) {
+      if (sight[i] === 0) continue;
+      // What is cheap to know first: most samples need no flank, and most of the others no angle.
+      const clear = (mostOf[i] as number) * (1 - haze * (hazes[i] as number));
+      let factor = neededFactor(total, clear, always, byAngle, false);
+      if (factor > 1) continue;
+      const cosine = cosineOf(view, i, sun);
+      if (factor > 0 && cosine < cosineLimit(factor)) continue;
+      const isDark = flankUnder(view, i, sun) === false;
+      if (isDark && factor > 0) {
+        factor /= darkFlankFactor;
+        if (factor > 1 || cosine < cosineLimit(factor)) continue;
+      }
+      if ((range[i] as number) >= (range[best] as number)) {
+        // At the same total the nearer one is the better. Factors are multiplied as in `totalAt`, so that rounding cannot make a
+        // cap the less.
+        const cap = isDark ? darkest : ceiling;
+        const factors = hazeAt(view, i, altitude, sun.sky);
+        if (cap * (reach[i] as number) * (aspect[i] as number) * (sight[i] as number) * factors <= total)
+          continue;
+      }
+      const here = betterAt(view, i, sun, total, best);
       if (here < 0) continue;
       total = here;
       best = i;
@@ -74,9 +101,20 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
   return best;
 }
 
+/** What the angle of the light must leave (`angleFactor`) for a total, where reach, aspect, sight and haze leave `room`. */
+function neededFactor(total: number, room: number, always: number, byAngle: number, isDark: boolean): number {
+  const needed = ((total / room - always) / byAngle) * lessRounding;
+  return isDark ? needed / darkFlankFactor : needed;
+}
+
+/** The cosine of the angle by which the light is classed, to a rounding; NaN where there is none. */
+const cosineOf = (view: StillView, i: number, sun: SunThere): number =>
+  view.fromBelow[i] === 1
+    ? cosPhase(view, i, sun)
+    : (view.backEast[i] as number) * sun.levelEast + (view.backNorth[i] as number) * sun.levelNorth;
+
 /** The total of sample `i` where it is the better one, else -1. */
 function betterAt(view: StillView, i: number, sun: SunThere, total: number, best: number): number {
-  if (i < 0 || i >= view.count || view.sight[i] === 0) return -1;
   const here = totalAt(view, i, sun);
   const isNearer = (view.range[i] as number) < (view.range[best] as number);
   return here > total || (here === total && isNearer) ? here : -1;

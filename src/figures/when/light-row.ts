@@ -1,5 +1,6 @@
 import type { Position } from '../../survey/document';
 import { isFlat } from '../light/sky';
+import { civilTwilightAltitude } from '../light/sun';
 import { SunTrack } from '../light/sun-track';
 import type { LightClass, Score } from '../types';
 import { scoreWord, type ScoreWord } from '../score-words';
@@ -63,10 +64,18 @@ export function fillRow(
 ): void {
   const track = new SunTrack(position, view.skyAt);
   let best = view.closest;
+  let darkTo = -Infinity;
   for (let i = from; i < to; i++) {
     const instant = instants[i] as number;
     if (Number.isNaN(instant)) continue;
+    if (instant < darkTo) {
+      tellDark(row, view, i, instant);
+      continue;
+    }
     const sun = track.at(instant);
+    const altitude = sun.sun.geometricAltitude;
+    if (altitude < civilTwilightAltitude)
+      darkTo = instant + (civilTwilightAltitude - altitude) * leastMsADegree;
     best = bestUnder(view, sun, best);
     row.light[i] = codeOf[classUnder(view, best, sun)];
     row.glare[i] = glareUnder(view, best, sun) ? 1 : 0;
@@ -75,6 +84,17 @@ export function fillRow(
     row.total[i] = totalAt(view, best, sun);
     row.best[i] = best;
   }
+}
+
+/** ms in which the sun rises by a degree at the soonest: with the earth's turn at the equator, and its declination's 0.4 degrees a day. */
+const leastMsADegree = 3_600_000 / 15.1;
+
+/** The entry of an instant at which it is as dark as `bestUnder` and the others find it before civil dawn. */
+function tellDark(row: LightRow, view: StillView, i: number, instant: number): void {
+  row.light[i] = codeOf.dark;
+  row.flat[i] = isFlat(view.skyAt(instant)) ? 1 : 0;
+  row.blocked[i] = view.sight[view.closest] === 0 ? 1 : 0;
+  row.best[i] = view.closest;
 }
 
 /** What is told of one entry of a row: the best picture at that instant. */

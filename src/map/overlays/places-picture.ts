@@ -1,4 +1,4 @@
-import { closedGround, outOfReachColour, placeSteps } from '../../../styles/ramps';
+import { closedGround, outOfReachColour, placeStepsOn } from '../../../styles/ramps';
 import type { DrawnCells } from '../../state/drawn-places.svelte';
 import type { MapPicture } from '../map-surface';
 
@@ -13,8 +13,8 @@ function packed(colour: string): number {
   return ((0xff << 24) | ((rgb & 0xff) << 16) | (rgb & 0xff00) | (rgb >> 16)) >>> 0;
 }
 
-const packedSteps = (layer: DrawnCells['layer']) =>
-  placeSteps[layer].map(({ to, colour }) => ({ to, colour: packed(colour) }));
+const packedSteps = (layer: DrawnCells['layer'], isDark: boolean) =>
+  placeStepsOn(layer, isDark).map(({ to, colour }) => ({ to, colour: packed(colour) }));
 const beyond = packed(outOfReachColour);
 const hatchLine = packed(closedGround.line);
 const hatchBetween = (packed(closedGround.between) & 0xffffff) | (0x50 << 24);
@@ -22,20 +22,15 @@ const nothing = 0;
 
 /**
  * The cells as a picture. A cell that stands for others fills their square until they are known themselves; closed
- * ground is hatched; where nothing is good, nothing is drawn.
+ * ground is hatched; where nothing is good, nothing is drawn. `isDark`: the map under it is.
  */
-export function placesPicture({
-  layer,
-  count,
-  values,
-  closed,
-  stride,
-  usableTo,
-  corners,
-}: DrawnCells): MapPicture {
+export function placesPicture(
+  { layer, count, values, closed, stride, usableTo, corners }: DrawnCells,
+  isDark = false,
+): MapPicture {
   const scale = Math.max(1, Math.floor(wanted / count));
   const size = scale * count;
-  const colours = colouredCells({ layer, count, values, closed, stride, usableTo });
+  const colours = colouredCells({ layer, count, values, closed, stride, usableTo }, isDark);
   const pixels = new Uint32Array(size * size);
   // A line of hatching and as much again as it is moved from row to row.
   const hatched = Uint32Array.from({ length: size + hatchEvery }, (_, x) =>
@@ -66,15 +61,11 @@ export function placesPicture({
 const hatchMark = 1;
 
 /** A colour for each cell: coarse ones over their whole square, finer ones over them. */
-function colouredCells({
-  layer,
-  count,
-  values,
-  closed,
-  stride,
-  usableTo,
-}: Omit<DrawnCells, 'corners'>): Uint32Array {
-  const steps = packedSteps(layer);
+function colouredCells(
+  { layer, count, values, closed, stride, usableTo }: Omit<DrawnCells, 'corners'>,
+  isDark: boolean,
+): Uint32Array {
+  const steps = packedSteps(layer, isDark);
   const last = steps.at(-1)?.colour ?? nothing;
   const colourOf = (i: number): number => {
     if (closed[i] === 1) return hatchMark;

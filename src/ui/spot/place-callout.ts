@@ -1,3 +1,4 @@
+import { angleBetween } from '../../survey/angles';
 import type { Box } from '../box-of';
 
 export interface Point {
@@ -20,7 +21,7 @@ const held = (value: number, least: number, most: number) => Math.max(least, Mat
 
 /** How many of the bearings look in a direction, in degrees. */
 const looking = (bearings: readonly number[], direction: number): number =>
-  bearings.filter((b) => Math.abs(((b - direction + 540) % 360) - 180) < reach).length;
+  bearings.filter((b) => angleBetween(b, direction) < reach).length;
 
 /** Sides and corners of a spot, the sides first: there a callout stands nearest. */
 const directions = [90, 270, 180, 0, 135, 225, 45, 315];

@@ -1,6 +1,7 @@
 import type { Turn, Turning } from '../../figures/traffic/flow/turning';
 import type { WindComponents } from '../../figures/traffic/wind/components';
 import type { Wind } from '../../figures/traffic/wind/wind';
+import { wrap360 } from '../../survey/angles';
 import type { EndRef } from '../../survey/schema/site';
 import { knotsToMetresPerSecond } from '../../units/speed';
 import type { Formats } from '../formats';
@@ -90,7 +91,7 @@ export function turningWords(
       ? [
           {
             by: turn.by,
-            words: `${flowName(turn, ends)} when it ${does} by ${Math.ceil(turn.by)}°, to ${format.bearing((from + sign * turn.by + 360) % 360 || 360)}`,
+            words: `${flowName(turn, ends)} when it ${does} by ${Math.ceil(turn.by)}°, to ${format.bearing(wrap360(from + sign * turn.by) || 360)}`,
           },
         ]
       : [];

@@ -6,7 +6,7 @@ import type { Planned } from '../../sweep/plan';
 import type { WhyNoGround } from '../../ports/place-search';
 import type { PlaceLayer } from '../../state/drawn-places.svelte';
 import { focalRange, share } from '../../units/format';
-import { focalSteps, outOfReachColour, placeSteps } from '../../../styles/ramps';
+import { focalSteps, outOfReachColour, placeStepsOn } from '../../../styles/ramps';
 import type { Formats } from '../formats';
 import { hiderWords } from './sight-words';
 
@@ -99,7 +99,9 @@ export function placeSentence(
   const taken = contents.kit.lenses.find(({ key }) => key === lens?.key);
   const lensWords = taken
     ? ` (${lensName(taken)}${lens?.extender ? ` with ${lens.extender}×` : ''} fits)`
-    : '';
+    : range === ''
+      ? ''
+      : ' (no lens of the kit fits: to be cropped)';
   const hides = hiddenBy.slice(0, 2).map((by) => hiderWords(by, contents.obstacles));
   const where = [way !== null && side ? `${side} side` : '', nearWords(candidate, format)].filter(Boolean);
   const told = [
@@ -153,9 +155,10 @@ const stepText: Readonly<Record<PlaceLayer, (value: number) => string>> = {
 export function placeLegend(
   layer: PlaceLayer,
   usableTo: number,
+  isDark = false,
 ): readonly { colour: string; words: string }[] {
   const text = stepText[layer];
-  const steps: readonly { to: number; colour: string }[] = placeSteps[layer];
+  const steps = placeStepsOn(layer, isDark);
   const entries = steps
     .map(({ to, colour }, i) => {
       const from = steps[i - 1]?.to ?? 0;

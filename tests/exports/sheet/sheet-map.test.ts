@@ -9,7 +9,11 @@ import { opened, spotFeature, contentsOf } from '../../support/contents';
 
 const contents = readContents(opened(readFileSync('sample-sites/tolverby.geojson', 'utf8')));
 function drawn(of: Contents, planned: readonly string[] = []) {
-  const paths = pathsOf(of, (kind, runway, end) => kind === 'arrival' && runway === 'r8k2v4' && end === 1);
+  const paths = pathsOf(
+    of,
+    (kind, runway, end) => kind === 'arrival' && runway === 'r8k2v4' && end === 1,
+    null,
+  );
   const looks = of.spots
     .filter(({ id }) => planned.includes(id))
     .map((spot) => ({ spot, at: of.site.reference }));

@@ -10,7 +10,7 @@ const corner = [18.18, 50.94] as const;
 describe('[F810] what is drawn and has no meaning as a path is listed', () => {
   const listed = (...features: readonly unknown[]) => {
     const contents = contentsOf(features);
-    expect(pathsOf(contents, () => true)).toEqual([]);
+    expect(pathsOf(contents, () => true, null)).toEqual([]);
     return placeProblems(contents).map(({ id, reason, used }) => `${id} ${used} ${reason}`);
   };
 

@@ -41,7 +41,7 @@ const take = whatToTake(before, learnFrom(before));
 if (!take) throw new Error('expected something to take');
 const contents = readContents(takeLearned(survey, take));
 const path = (of = contents) => {
-  const [found] = pathsOf(of, (kind, _, end) => kind === 'arrival' && end === 1);
+  const [found] = pathsOf(of, (kind, _, end) => kind === 'arrival' && end === 1, null);
   if (!found) throw new Error('expected the arrival of 24');
   return found;
 };

@@ -24,7 +24,7 @@ function abeam(properties: object) {
     { subjects: [jet] },
   );
   const [spot] = contents.spots;
-  const path = everyPath(contents, (kind) => kind === 'pass').find(
+  const path = everyPath(contents, (kind) => kind === 'pass', null).find(
     (p) => p.ref.path === 'show/level/forward',
   );
   if (!spot || !path) throw new Error('expected a spot and a path');
@@ -80,7 +80,7 @@ describe('what flies together', () => {
       },
     );
     const contents = contentsOf([runway], { subjects: [jet] });
-    const stream = everyPath(contents, (kind) => kind === 'pattern');
+    const stream = everyPath(contents, (kind) => kind === 'pattern', null);
     expect(stream).toHaveLength(4);
     const [first, second] = stream;
     if (!first || !second) throw new Error('expected a stream');

@@ -33,6 +33,7 @@ const arrivalOf = (contents: Contents) => {
   const [path] = pathsOf(
     { ...contents, subject },
     (k, id, end) => k === 'arrival' && id === runwayId && end === 1,
+    null,
   );
   if (!path) throw new Error('expected the arrival of 25');
   return path;

@@ -7,6 +7,7 @@ import { todayAt } from '../../../src/figures/now/today';
 import { outlookOf } from '../../../src/figures/outlook';
 import { flownPaths } from '../../../src/figures/plan/flow-spans';
 import { spotFigures } from '../../../src/figures/spot-figures';
+import { everyPath } from '../../../src/figures/traffic/every-path';
 import { pathsOf } from '../../../src/figures/traffic/paths';
 import { readContents } from '../../../src/survey/contents';
 import { opened } from '../../support/contents';
@@ -20,7 +21,7 @@ function now(instant: number, spot = orchard) {
   const [flow] = flowsNow(contents, 0, instant);
   if (!flow) throw new Error('expected a flow');
   const span = { from: -Infinity, to: Infinity, arrivals: flow.arrivals, departures: flow.departures };
-  const paths = pathsOf(contents, flownPaths([span]));
+  const paths = pathsOf(contents, flownPaths([span]), null);
   return { around: passingNow(contents, null, spot, paths, instant), paths, spot };
 }
 
@@ -54,6 +55,28 @@ describe('what comes past now', () => {
     expect(lead?.toCome.to?.light).toBe('civil-twilight');
     // Two hours ahead and no more.
     expect(now(Date.parse('2026-06-21T15:30:00Z')).around.passing[0]?.toCome.minutes).toBeNull();
+  });
+
+  it('[F1119] arguable: a display comes past while one of its acts is on, or a few minutes of it, and not all day', () => {
+    const [display] = contents.displayLines;
+    if (!display) throw new Error('expected the display line');
+    const act = { ...{ date: '2026-06-21', to: null, type: '', name: 'Solo jet' }, time: '18:20' };
+    const shown = {
+      ...contents,
+      displayLines: [{ ...display, passes: ['level' as const], programme: [act] }],
+    };
+    const span = { from: -Infinity, to: Infinity, arrivals: [], departures: [] };
+    const paths = everyPath(shown, flownPaths([span]), null);
+    const passes = (clock: string) =>
+      contents.spots
+        .flatMap(
+          (spot) => passingNow(shown, null, spot, paths, Date.parse(`2026-06-21T${clock}+02:00`)).passing,
+        )
+        .filter(({ path }) => path.ref.path.startsWith(`${display.id}/`)).length;
+    expect(passes('18:22:00')).toBeGreaterThan(0);
+    expect(passes('18:16:00')).toBe(passes('18:22:00'));
+    expect(passes('17:30:00')).toBe(0);
+    expect(passes('18:40:00')).toBe(0);
   });
 
   it('[F950] nothing is within reach from far away', () => {

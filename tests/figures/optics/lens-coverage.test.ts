@@ -18,7 +18,7 @@ const night = Date.parse('2026-09-21T23:00:00Z');
 function coverage(lenses: readonly object[], instants = [noon], status = 'public') {
   const spot = spotFeature('s', south, { access: { status } });
   const contents = contentsOf([runway, spot], { subjects: [plainSubject], kit: { ...plainKit, lenses } });
-  const paths = pathsOf(contents, (kind) => kind === 'arrival');
+  const paths = pathsOf(contents, (kind) => kind === 'arrival', null);
   return lensCoverage(contents, paths, outlookOf(contents), instants);
 }
 const lens = (shortest: number, longest: number, extenders: number[] = []) => ({

@@ -294,6 +294,12 @@ describe('a programme', () => {
       .slice(1)
       .forEach(({ window }, i) => expect(window.from).toBeGreaterThanOrEqual(stays[i]?.window.to ?? 0));
   });
+
+  test('[F1109] arguable: with all its acts on Sunday nobody is sent to the display line on Saturday', () => {
+    const sunday = shown([{ ...jet, date: '2026-06-21' }]);
+    expect(windowsOf(sunday).windows.length).toBeGreaterThan(0);
+    expect(windowsOf(sunday, '2026-06-20').windows).toEqual([]);
+  });
 });
 
 describe('flows that may come instead', () => {

@@ -42,7 +42,7 @@ function behind(hedge: object, off: number, eyeHeight: number) {
     },
   );
   const outlook = outlookOf(contents);
-  const path = pathsOf(contents, (kind, _, end) => kind === 'departure' && end === 0)[0];
+  const path = pathsOf(contents, (kind, _, end) => kind === 'departure' && end === 0, null)[0];
   const [spot] = contents.spots;
   if (!path || !spot) throw new Error('expected a path and a spot');
   const i = path.samples.station.indexOf(1200);

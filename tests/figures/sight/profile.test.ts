@@ -31,7 +31,7 @@ function looking(obstacles: readonly unknown[], eyeHeight = 1.7) {
     site,
   });
   const outlook = outlookOf(contents);
-  const path = pathsOf(contents, (kind, _, end) => kind === 'departure' && end === 0)[0];
+  const path = pathsOf(contents, (kind, _, end) => kind === 'departure' && end === 0, null)[0];
   const [standing] = contents.spots;
   if (!path || !standing) throw new Error('expected a path and a spot');
   const index = (station: number) => path.samples.station.indexOf(station);

@@ -32,12 +32,12 @@ const runway = runwayFeature('rwy', to(0, 200), to(90, 1000), [
 const sunside = { subjects: [plainSubject], kit: plainKit, site: { elevation: 432 } };
 
 const onTheGround = (...features: unknown[]) =>
-  pathsOf(contentsOf([runway, ...features], sunside), (kind) => kind === 'taxi' || kind === 'parked');
+  pathsOf(contentsOf([runway, ...features], sunside), (kind) => kind === 'taxi' || kind === 'parked', null);
 
 describe('aircraft on the ground', () => {
   test('[F309] a taxi route is two paths, an apron one, behind all others', () => {
     const drawn = feature('drawn', 'flight-path', 'LineString', [a, to(10, 500)], { heights: [500, 480] });
-    const all = pathsOf(contentsOf([apron(40), route, drawn, runway], sunside), () => true);
+    const all = pathsOf(contentsOf([apron(40), route, drawn, runway], sunside), () => true, null);
     expect(all.slice(-4).map((p) => [p.ref.path, p.ref.kind, p.name])).toEqual([
       ['drawn', 'flight-path', 'flight path'],
       ['alpha/forward', 'taxi', 'Alpha to the east'],

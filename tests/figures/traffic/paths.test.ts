@@ -26,7 +26,7 @@ const drawn = feature('drawn', 'flight-path', 'LineString', [a, to(10, 500)], {
 describe('the paths of a survey', () => {
   test('[F50] arrival, departure and circuit of every end that is not closed, then the flight paths', () => {
     const contents = contentsOf([drawn, long, short], { subjects: [plainSubject] });
-    expect(pathsOf(contents, all).map((p) => p.ref.path)).toEqual([
+    expect(pathsOf(contents, all, null).map((p) => p.ref.path)).toEqual([
       'long/32/arrival',
       'long/32/departure',
       'long/32/circuit',
@@ -38,14 +38,14 @@ describe('the paths of a survey', () => {
       'short/22/circuit',
       'drawn',
     ]);
-    expect(pathsOf(contents, all).at(-1)).toMatchObject({
+    expect(pathsOf(contents, all, null).at(-1)).toMatchObject({
       name: 'low pass',
       ref: { runway: null, end: null },
     });
   });
 
   test('[F51] two ends of one designator are told apart by #0 and #1', () => {
-    const paths = (feature: unknown) => pathsOf(contentsOf([feature]), (kind) => kind === 'arrival');
+    const paths = (feature: unknown) => pathsOf(contentsOf([feature]), (kind) => kind === 'arrival', null);
     expect(paths(twins).map((p) => p.ref.path)).toEqual(['twins/09#0/arrival', 'twins/09#1/arrival']);
     const nameless = runwayFeature('bare', a, to(90, 1000), [{}, {}]);
     expect(paths(nameless).map((p) => p.ref.path)).toEqual(['bare/#0/arrival', 'bare/#1/arrival']);
@@ -57,6 +57,7 @@ describe('the paths of a survey', () => {
     const wanted = pathsOf(
       contents,
       (kind, runway, end) => kind === 'departure' && runway === 'short' && end === 1,
+      null,
     );
     expect(wanted.map((p) => p.ref)).toEqual([
       { path: 'short/22/departure', kind: 'departure', runway: 'short', end: 1 },
@@ -69,7 +70,7 @@ describe('the paths of a survey', () => {
     const other = contents.subjects[1];
     if (!other) throw new Error('expected two subjects');
     for (const i of [0, 6]) {
-      const path = (c = contents) => pathsOf(c, all)[i];
+      const path = (c = contents) => pathsOf(c, all, null)[i];
       const before = path();
       expect(path()).toBe(before);
       const after = path({ ...contents, subject: other });
@@ -87,8 +88,8 @@ describe('the paths of a survey', () => {
   });
 
   test('[F55] a runway under 1 m has no paths', () => {
-    expect(pathsOf(contentsOf([runwayFeature('dot', a, to(10, 0.5), [{}, {}])]), all)).toEqual([]);
-    expect(pathsOf(contentsOf([runwayFeature('dash', a, to(10, 1.5), [{}, {}])]), all)).toHaveLength(6);
+    expect(pathsOf(contentsOf([runwayFeature('dot', a, to(10, 0.5), [{}, {}])]), all, null)).toEqual([]);
+    expect(pathsOf(contentsOf([runwayFeature('dash', a, to(10, 1.5), [{}, {}])]), all, null)).toHaveLength(6);
   });
 });
 

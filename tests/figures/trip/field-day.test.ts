@@ -23,12 +23,16 @@ describe('[F760] a field on a day', () => {
 
   it('counts the minutes in which some path that is flown is fair, without glare: each step by the figures', () => {
     const [flow] = found.flows;
-    const paths = pathsOf(silent, (kind, runway, end) => {
-      const r = silent.runways.find(({ id }) => id === runway);
-      return (
-        kind !== 'circuit' && end !== null && flow?.ends.includes(r?.ends[end].designator ?? '') === true
-      );
-    }).filter(({ ref }) => ref.kind === 'arrival' || ref.kind === 'departure' || ref.kind === 'flight-path');
+    const paths = pathsOf(
+      silent,
+      (kind, runway, end) => {
+        const r = silent.runways.find(({ id }) => id === runway);
+        return (
+          kind !== 'circuit' && end !== null && flow?.ends.includes(r?.ends[end].designator ?? '') === true
+        );
+      },
+      null,
+    ).filter(({ ref }) => ref.kind === 'arrival' || ref.kind === 'departure' || ref.kind === 'flight-path');
     let minutes = 0;
     for (const { spot: id, from, to } of found.stays) {
       const spot = silent.spots.find((s) => s.id === id);

@@ -26,7 +26,7 @@ export function fieldAt(
   const [spot] = contents.spots;
   if (!spot) throw new Error('expected a spot');
   const outlook = outlookOf(contents);
-  const paths = pathsOf(contents, () => true);
+  const paths = pathsOf(contents, () => true, null);
   const [path] = paths;
   if (!path) throw new Error('expected a path');
   return {

@@ -145,7 +145,7 @@ describe('a year of light', () => {
       { site: { elevation: 430, timeZone: 'Europe/Zurich' }, subjects: [plainSubject], kit: plainKit },
     );
     const [spot] = contents.spots;
-    const [path] = pathsOf(contents, (kind) => kind === 'departure');
+    const [path] = pathsOf(contents, (kind) => kind === 'departure', null);
     if (!spot || !path) throw new Error('expected a spot and a path');
     const { grid, light } = yearLight(contents, spot, path, '2026-01-01', 'Europe/Zurich');
     const noon = (date: string) => light.total[grid.dates.indexOf(date) * 96 + 48] as number;

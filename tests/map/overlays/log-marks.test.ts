@@ -26,7 +26,7 @@ const contents = contentsOf(
   ],
   { subjects: [plainSubject], kit: plainKit },
 );
-const paths = pathsOf(contents, (kind) => kind === 'arrival');
+const paths = pathsOf(contents, (kind) => kind === 'arrival', null);
 const partsOf = (id: string | null) =>
   logMarks(contents.spots.find((s) => s.id === id) ?? null, contents.logEntries, paths);
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { closedGround, minuteSteps } from '../../../styles/ramps';
 import { placesPicture } from '../../../src/map/overlays/places-picture';
+import { placeLegend } from '../../../src/ui/words/place-words';
 import type { DrawnCells } from '../../../src/state/drawn-places.svelte';
 
 const count = 16;
@@ -21,8 +22,8 @@ const cells = (): DrawnCells & { values: Float64Array; closed: Uint8Array; strid
   corners,
 });
 /** "#rrggbb" at the middle of a cell, counted from the south-west; null where nothing is drawn. */
-function at(drawn: DrawnCells, column: number, row: number): string | null {
-  const { pixels, size } = placesPicture(drawn);
+function at(drawn: DrawnCells, column: number, row: number, isDark = false): string | null {
+  const { pixels, size } = placesPicture(drawn, isDark);
   const scale = size / count;
   const i = 4 * ((size - 1 - Math.floor((row + 0.5) * scale)) * size + Math.floor((column + 0.5) * scale));
   const [r, g, b, a] = pixels.subarray(i, i + 4);
@@ -61,4 +62,16 @@ test('[P12] closed ground is hatched, however good it would be', () => {
   const seen = new Set(new Uint32Array(pixels.buffer));
   expect(seen.size).toBe(2);
   expect([...seen].some((c) => (c & 0xff) === parseInt(closedGround.line.slice(1, 3), 16))).toBe(true);
+});
+
+test('[P13] on a dark map the most minutes are the palest, and the legend says the same; light and millimetres stay', () => {
+  const drawn = cells();
+  drawn.stride.fill(1);
+  drawn.values.fill(400);
+  expect([at(drawn, 3, 3), at(drawn, 3, 3, true)]).toEqual([minuteSteps[4].colour, minuteSteps[0].colour]);
+  const over = (isDark: boolean) =>
+    placeLegend('minutes', 400, isDark).find(({ words }) => words === 'over 6 h');
+  expect([over(false)?.colour, over(true)?.colour]).toEqual([minuteSteps[4].colour, minuteSteps[0].colour]);
+  expect(placeLegend('light-a', 400, true)).toEqual(placeLegend('light-a', 400));
+  expect(placeLegend('focal', 400, true)).toEqual(placeLegend('focal', 400));
 });

@@ -60,7 +60,7 @@ function cardOf(at: readonly [number, number], more: object = {}): string {
     [{ designator: '09' }, { designator: '27' }],
   );
   const contents = contentsOf([runway, spotFeature('s', at)], { ...common, ...more });
-  const paths = pathsOf(contents, (kind, _runway, end) => kind === 'arrival' && end === 0);
+  const paths = pathsOf(contents, (kind, _runway, end) => kind === 'arrival' && end === 0, null);
   const [spot] = contents.spots;
   const [seen] = spot
     ? spotFigures(spot, paths, outlookOf(contents), [Date.parse('2026-06-21T15:00:00Z')])

@@ -57,6 +57,10 @@ describe('what a line of the list says', () => {
     );
   });
 
+  test('[P14] what no lens of the kit fits is said, not left out', () => {
+    expect(say({ lens: null })).toContain('160–220 mm (no lens of the kit fits: to be cropped)');
+  });
+
   test('[P8] a deck is no public way: one stands on top of it', () => {
     expect(say({ way: 'Car park', deck: 193.7 })).toMatch(/; up on top of it\.$/);
     expect(say({ way: 'Car park', deck: 193.7, ground: 'unknown' })).toMatch(/check first\.$/);

@@ -1,5 +1,5 @@
 import type { Position } from '../../../survey/document';
-import { RAD, DEG } from '../../geometry/angles';
+import { DEG, RAD, wrap180 } from '../../geometry/angles';
 import { frameAt, mapped } from '../../geometry/earth';
 import { turnRadius } from '../turn-physics';
 import type { Plane } from './on-track';
@@ -46,7 +46,8 @@ export function roundedTrack(line: readonly Position[], speed: number, bank: num
       continue;
     }
     const next = nextLeg(points, i);
-    const turn = next ? turnBetween(leg.bearing, next.bearing) : 0;
+    // Degrees, positive to the left.
+    const turn = next ? wrap180(leg.bearing - next.bearing) : 0;
     const tangent = Math.tan((Math.min(Math.abs(turn), sharpest) * RAD) / 2);
     const room = next ? half * Math.min(leg.length, next.length) : 0;
     const radius = Math.abs(turn) > straightWithin ? Math.min(usual, room / tangent) : 0;
@@ -78,6 +79,3 @@ function nextLeg(points: readonly Point[], from: number) {
   }
   return null;
 }
-
-/** Degrees from one bearing to another, positive to the left. */
-const turnBetween = (from: number, to: number): number => ((((from - to) % 360) + 540) % 360) - 180;

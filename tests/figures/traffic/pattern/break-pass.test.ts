@@ -26,7 +26,7 @@ describe('where the pass of a break stands', () => {
       kit: { ...plainKit, lenses },
     },
   );
-  const [path] = everyPath(contents, (kind) => kind === 'pattern');
+  const [path] = everyPath(contents, (kind) => kind === 'pattern', null);
   const passOf = (id: string) => {
     const spot = figuresFor(contents, Date.UTC(2026, 8, 21, 12), (kind) => kind === 'pattern').spots.find(
       (s) => s.id === id,

@@ -61,7 +61,7 @@ function along({ samples }: Path): Where[] {
 function paths(features: Parameters<typeof contentsOf>[0], subject: object) {
   const lenses = [{ key: 'long', name: 'Long', shortest: 200, longest: 800, widestAperture: 6.3 }];
   const contents = contentsOf(features, { site, subjects: [subject], kit: { ...plainKit, lenses } });
-  const all = everyPath(contents, (kind) => kind === 'pass');
+  const all = everyPath(contents, (kind) => kind === 'pass', null);
   const named = (name: string) => {
     const found = all.find((p) => p.ref.path === name);
     if (!found) throw new Error(`expected ${name}, got ${all.map((p) => p.ref.path).join(', ')}`);

@@ -154,7 +154,7 @@ describe('other circuits and approaches', () => {
       7,
     ];
     const contents = contentsOf([{ ...runway, properties: { ...runway.properties, patterns } }]);
-    const names = everyPath(contents, (kind) => kind === 'pattern').map((p) => p.ref.path);
+    const names = everyPath(contents, (kind) => kind === 'pattern', null).map((p) => p.ref.path);
     expect(names).toEqual(['rwy/25/break']);
     const reasons = contents.problems.map((p) => p.reason);
     expect(reasons.some((r) => r.startsWith('patterns.1.side'))).toBe(true);
