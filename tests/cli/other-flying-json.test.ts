@@ -12,9 +12,10 @@ const shown = (display: object, runway: object = {}) =>
   readContents({
     ...survey,
     features: survey.features.map((feature) => {
-      const change = { 'display-line': display, runway }[String(feature.properties?.['kind'])];
+      const kind = feature.properties?.['kind'];
+      const change = kind === 'display-line' ? display : kind === 'runway' ? runway : null;
       return change ? { ...feature, properties: { ...feature.properties, ...change } } : feature;
-    }) as never,
+    }),
   });
 const at = Date.parse('2026-06-21T16:30:00Z');
 const pathOf = (contents: ReturnType<typeof shown>, part: string) => {
@@ -50,7 +51,7 @@ describe('displays that the command prints', () => {
   const late = { date: '2026-06-21', minutes: 20 };
   const [display] = displaysJson(shown({ passes: ['level'], programme, late }), '2026-06-21');
 
-  test('[F1119] the acts of that day, as late as they run, lit from which side until when, best from where', () => {
+  test('[F1123] the acts of that day, as late as they run, lit from which side until when, best from where', () => {
     expect(display).toMatchObject({ id: 'd5k8wr', name: 'Open day display' });
     expect(display?.crowdDistance).toBeCloseTo(250, -1);
     expect(display?.acts.map(({ name, from, to }) => [name, from, to])).toEqual([

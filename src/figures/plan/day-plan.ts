@@ -105,7 +105,7 @@ export function dayPlan(
     },
   );
   windows.sort((a, b) => b.worth - a.worth);
-  return { windows, acts: actWindows(windows, programmes), stays, ...left };
+  return { windows, acts: actWindows(windows, programmes, contents.subject), stays, ...left };
 }
 
 /**

@@ -57,7 +57,7 @@ describe('what comes past now', () => {
     expect(now(Date.parse('2026-06-21T15:30:00Z')).around.passing[0]?.toCome.minutes).toBeNull();
   });
 
-  it('[F1123] arguable: a display comes past while one of its acts is on, or a few minutes of it, and not all day', () => {
+  it('[F1119] arguable: a display comes past while one of its acts is on, or a few minutes of it, and not all day', () => {
     const [display] = contents.displayLines;
     if (!display) throw new Error('expected the display line');
     const act = { ...{ date: '2026-06-21', to: null, type: '', name: 'Solo jet' }, time: '18:20' };
