@@ -38,7 +38,7 @@ export function learnFromFlights(): void {
     const read = readContents(survey);
     allSpotFigures(
       read,
-      pathsOf(read, () => true),
+      pathsOf(read, () => true, null),
       instants,
       null,
       scratch,
