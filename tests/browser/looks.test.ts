@@ -337,7 +337,7 @@ describe.skipIf(!thorough || !exiftool)(
       ['1280 px', { width: 1280, height: 900 }, looks],
       ['360 px', { width: 360, height: 740, touch: true }, firstLook],
     ] as const)(
-      '[B122] has nothing that axe finds broken, filled, at %s',
+      '[B131] has nothing that axe finds broken, filled, at %s',
       { timeout: 150_000 },
       async (_, size, worn) => {
         const { page, complaints, done } = await openPage({ map: false, ...size });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { medianIn } from '../../../src/figures/geometry/median-in';
 
-it('[F1200] the median of any list is that of the sorted one', () => {
+it('[F1202] the median of any list is that of the sorted one', () => {
   expect(medianIn(Float64Array.of())).toBeNaN();
   const anyOrder = fc.array(
     fc.oneof(fc.integer({ min: -3, max: 3 }), fc.double({ noNaN: true, min: -1e6, max: 1e6 })),
