@@ -47,7 +47,8 @@ export class FlownAnswers {
 
   /** Recorded flights to an end that is not in use: worked out anew only when flights, runways or ends change. */
   readonly #passedOver = lastAnswer(
-    (tools: Tools, ...given: Parameters<Tools['passedOver']>): ReadonlySet<string> => tools.passedOver(...given),
+    (tools: Tools, ...given: Parameters<Tools['passedOver']>): ReadonlySet<string> =>
+      tools.passedOver(...given),
   );
   passedOver(): ReadonlySet<string> {
     const { contents, flow } = this.#figures;
