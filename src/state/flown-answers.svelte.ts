@@ -1,5 +1,6 @@
 import type { SpreadAt } from '../figures/flown/as-flown';
 import { eyeAt } from '../figures/spot/eye-at';
+import { lookedAt, mostRecordedPaths } from '../figures/traffic/looked-at';
 import type { Sample } from '../figures/types';
 import { lastAnswer } from '../survey/memo';
 import type { Derived } from './derived.svelte';
@@ -43,6 +44,14 @@ export class FlownAnswers {
     const found = paths.find(({ ref }) => ref.path === path);
     if (!spread || !found || !selected) return null;
     return this.#load()?.focalAsFlown(spread, found, sample, eyeAt(selected.spot, selected.a.ground)) ?? null;
+  }
+
+  /** Whether a recorded flight is looked at from the spots, and whether all that can be are `chosen` by hand without it. */
+  fromSpots(id: string): { readonly looked: boolean; readonly full: boolean; readonly most: number } {
+    const { flightPaths } = this.#figures.contents;
+    const looked = lookedAt(flightPaths).some((flight) => flight.id === id);
+    const chosen = flightPaths.filter(({ source, fromSpots }) => source !== 'drawn' && fromSpots === true);
+    return { looked, full: !looked && chosen.length >= mostRecordedPaths, most: mostRecordedPaths };
   }
 
   /** Recorded flights to an end that is not in use: worked out anew only when flights, runways or ends change. */
