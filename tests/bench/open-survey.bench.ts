@@ -15,7 +15,7 @@ export function openLargeSurvey(): void {
     problemsOf(contents, [], Date.UTC(2026, 5, 21));
   });
   console.log(
-    `open a survey of 5,000 features (${Math.round(text.length / 1024)} kB, budget 100 ms of script)`,
+    `open a survey of 5,000 features (${Math.round(text.length / 1024)} kB, budget 60 ms of script)`,
   );
   console.log(`  open, read, check     ${printed(times)}`);
 }
