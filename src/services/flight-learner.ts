@@ -55,7 +55,8 @@ export class FlightLearner implements Learner {
     const isLast = this.#turns.begin();
     if (this.#told !== flightPaths) {
       const packed = await this.#packed(flightPaths, isLast);
-      if (!packed) return null;
+      // A newer question may have come in as the last flight was packed.
+      if (!packed || !isLast()) return null;
       this.#told = flightPaths;
       const { counts, positions, heights, times } = packed;
       this.#send({ id: ++this.#id, job: 'flights', request: packed }, [

@@ -22,10 +22,10 @@ export interface ActLight {
   readonly azimuth: number;
 }
 
-/** The middle of the line from a display line's first position to its last. */
-export function middleOf({ line }: DisplayLine): Position {
+/** The middle of the line from a display line's first position to its last, whichever meridian it crosses. */
+export function middleOfLine({ line }: Pick<DisplayLine, 'line'>): Position {
   const [from, to] = [line[0], line[line.length - 1]] as [Position, Position];
-  return [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  return [wrap180(from[0] + wrap180(to[0] - from[0]) / 2), (from[1] + to[1]) / 2];
 }
 
 /** From a place, looking at another, as an act begins; null for one without a time. */

@@ -2,7 +2,7 @@ import type { Contents } from '../../survey/contents';
 import type { DisplayLine } from '../../survey/schema/flying';
 import type { Position } from '../../survey/document';
 import { frameAt, mapped } from '../geometry/earth';
-import { actLight, middleOf, type ActLight } from './act-light';
+import { actLight, middleOfLine, type ActLight } from './act-light';
 import { actsOf, type Act } from './programme-acts';
 import { publishedMinima, type PublishedMinimum } from './published-minima';
 
@@ -30,7 +30,7 @@ export function displayFigures(display: DisplayLine, field: Field, date: string)
     minima: publishedMinima(display.speed ?? field.subject.climbSpeed),
     programme: actsOf(display, date, field.site.timeZone, field.subjects).map((act) => ({
       act,
-      light: crowd && actLight(act, middleOf(display), crowd.position, field.site.timeZone),
+      light: crowd && actLight(act, middleOfLine(display), crowd.position, field.site.timeZone),
     })),
   };
 }

@@ -24,7 +24,7 @@ export function formationFigures(
   portrait: boolean,
   scratch: Scratch,
 ): FormationFigures | null {
-  const formation = formationAt(path, Math.max(0, path.samples.station.indexOf(station)));
+  const formation = formationAt(path, station);
   if (!formation) return null;
   const places = formationPlaces(formation);
   const needed = (part: Hold['part']) => {

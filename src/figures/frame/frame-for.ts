@@ -88,7 +88,7 @@ export function sceneryOf(
 
 /** The places of what flies together at a station; null for one alone, and where the spacing is not known. */
 function placesAt(path: Path, station: number): readonly FormationPlace[] | null {
-  const formation = formationAt(path, Math.max(0, path.samples.station.indexOf(station)));
+  const formation = formationAt(path, station);
   return formation && formationPlaces(formation);
 }
 

@@ -1,3 +1,4 @@
+import { nearestSample } from './nearest-sample';
 import type { Path } from './paths';
 
 /** Several that fly together. `spacing`: m from centre to centre of neighbours, null where nobody has said. */
@@ -23,9 +24,11 @@ export function formationPlaces({ aircraft, spacing }: Formation): readonly Form
   });
 }
 
-/** What flies together at a sample of a path; null for one alone. A stream is one up to its break, and no longer. */
-export function formationAt({ formation, ref, samples }: Path, index: number): Formation | null {
+/** What flies together at the sample nearest to a station; null for one alone. A stream is one up to its break, and no longer. */
+export function formationAt({ formation, ref, samples }: Path, station: number): Formation | null {
   if (!formation || formation.aircraft < 2) return null;
   if (ref.kind !== 'pattern') return formation;
-  return samples.bank.subarray(0, index + 1).every((bank) => bank === 0) ? formation : null;
+  return samples.bank.subarray(0, nearestSample(samples, station) + 1).every((bank) => bank === 0)
+    ? formation
+    : null;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { actLight, middleOf } from '../../../src/figures/display/act-light';
+import { actLight, middleOfLine } from '../../../src/figures/display/act-light';
 import { actsOf } from '../../../src/figures/display/programme-acts';
 import { destination } from '../../../src/figures/geometry/earth';
 import { contentsOf, feature, plainSubject } from '../../support/contents';
@@ -111,16 +111,17 @@ describe('how an act is lit', () => {
     if (!act) throw new Error('expected an act');
     const [south, north] = [180, 0].map((bearing) => destination(middle, bearing, 230));
     // In the afternoon's sun, 237 degrees: to the left behind whoever looks north, ahead to the right of who looks south.
-    const seen = south && actLight(act, middleOf(found), south, zone);
+    const seen = south && actLight(act, middleOfLine(found), south, zone);
     expect(seen?.azimuth).toBeGreaterThan(225);
     expect(seen?.lit).toBe('behind-you');
     // It is from the side once it has come 60 degrees round: at 240 (frontLitTo).
     expect(seen?.until).toBeGreaterThan(at('16:20'));
     expect(seen?.until).toBeLessThan(at('17:20'));
     const later =
-      south && actLight({ ...act, slot: { from: seen?.until ?? 0, to: 0 } }, middleOf(found), south, zone);
+      south &&
+      actLight({ ...act, slot: { from: seen?.until ?? 0, to: 0 } }, middleOfLine(found), south, zone);
     expect(later?.lit).toBe('from-the-left');
-    const other = north && actLight(act, middleOf(found), north, zone);
+    const other = north && actLight(act, middleOfLine(found), north, zone);
     expect(other?.lit).toBe('in-your-eyes');
   });
 });

@@ -84,8 +84,10 @@ describe('what flies together', () => {
     expect(stream).toHaveLength(4);
     const [first, second] = stream;
     if (!first || !second) throw new Error('expected a stream');
-    expect(formationAt(first, 10)).toEqual({ aircraft: 4, spacing: 30 });
-    expect(formationAt(first, first.samples.count - 1)).toBeNull();
-    expect(formationAt(second, 10)).toBeNull();
+    expect(formationAt(first, first.samples.station[10] ?? NaN)).toEqual({ aircraft: 4, spacing: 30 });
+    // Between two samples, as a slider stands: the nearer one decides, and no first one stands in for it.
+    expect(formationAt(first, (first.samples.station.at(-1) ?? NaN) - 0.01)).toBeNull();
+    expect(formationAt(first, first.samples.station.at(-1) ?? NaN)).toBeNull();
+    expect(formationAt(second, second.samples.station[10] ?? NaN)).toBeNull();
   });
 });
