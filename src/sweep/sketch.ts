@@ -21,6 +21,8 @@ export function sketchOf(sweep: Sweep): CellFigures {
   const every = Math.max(1, Math.ceil(instants.length / mostInstants));
   const few = instants.filter((_, t) => t % every === 0);
   const open = outlookOf({ ...contents, obstacles: [] }, null);
+  // The field's own, of the terrain where nothing else says it: its runways lie there.
+  const level = sweep.outlook.fieldElevation;
   const kernel = new Kernel({
     paths: paths.map(thinned),
     outlook: open,
@@ -34,7 +36,7 @@ export function sketchOf(sweep: Sweep): CellFigures {
   for (let k = 0; k < cells.length; k++) {
     const index = cells[k] as number;
     out.ground[k] = groundCodes.indexOf(ground.ofCell(...middleOf(area, index)).ground);
-    kernel.at(cellPosition(area, index), open.fieldElevation + standingEyeHeight);
+    kernel.at(cellPosition(area, index), level + standingEyeHeight);
     const best = bestInstant(kernel.worth);
     out.worth[k] = kernel.worth[best] as number;
     out.focal[k] = kernel.focal[best] as number;

@@ -10,6 +10,7 @@ import type { EndUse } from '../../src/figures/flown/end-uses';
 import { cellPosition } from '../../src/sweep/area';
 import { overYear } from '../../src/sweep/over-year';
 import { planSweep } from '../../src/sweep/plan';
+import { sketchOf } from '../../src/sweep/sketch';
 import { Sweep } from '../../src/sweep/sweep';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
 
@@ -61,6 +62,22 @@ test('[S345] a survey that states no heights: a cell on the plateau is worth wha
     expect(figures.focal[cell]).toBeCloseTo(seen?.paths[0]?.best.focalLength ?? NaN, 6);
     expect(figures.worth[cell]).toBeCloseTo(seen?.paths[0]?.best.score.total ?? NaN, 6);
   }
+});
+
+test('[S348] nor does the sketch look up at a field from the level of the sea', () => {
+  const needed = (elevation?: number) => {
+    const contents = field(elevation);
+    const asked = { side: 2000, cell: 20, hours: { from: at, to: at + 1000 }, step: 1 };
+    const planned = planSweep(
+      contents,
+      { ...asked, names: ['main/26/arrival'], wind: null, configuration: 0, at },
+      plateau,
+    );
+    if (!planned.ok) throw new Error(planned.reason);
+    return [...sketchOf(new Sweep(contents, planned.plan, plateau)).focal];
+  };
+  expect(needed(400).filter((focal) => focal > 0).length).toBeGreaterThan(4);
+  expect(needed()).toEqual(needed(400));
 });
 
 test('[S346] nor does the year look from a plateau into the ground: stated or taken from the terrain, a height is a height', () => {
