@@ -6,7 +6,10 @@ export interface Box {
   readonly height: number;
 }
 
-/** An attachment that tells where its element lies, now and whenever it or what it is placed in changes size; null once it goes. */
+/**
+ * An attachment that tells where its element lies, now and whenever it or what it is placed in, its parent, changes size; null
+ * once it goes. The observer tells first after the next layout: to look before would be a layout of its own.
+ */
 export const boxOf = (tell: (box: Box | null) => void) => (element: HTMLElement) => {
   const look = () =>
     tell({
@@ -17,7 +20,7 @@ export const boxOf = (tell: (box: Box | null) => void) => (element: HTMLElement)
     });
   const observer = new ResizeObserver(look);
   observer.observe(element);
-  if (element.offsetParent) observer.observe(element.offsetParent);
+  if (element.parentElement) observer.observe(element.parentElement);
   return () => {
     observer.disconnect();
     tell(null);

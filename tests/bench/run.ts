@@ -1,4 +1,5 @@
 import { bringInCity } from './bring-in.bench.ts';
+import { airfieldCatalogue } from './catalogue.bench.ts';
 import { dragSpot } from './drag-spot.bench.ts';
 import { learnFromFlights } from './flown.bench.ts';
 import { frames } from './frame.bench';
@@ -25,6 +26,7 @@ const benches: Readonly<Record<string, () => void | Promise<void>>> = {
   'sweep-asked': sweepAsked,
   viewshed,
   photos: readPhotographs,
+  catalogue: airfieldCatalogue,
   'bring-in': bringInCity,
   browser: inBrowser,
 };

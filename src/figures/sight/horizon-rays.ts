@@ -46,11 +46,10 @@ export class HorizonRays {
   readonly #castTo: Float64Array;
   readonly #most: Float32Array;
   /** East and north of each ray. */
-  readonly #ways: Float64Array;
+  #ways: Float64Array = new Float64Array(0);
 
   constructor(fineness: Fineness = usualFineness) {
     this.#fineness = fineness;
-    this.#ways = waysOf(fineness.rays);
     this.#cast = new Int32Array(fineness.rays);
     this.#castTo = new Float64Array(fineness.rays);
     this.#most = new Float32Array(fineness.rays);
@@ -58,6 +57,8 @@ export class HorizonRays {
 
   /** An eye at (`x`, `y`, `eye`) of the site frame; `sink` as in `sinkPerSquareMetre`. */
   stand(ground: Ground, x: number, y: number, eye: number, sink: number): void {
+    // Many pages never have a ground, and none has one before its first figure.
+    if (this.#ways.length === 0) this.#ways = waysOf(this.#fineness.rays);
     if (ground.step !== this.#step) {
       this.#step = ground.step;
       const distances: number[] = [];
