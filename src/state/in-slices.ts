@@ -3,8 +3,8 @@ const most = 6;
 
 /** A clock in ms, and a later task of the page: returns how to call it off. */
 export interface Pauses {
-  now(): number;
-  later(go: () => void): () => void;
+  readonly now: () => number;
+  readonly later: (go: () => void) => () => void;
 }
 
 /**
@@ -33,7 +33,7 @@ export function inSlices<T>(
 /** The page's own. */
 export const pagePauses: Pauses = {
   now: () => performance.now(),
-  later(go) {
+  later: (go) => {
     const timer = setTimeout(go);
     return () => clearTimeout(timer);
   },
