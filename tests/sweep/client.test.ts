@@ -342,3 +342,21 @@ test('[S364] asked once more what was asked before, a worker has it ready: the a
   expect(told.at(-1)?.figures.goodByPath).toEqual(before?.figures.goodByPath);
   expect(told.at(-1)?.proposed).toEqual(before?.proposed);
 });
+
+test('[S367] workers hear of the cells that may be proposed only, and propose what they would of all', () => {
+  const { hands, told, ask } = asking(2);
+  ask();
+  hands.drain(seeded(5));
+  const last = told.at(-1);
+  const requests = hands.all.flatMap(({ asked: list }) => list);
+  const final = requests.findLast(({ name }) => name === 'candidates');
+  if (!last || final?.name !== 'candidates') throw new Error('expected a last list');
+  const { figures } = last;
+  expect(final.body.figures.cells.length).toBeGreaterThan(0);
+  expect(final.body.figures.cells.length).toBeLessThan(figures.cells.length);
+  const whole = new Answering(() => 0);
+  whole.answer({ id: 0, question: 0, name: 'survey', body: contents });
+  whole.answer({ id: 0, question: 0, name: 'ask', body: asked });
+  const { response } = whole.answer({ id: 1, question: 0, name: 'candidates', body: { figures } });
+  expect(last.proposed).toEqual(response.body);
+});
