@@ -79,7 +79,7 @@ export function allSpotFigures(
   contents: Contents,
   paths: readonly Path[],
   instants: readonly number[],
-  terrain: ElevationGrid | null = null,
+  terrain: ElevationGrid | null,
   scratch: Scratch = new Scratch(),
 ): SpotFigures[][] {
   const outlook = outlookOf(contents, terrain);

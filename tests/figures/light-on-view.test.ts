@@ -142,8 +142,8 @@ describe('the best and the closest sample', () => {
     const lowWing = { ...plainSubject, height: 3.4 };
     const at = Date.parse('2026-06-21T15:00:00Z');
     const there = contentsOf([runway, spotFeature('spot', eye, { eyeHeight: 1.7 })], { subjects: [lowWing] });
-    const seen = figuresFor(there, at, (kind, _runway, end) => kind === 'departure' && end === 0).spots[0]
-      ?.paths[0];
+    const seen = figuresFor(there, at, null, (kind, _runway, end) => kind === 'departure' && end === 0)
+      .spots[0]?.paths[0];
     expect(seen?.closest).toMatchObject({ station: 0, slantRange: 0, focalLength: null });
     expect(seen?.best.score.total).toBeGreaterThan(0);
     expect(seen?.best.station).toBeGreaterThan(0);
