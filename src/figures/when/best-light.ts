@@ -1,4 +1,5 @@
 import { acosDeg } from '../geometry/angles';
+import { cosineLimit, lightByAngle, neededFactor } from '../cosine-limits';
 import { lightClass } from '../light/light-class';
 import { isFlat, mistFactor, type SkyThere } from '../light/sky';
 import { glaresInto } from '../glare-on-view';
@@ -22,12 +23,10 @@ import {
   blockSinSpread,
   blockTo,
 } from './blocks';
-import { cosineLimit } from './cosine-limits';
 import type { StillView } from './still-view';
 
 /** What rounding may add to a bound. */
 const slack = 1 + 1e-9;
-const lessRounding = 1 - 1e-9;
 
 /**
  * The best sample of a path under one sun: that of the highest total, at equal totals the least slant range, and the
@@ -45,9 +44,7 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
   const haze = hazeByAltitude(altitude, sun.sky);
   const bound = ceiling * slack;
   const darkest = darkCeiling(altitude, sun.sky);
-  // Light by the angle is a straight line of its factor: what cloud gives is there at any angle, as all is before sunrise.
-  const byAngle = ((ceiling - darkest) / (1 - darkFlankFactor)) * slack;
-  const always = bound - byAngle;
+  const { always, byAngle } = lightByAngle(altitude, sun.sky);
   for (let o = 0; o < blocks.length; o += blockEach) {
     const greatest = blocks[o + blockMost] as number;
     if (greatest * bound < total) break;
@@ -57,7 +54,8 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
       (blocks[o + blockFlankNorth] as number) * sun.north +
       (blocks[o + blockFlankUp] as number) * sun.up +
       (blocks[o + blockFlankSpread] as number);
-    const needed = neededFactor(total, room, always, byAngle, toSun < litFrom);
+    let needed = neededFactor(total, room, always, byAngle);
+    if (toSun < litFrom) needed /= darkFlankFactor;
     if (needed > 1) continue;
     if (needed > 0) {
       const cosine =
@@ -75,7 +73,7 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
       if (sight[i] === 0) continue;
       // What is cheap to know first: most samples need no flank, and most of the others no angle.
       const clear = (mostOf[i] as number) * (1 - haze * (hazes[i] as number));
-      let factor = neededFactor(total, clear, always, byAngle, false);
+      let factor = neededFactor(total, clear, always, byAngle);
       if (factor > 1) continue;
       const cosine = cosineOf(view, i, sun);
       if (factor > 0 && cosine < cosineLimit(factor)) continue;
@@ -99,12 +97,6 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
     }
   }
   return best;
-}
-
-/** What the angle of the light must leave (`angleFactor`) for a total, where reach, aspect, sight and haze leave `room`. */
-function neededFactor(total: number, room: number, always: number, byAngle: number, isDark: boolean): number {
-  const needed = ((total / room - always) / byAngle) * lessRounding;
-  return isDark ? needed / darkFlankFactor : needed;
 }
 
 /** The cosine of the angle by which the light is classed, to a rounding; NaN where there is none. */
