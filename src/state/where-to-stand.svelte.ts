@@ -1,5 +1,6 @@
 import { untrack } from 'svelte';
-import type { SweepProgress, SweepClient } from '../sweep/client';
+import type { SweepClient } from '../sweep/client';
+import type { SweepProgress } from '../sweep/run';
 import type { Planned, SweepAsked } from '../sweep/plan';
 import type { Candidate, Proposed } from '../sweep/candidates';
 import type { Derived } from './derived.svelte';

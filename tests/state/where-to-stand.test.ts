@@ -3,7 +3,7 @@ import { placeQuestion } from '../../src/state/place-question';
 import { Hand } from '../../src/state/view.svelte';
 import { WhereToStand, type Sweeper } from '../../src/state/where-to-stand.svelte';
 import type { Proposed } from '../../src/sweep/candidates';
-import type { SweepProgress } from '../../src/sweep/client';
+import type { SweepProgress } from '../../src/sweep/run';
 import { planSweep, type SweepAsked } from '../../src/sweep/plan';
 import type { Contents } from '../../src/survey/contents';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
