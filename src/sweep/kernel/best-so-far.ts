@@ -50,12 +50,6 @@ export class BestSoFar {
     for (let t = 0; t < this.worth.length; t++) if (this.worth[t] === 0) this.path[t] = -1;
   }
 
-  /** Whether a sample was the best of the place before at one of the first `k` of some instants. */
-  wasBestBefore(instants: readonly number[], k: number, p: number, i: number): boolean {
-    for (let l = 0; l < k; l++) if (this.wasBest(instants[l] as number, p, i)) return true;
-    return false;
-  }
-
   /** Whether a sample was the best of the place before at an instant. */
   wasBest(t: number, p: number, i: number): boolean {
     return this.formerPath[t] === p && this.formerSample[t] === i;

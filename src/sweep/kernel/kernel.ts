@@ -7,7 +7,7 @@ import type { Position } from '../../survey/document';
 import { LazySight } from '../lazy-sight';
 import { BestSoFar } from './best-so-far';
 import { rowOf } from './dark-flanks';
-import { atCeiling, atEach, atHaze, atLevelEast, atLevelNorth, InstantTable } from './instant-table';
+import { atEach, atHaze, atLevelEast, atLevelNorth, InstantTable } from './instant-table';
 import { limitSteps } from './light-limits';
 import { NeededShares } from './needed-shares';
 import { PieceQueue } from './piece-queue';
@@ -51,6 +51,8 @@ export class Kernel {
   readonly #seasons: readonly Season[];
   /** Instants at which the piece under work may matter. */
   readonly #passing: Int32Array;
+  /** 1 for instants whose former best has been asked. */
+  readonly #taken: Uint8Array;
 
   constructor(question: KernelQuestion) {
     const { paths, outlook, instants, middle } = question;
@@ -73,6 +75,7 @@ export class Kernel {
       sunInSight: this.#sunInSight,
     });
     this.#passing = new Int32Array(instants.length);
+    this.#taken = new Uint8Array(instants.length);
     this.#seasons = around
       ? seasons(around, timeZone, instants)
       : [{ does: new Uint8Array(0), instants: instants.map((_, i) => i) }];
@@ -109,28 +112,28 @@ export class Kernel {
   at(position: Position, elevation: number): void {
     const { outlook, everyInstant } = this.#question;
     const { around } = outlook;
-    const { at } = this.#table;
+    const table = this.#table;
     const frame = frameAt(position);
     const eye = { frame, point: along(frame.origin, frame.up, elevation) };
-    this.#table.move(frame);
+    table.move(frame);
     this.#best.begin();
     this.#sunInSight?.begin();
     for (const pieces of this.#pieces) pieces.look(eye);
     this.#rank();
     for (const season of this.#seasons) {
-      const instants = season.instants.filter((t) => (at[t * atEach + atCeiling] as number) > 0);
-      if (instants.length === 0) continue;
+      table.ask(season.instants);
+      if (table.askedCount === 0) continue;
       if (this.#sight && around) {
         const [x, y] = mapped(around.frame, position);
         this.#sight.stand(season.does, x, y, elevation);
       }
-      this.#neighbours(instants);
+      this.#neighbours();
       // Leaves that fall in the midst of the hours are rare enough.
       this.#needed.thrifty = !everyInstant && this.#seasons.length === 1 && !this.good.includes(1);
-      this.#throughout(instants);
+      this.#throughout();
       if (!this.#needed.thrifty || !this.good.includes(1)) continue;
       this.#needed.thrifty = false;
-      this.#throughout(instants);
+      this.#throughout();
     }
     this.#best.end();
   }
@@ -139,32 +142,36 @@ export class Kernel {
    * What was best or good at the place before is likely to be so here: from then on the bounds bite. Each is asked at its own
    * instants only; at the others it takes its turn with the rest.
    */
-  #neighbours(instants: readonly number[]): void {
+  #neighbours(): void {
     const { paths } = this.#question;
     const best = this.#best;
-    const all = this.#table.count;
-    this.#needed.shares.fill(0);
-    this.#needed.outdate();
-    for (let k = 0; k < instants.length; k++) {
-      const t = instants[k] as number;
+    const { count: all, asked, askedCount } = this.#table;
+    const passing = this.#passing;
+    const taken = this.#taken;
+    this.#needed.begin();
+    taken.fill(0);
+    for (let k = 0; k < askedCount; k++) {
+      const t = asked[k] as number;
       const p = best.formerPath[t] as number;
       const i = best.formerSample[t] as number;
-      if (p < 0 || best.wasBestBefore(instants, k, p, i)) continue;
+      if (p < 0 || taken[t] === 1) continue;
       let count = 0;
-      for (let l = k; l < instants.length; l++) {
-        const u = instants[l] as number;
-        if (best.wasBest(u, p, i)) this.#passing[count++] = u;
+      for (let l = k; l < askedCount; l++) {
+        const u = asked[l] as number;
+        if (best.formerPath[u] !== p || best.formerSample[u] !== i) continue;
+        taken[u] = 1;
+        passing[count++] = u;
       }
-      this.#weigher.weigh(p, i, this.#passing, count, 0);
+      this.#weigher.weigh(p, i, passing, count, 0);
     }
     for (let p = 0; p < paths.length; p++) {
-      this.#needed.leastOf(p, instants);
-      for (let k = 0; k < instants.length; k++) {
-        const t = instants[k] as number;
+      this.#needed.leastOf(p);
+      for (let k = 0; k < askedCount; k++) {
+        const t = asked[k] as number;
         const i = best.goodSample[p * all + t] as number;
         if (i < 0 || best.good[p * all + t] === 1) continue;
-        this.#passing[0] = t;
-        this.#weigher.weigh(p, i, this.#passing, 1, 0);
+        passing[0] = t;
+        this.#weigher.weigh(p, i, passing, 1, 0);
       }
     }
   }
@@ -182,7 +189,7 @@ export class Kernel {
   }
 
   /** Every piece of every path, those first that promise most: so what is best is known early, and few others are asked. */
-  #throughout(instants: readonly number[]): void {
+  #throughout(): void {
     const queue = this.#queue;
     const needed = this.#needed;
     needed.outdate();
@@ -191,37 +198,40 @@ export class Kernel {
       const b = queue.piece[q] as number;
       const pieces = this.#pieces[p] as Pieces;
       const far = queue.most[q] as number;
-      if (far < needed.leastOf(p, instants)) continue;
-      const passing = this.#passes(p, b, far, instants);
+      if (far < needed.leastOf(p)) continue;
+      const passing = this.#passes(p, b, far);
       if (passing === 0) continue;
       const to = Math.min(pieces.samples, (b + 1) * pieceSize);
       for (let i = b * pieceSize; i < to; i++)
-        if (this.#weigher.weigh(p, i, this.#passing, passing, needed.leastOf(p, instants))) needed.outdate();
+        if (this.#weigher.weigh(p, i, this.#passing, passing, needed.leastOf(p))) needed.outdate();
     }
   }
 
   /** The instants at which a piece of a path may matter, by its range and by how the sun stands to it: how many. */
-  #passes(p: number, b: number, far: number, instants: readonly number[]): number {
+  #passes(p: number, b: number, far: number): number {
     const pieces = this.#pieces[p] as Pieces;
-    const { at, limits, count: all } = this.#table;
+    const { at, limits, count: all, asked, askedCount } = this.#table;
     const tables = this.#table.tables[p] as Int32Array;
     const row = rowOf(b, pieces.side[b] as number, all);
     const perShare = limitSteps / far;
-    const { shares } = this.#needed;
+    const { shares, within } = this.#needed;
     const first = p * all;
     const east = pieces.east[b] as number;
     const north = pieces.north[b] as number;
     const aside = pieces.aside[b] as number;
     const haze = pieces.haze[b] as number;
+    const nearest = pieces.nearest[b] as number;
+    const passing = this.#passing;
     let count = 0;
-    for (let k = 0; k < instants.length; k++) {
-      const t = instants[k] as number;
+    for (let k = 0; k < askedCount; k++) {
+      const t = asked[k] as number;
       const o = t * atEach;
+      if (nearest >= (within[first + t] as number)) continue;
       const step = ((shares[first + t] as number) * perShare) / (1 - haze * (at[o + atHaze] as number));
       if (step > limitSteps) continue;
       const cos = east * (at[o + atLevelEast] as number) + north * (at[o + atLevelNorth] as number) + aside;
       if (cos < (limits[(tables[row + t] as number) + (step | 0)] as number)) continue;
-      this.#passing[count++] = t;
+      passing[count++] = t;
     }
     return count;
   }

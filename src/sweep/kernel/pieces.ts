@@ -10,7 +10,7 @@ import { LeastFocal, offLevel, type Stance } from './least-focal';
 import { leftOf, partOf, perRod, rodOf, tiltOf, wayOf } from './piece-shapes';
 
 /** Neighbouring samples that are passed over at once. */
-export const pieceSize = 6;
+export const pieceSize = 8;
 
 const sinNoFlank = Math.sin(noFlankWithin * RAD);
 
