@@ -43,8 +43,8 @@ export class SweepClient {
   }
 
   /** Has the workers made and their program fetched before there is a question. */
-  warm(): void {
-    while (this.#workers.length < this.#cores) this.#workers.push(this.#hired());
+  warm(count = this.#cores): void {
+    while (this.#workers.length < count) this.#workers.push(this.#hired());
   }
 
   /**
@@ -54,6 +54,8 @@ export class SweepClient {
   prepare(contents: Contents, asked: SweepAsked, terrain: ElevationGrid | null): void {
     const question = { contents, asked, terrain };
     if (this.#run && (this.#run.isBegun || this.#run.isOf(question))) return;
+    // A sketch is one worker's.
+    this.warm(1);
     this.#start(question);
   }
 
@@ -66,6 +68,7 @@ export class SweepClient {
       if (!planned.ok) return planned;
     }
     const run = this.#run as Run;
+    this.warm();
     run.begin(told);
     for (const worker of this.#workers) this.#next(worker);
     return { ok: true, plan: run.plan };
@@ -76,7 +79,6 @@ export class SweepClient {
     const planned = planSweep(question.contents, question.asked, question.terrain);
     if (!planned.ok) return planned;
     this.#run = new Run(planned.plan, question);
-    this.warm();
     for (const worker of this.#workers) this.#next(worker);
     return planned;
   }

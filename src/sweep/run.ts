@@ -77,10 +77,9 @@ export class Run {
     this.plan = plan;
     this.question = question;
     const all = plan.area.count ** 2;
-    this.figures = emptyFigures(
-      Int32Array.from({ length: all }, (_, i) => i),
-      plan.paths.length,
-    );
+    const cells = new Int32Array(all);
+    for (let i = 0; i < all; i++) cells[i] = i;
+    this.figures = emptyFigures(cells, plan.paths.length);
     this.#stride = new Uint8Array(all);
     this.#cells = cellsOfLevel(plan.area.count, 0);
   }
