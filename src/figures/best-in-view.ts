@@ -1,4 +1,4 @@
-import { cosineLimit, lightByAngle, neededFactor } from './cosine-limits';
+import { atAnyAngle, cosineLimit, neededFactor, perAdded } from './cosine-limits';
 import { acosDeg, RAD } from './geometry/angles';
 import { mistFactor } from './light/sky';
 import type { SunThere } from './light/sun-there';
@@ -6,7 +6,7 @@ import { classAngleAt, cosClassAngleAt, flankLitAt } from './light-on-view';
 import { farReach, reachedTo, type Reach } from './optics/reach';
 import type { PathInView } from './path-in-view';
 import { passAspect } from './practice';
-import { hazeByAltitude, lightCeiling, lightFactor } from './score';
+import { darkCeiling, hazeByAltitude, lightCeiling, lightFactor } from './score';
 import type { StandingWorth } from './standing-worth';
 
 /** The factors of a sample's score. */
@@ -74,7 +74,9 @@ function bestAround(
   const { range, leastFocal } = view;
   const altitude = sun.sun.geometricAltitude;
   const ceiling = lightCeiling(altitude, sun.sky);
-  const { always, byAngle } = lightByAngle(altitude, sun.sky);
+  const darkest = darkCeiling(altitude, sun.sky);
+  const always = atAnyAngle(ceiling, darkest);
+  const per = perAdded(ceiling, darkest);
   const hazy = hazeByAltitude(altitude, sun.sky);
   let total = best < 0 ? -1 : totalAt(worth, best, sun);
   const middle = Math.max(from, Math.min(to, start));
@@ -89,16 +91,16 @@ function bestAround(
     if (sight === 0) continue;
     // How the sun stands to it costs less than how it is framed.
     const cosine = cosClassAngleAt(view, i, sun);
-    let needed = neededFactor(total, farReach(reach, least) * sight, always, byAngle);
+    let needed = neededFactor(total, farReach(reach, least) * sight, always, per);
     if (needed > 1 || (needed > 0 && cosine < cosineLimit(needed))) continue;
     if (known[i] === 0) worth.know(i);
     const reached = worth.reach[i] as number;
-    needed = neededFactor(total, reached * sight, always, byAngle);
+    needed = neededFactor(total, reached * sight, always, per);
     if (needed > 1 || (needed > 0 && cosine < cosineLimit(needed)) || !counts(view, i)) continue;
     if (known[i] !== 2) worth.knowAll(i);
     const aspect = worth.aspect[i] as number;
     const clear = 1 - (worth.haze[i] as number) * hazy;
-    needed = neededFactor(total, reached * aspect * sight * clear, always, byAngle);
+    needed = neededFactor(total, reached * aspect * sight * clear, always, per);
     if (needed > 1 || (needed > 0 && cosine < cosineLimit(needed))) continue;
     // `totalAt`, factor by factor in the same order.
     let score = 0;

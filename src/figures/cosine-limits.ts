@@ -1,7 +1,6 @@
 import { RAD } from './geometry/angles';
-import type { SkyThere } from './light/sky';
 import { darkFlankFactor } from './practice';
-import { angleLeaving, darkCeiling, lightCeiling } from './score';
+import { angleLeaving } from './score';
 
 const steps = 1024;
 /** What rounding may take from a cosine, and add to a bound. */
@@ -19,20 +18,17 @@ const limits = Float64Array.from(
 export const cosineLimit = (factor: number): number => limits[(factor * steps) | 0] as number;
 
 /**
- * The light factor under one sun and sky as a straight line of `angleFactor`: what is there at any angle, and what the angle adds
- * at most. What cloud gives is there at any angle, as all is before sunrise. Both a rounding more than they are.
+ * The light factor under one sun and sky is a straight line of `angleFactor`: what is there at any angle (what cloud gives; all of
+ * it before sunrise), and what the angle adds. `ceiling` and `darkest`: its most, and its most with the flank dark. Angle factor
+ * for each unit of what the angle adds, so that nobody has to divide; infinite where it adds nothing. A rounding less than it is.
  */
-export interface LightByAngle {
-  readonly always: number;
-  readonly byAngle: number;
-}
+export const perAdded = (ceiling: number, darkest: number): number =>
+  ((1 - rounding) * (1 - darkFlankFactor)) / ((ceiling - darkest) * (1 + rounding));
 
-export function lightByAngle(sunAltitude: number, sky: SkyThere): LightByAngle {
-  const ceiling = lightCeiling(sunAltitude, sky);
-  const byAngle = ((ceiling - darkCeiling(sunAltitude, sky)) / (1 - darkFlankFactor)) * (1 + rounding);
-  return { always: ceiling * (1 + rounding) - byAngle, byAngle };
-}
+/** What is there at any angle, a rounding more than it is. */
+export const atAnyAngle = (ceiling: number, darkest: number): number =>
+  (1 + rounding) * (ceiling - (ceiling - darkest) / (1 - darkFlankFactor));
 
 /** What the angle of the light must leave (`angleFactor`) for a total, where the other factors leave `room`: above 1 where none can. */
-export const neededFactor = (total: number, room: number, always: number, byAngle: number): number =>
-  ((total / room - always) / byAngle) * (1 - rounding);
+export const neededFactor = (total: number, room: number, always: number, per: number): number =>
+  (total / room - always) * per;

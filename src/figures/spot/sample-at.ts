@@ -34,7 +34,9 @@ export function sampleAt(
   { framing, reach }: Outlook,
 ): Sample {
   const { view } = worth;
-  const [east, north, up] = [view.east[i] as number, view.north[i] as number, view.up[i] as number];
+  const east = view.east[i] as number;
+  const north = view.north[i] as number;
+  const up = view.up[i] as number;
   const out = Math.sqrt(east * east + north * north);
   const radius = out > 0 ? radiusAlong(eye.frame, east / out, north / out) : eye.frame.normalRadius;
   const focalLength = known(view.focalAt(i));
