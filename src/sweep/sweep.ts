@@ -8,7 +8,7 @@ import type { ElevationGrid } from '../figures/sight/terrain';
 import { cellPosition, centreOf, middleOf } from './area';
 import { GroundPlan, type GroundClass } from './ground/ground-plan';
 import { OpenHours } from './ground/open-hours';
-import { Kernel } from './kernel';
+import { Kernel } from './kernel/kernel';
 import type { SweepPlan } from './plan';
 
 export const groundCodes: readonly GroundClass[] = ['open', 'unknown', 'closed'];
