@@ -1,5 +1,6 @@
 import type { Contents } from '../survey/contents';
 import type { ElevationGrid } from '../figures/sight/terrain';
+import { neededOf } from './needed';
 import type { MessageName, Request, Response } from './messages';
 import { planSweep, type Planned, type SweepAsked } from './plan';
 import { buffersOf } from './sweep';
@@ -123,7 +124,8 @@ export class SweepClient {
     const question = this.#question;
     if (worker.question !== question) {
       // In this order they are read; only the request that answers with work is waited for. What it knows it is not told again.
-      const { contents, asked, terrain } = run.question;
+      const { asked, terrain } = run.question;
+      const contents = neededOf(run.question.contents, asked);
       const tell = (request: Pick<Request, 'name' | 'body'>) =>
         worker.hand.postMessage({ id: ++this.#id, question, ...request } as Request, []);
       if (worker.terrain !== terrain) tell({ name: 'terrain', body: terrain });
