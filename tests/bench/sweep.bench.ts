@@ -15,7 +15,7 @@ import type { PathSamples } from '../../src/figures/traffic/samples';
 import { readContents, type Contents } from '../../src/survey/contents';
 import type { Position } from '../../src/survey/document';
 import { areaAbout, cellPosition, type Area } from '../../src/sweep/area';
-import { Kernel } from '../../src/sweep/kernel';
+import { Kernel } from '../../src/sweep/kernel/kernel';
 import { busySurvey } from './busy-survey.ts';
 import { builtUpSurvey, wavyGround } from './built-up-survey.ts';
 

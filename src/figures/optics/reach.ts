@@ -47,7 +47,11 @@ export function reachOf(kit: {
  */
 export function reachFactor({ ranges, fill }: Reach, needed: number): number {
   let best = 0;
-  for (const range of ranges) best = Math.max(best, ranked(fillAt(range, needed, fill), fill));
+  for (const range of ranges) {
+    const rank = ranked(fillAt(range, needed, fill), fill);
+    if (rank === 1) return 1;
+    if (rank > best) best = rank;
+  }
   return best * best;
 }
 
