@@ -58,6 +58,23 @@ describe('at the field', () => {
     await expect.poll(text).toMatch(/If the wind turns to about 073°/);
   });
 
+  it('[B332] comes back where it was when the phone has thrown the page away; what is read has most of it', async () => {
+    await press('Turn ends');
+    await page.reload();
+    await expect.poll(() => now().innerText()).toMatch(/^18:00\s+07 in use/);
+    await expect.poll(() => status().innerText()).toContain('At Orchard Path, east end');
+    await press('Turn ends');
+    await expect.poll(() => now().innerText()).toMatch(/^18:00\s+25 in use/);
+    // What is read begins under the bars of the page, and the map lies under its own tab.
+    const top = await now().evaluate((view) => view.getBoundingClientRect().top);
+    expect(top).toBeLessThan(160);
+    const tabs = page.getByRole('navigation', { name: 'Sheets' });
+    await tabs.getByRole('button', { name: 'Map' }).click();
+    expect(await now().isVisible()).toBe(false);
+    await tabs.getByRole('button', { name: 'At the field' }).click();
+    await expect.poll(() => now().innerText()).toMatch(/25 arrival/);
+  });
+
   it('[B321] walks along the fence with the position: at no spot, then at the spot that is reached', async () => {
     await move(odd, 5);
     await press('Where am I');
