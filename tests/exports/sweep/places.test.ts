@@ -35,6 +35,7 @@ const lists: PlaceLists = {
         veryClose: false,
         way: 'Mill Lane',
         goodMinutes: 60,
+        pathMinutes: 90,
         worth: 0.9,
         bestInstant: 0,
         focalLength: 200,
@@ -130,7 +131,12 @@ test.skipIf(!hasGdal)(
 
 test('[P42] names stay text: no formula in the table, no mark-up in the waypoints', () => {
   const { data } = Papa.parse<string[]>(placeTable(lists).replace('\ufeff', '').trim());
-  expect([data[1]?.[1], data[1]?.[2], data[1]?.[5]]).toEqual(["'=Mill <Lane>", '18.001', '60']);
+  expect([data[1]?.[1], data[1]?.[2], data[1]?.[5], data[1]?.[6]]).toEqual([
+    "'=Mill <Lane>",
+    '18.001',
+    '90',
+    '60',
+  ]);
   const xml = new DOMParser().parseFromString(placeWaypoints(lists), 'text/xml');
   const [point] = xml.getElementsByTagName('wpt');
   expect([point?.getAttribute('lat'), point?.getAttribute('lon')]).toEqual(['50.002', '18.001']);
