@@ -168,7 +168,7 @@ function compiled(): { readonly program: string; remove(): void } | null {
 
 function inC(program: string, contents: Contents, paths: readonly Path[]): Run {
   const { frame, area } = prepared(contents);
-  const question = questionInC(contents, outlookOf(contents), paths, frame, area);
+  const question = questionInC(contents, outlookOf(contents, null), paths, frame, area);
   const input = Buffer.from(Float64Array.from(question).buffer);
   const answer = execFileSync(program, { input, maxBuffer: 1e6 }).toString('utf8');
   return JSON.parse(answer) as Run;

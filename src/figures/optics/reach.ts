@@ -57,7 +57,8 @@ export function reachFactor({ ranges, fill }: Reach, needed: number): number {
 
 /** The focal length in mm at which the best-fitting setting of the kit would take the picture; 0 without lenses. */
 export function takenWith(reach: Reach, needed: number): number {
-  let [taken, least] = [0, Infinity];
+  let taken = 0;
+  let least = Infinity;
   for (const settings of reach.lenses) {
     const setting = settingFor(settings, needed, reach.fill);
     const loss = lossOf(setting.extender, fillAt(setting, needed, reach.fill), reach.fill);

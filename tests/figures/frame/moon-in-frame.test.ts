@@ -41,7 +41,7 @@ function seen({ beside = 0, wall = 0, sky = 'clear', instant = evening }: Wanted
   });
   const lens = { focalLength: 300, sensorWidth: 36, sensorHeight: 24, aperture: 8 };
   const moon = moonInPicture(place, instant, directionOf(270, -20));
-  return moonInFrame({ moon, camera, lens, sky }, spot, 0, outlookOf(contents), instant);
+  return moonInFrame({ moon, camera, lens, sky }, spot, 0, outlookOf(contents, null), instant);
 }
 
 describe('whether the moon stands in the frame', () => {
