@@ -159,8 +159,18 @@ test('[S165] what cannot be asked says what is wrong and the mend', () => {
   expect(why({ names: ['main/08/arrival', 'nowhere'] })).toMatch(/^paths: .*"nowhere"/);
   expect(why({ hours: { from: 10, to: 10 } })).toMatch(/^hours: there is no instant/);
   expect(why({ cell: 1, side: 20_000 })).toMatch(
-    /^cell: 20,000 m at 1 m are 400,000,000 cells.*a cell of 20 m/,
+    /^cell: 20,000 m at 1 m are 400,000,000 cells: some 7 hours and 25,600 MB; a cell of 12 m, over 12,000 m at most, will do/,
   );
+  // What is said of a side that nobody named is said of the one that would be taken.
+  expect(why({ cell: 1, side: null })).toMatch(/^cell: 4,4\d\d m at 1 m .*a cell of 5 m will do/);
+  for (const asked of [
+    { cell: 1, side: 20_000 },
+    { cell: 1, side: null },
+  ]) {
+    const [, metres] = /a cell of (\d+) m/.exec(why(asked)) ?? [];
+    const side = asked.side && 12_000;
+    expect(why({ cell: Number(metres), side })).toBe('ok');
+  }
   expect(why({ cell: 3 })).toMatch(/^cell: .*5 to 100 m/);
   expect(why({ side: 13_000 })).toMatch(/^side: .*12,000 m/);
   const pole = contentsOf(
