@@ -184,3 +184,29 @@ test('[S165] what cannot be asked says what is wrong and the mend', () => {
   );
   expect(why({}, far)).toMatch(/^area: .*antimeridian/);
 });
+
+test('[S368] the lens named frames all that is good at a place where one of the kit does; where it frames a part, that is said', () => {
+  const { candidates } = answered();
+  const { lenses, fill } = plainKit;
+  // From three quarters of the wanted share of the frame up to all of it.
+  const serves = (lens: (typeof lenses)[number], mm: number) =>
+    [1, ...(lens.extenders ?? [])].some(
+      (x) => mm >= fill * lens.shortest * x - 1e-6 && mm <= (lens.longest * x) / 0.75 + 1e-6,
+    );
+  const all = (lens: (typeof lenses)[number], { paths }: (typeof candidates)[number]) =>
+    paths.every(({ focal }) => serves(lens, focal.shortest) && serves(lens, focal.longest));
+  let both = 0;
+  for (const candidate of candidates) {
+    const named = lenses.find(({ key }) => key === candidate.lens?.key);
+    if (!named || candidate.focalLength === null) continue;
+    expect(candidate.lens?.throughout).toBe(all(named, candidate));
+    const [first] = lenses;
+    const isBetterSecond = first && !all(first, candidate) && lenses.some((lens) => all(lens, candidate));
+    // The first of the kit fits at its best, but not throughout: the other goes.
+    if (isBetterSecond && serves(first, candidate.focalLength)) {
+      expect(named.key).toBe('long');
+      both++;
+    }
+  }
+  expect(both).toBeGreaterThan(0);
+});
