@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { decodePng } from '../support/png';
 import { colours, TileServer, vectorArchive } from '../support/tile-server';
-import { mapReady, openPage, pixelOf, type Opened } from './page';
+import { atRest, boxAtRest, hasFocus, mapReady, openPage, pixelOf, type Opened } from './page';
 
 const server = new TileServer();
 let opened: Opened;
@@ -63,8 +63,7 @@ async function choose(name: string) {
 
 /** The colour at the map's left edge, below the legend's button, where the sample survey draws nothing. */
 async function colourBeside(): Promise<readonly number[]> {
-  const box = await map().boundingBox();
-  if (!box) throw new Error('expected the map on the page');
+  const box = await boxAtRest(map());
   const at = { x: Math.round(box.x + 30), y: Math.round(box.y + box.height * 0.45) };
   const picture = await page.screenshot({ clip: { ...at, width: 2, height: 2 } });
   return decodePng(picture)[0]?.[0]?.slice(0, 3) ?? [];
@@ -85,7 +84,7 @@ describe('the map under the survey', () => {
     expect(outsideOf(new URL(page.url()).origin)).toEqual([]);
     await expect.poll(base).toBe('plain');
     await openDialog();
-    const rows = await dialog().getByRole('listitem').allInnerTexts();
+    const rows = await atRest(() => dialog().getByRole('listitem').allInnerTexts());
     expect(rows[0]).toMatch(/Plain plan[^]*Natural Earth/);
     expect(rows[1]).toMatch(/Street map[^]*OpenStreetMap contributors/);
     expect(rows[2]).toMatch(/vector[^]*OpenMapTiles/);
@@ -175,13 +174,19 @@ describe('the map under the survey', () => {
       .toBe('https://example.org/vectors');
     // The style has an image of the name that the survey's own mark has: it must not take its place.
     const { x, y } = await pixelOf(page, [18.1734, 50.9287]);
-    const picture = await page.screenshot({ clip: { x: x - 300, y: y - 100, width: 600, height: 200 } });
     const isRed = ([r, g, b]: readonly number[]) => r === 255 && g === 0 && b === 0;
-    expect(decodePng(picture).flat().some(isRed)).toBe(false);
+    const clip = { x: x - 300, y: y - 100, width: 600, height: 200 };
+    await expect
+      .poll(async () =>
+        decodePng(await page.screenshot({ clip }))
+          .flat()
+          .some(isRed),
+      )
+      .toBe(false);
     // Its own typeface is asked for; the survey's is not.
-    const glyphs = server.asked.filter((path) => path.startsWith('/glyphs/'));
-    expect(glyphs.length).toBeGreaterThan(0);
-    expect(glyphs.every((path) => path.startsWith('/glyphs/Invented%20Sans/'))).toBe(true);
+    const glyphs = () => server.asked.filter((path) => path.startsWith('/glyphs/'));
+    await expect.poll(() => glyphs().length).toBeGreaterThan(0);
+    expect(glyphs().every((path) => path.startsWith('/glyphs/Invented%20Sans/'))).toBe(true);
     await expect.poll(() => page.locator('[onclick]').count()).toBe(0);
   });
 
@@ -249,7 +254,7 @@ describe('the map under the survey', () => {
   it('[B109] goes to typed coordinates by the keyboard alone, and offers a survey there', async () => {
     await page.locator('body').press('/');
     const box = page.getByRole('combobox', { name: /coordinates/ });
-    await box.waitFor();
+    await hasFocus(box);
     await page.keyboard.type('95, 10');
     await expect.poll(() => page.getByRole('dialog').getByRole('status').innerText()).toMatch(/latitude/i);
     await box.fill('');
@@ -258,7 +263,7 @@ describe('the map under the survey', () => {
     await expect.poll(() => first.innerText()).toContain('Go to 51.4775, -0.485');
     await page.keyboard.press('Enter');
     await expect.poll(async () => Number(await map().getAttribute('data-lat'))).toBeCloseTo(51.4775, 4);
-    expect(Number(await map().getAttribute('data-lng'))).toBeCloseTo(-0.485, 4);
+    await expect.poll(async () => Number(await map().getAttribute('data-lng'))).toBeCloseTo(-0.485, 4);
     await page.getByRole('button', { name: 'Start a survey here' }).click();
     await page.getByText('A new survey. Draw its first runway').waitFor();
     await expect.poll(async () => Number(await map().getAttribute('data-lat'))).toBeCloseTo(51.4775, 4);

@@ -10,7 +10,7 @@ import { setAccess } from '../../src/survey/edits/set-properties';
 import { setRules } from '../../src/survey/edits/set-rules';
 import { saveSurvey } from '../../src/survey/save';
 import { opened as surveyOf } from '../support/contents';
-import { openPage, type Opened } from './page';
+import { atRest, openPage, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -123,8 +123,9 @@ describe('the field sheet', () => {
     expect(saved).toContain('@page');
     expect(saved).not.toMatch(/<script|<link|src=|href=/);
     await page.setViewportSize({ width: 360, height: 740 });
-    const wide = await dialog().evaluate((element) => element.scrollWidth - element.clientWidth);
-    expect(wide).toBe(0);
+    await expect
+      .poll(() => dialog().evaluate((element) => element.scrollWidth - element.clientWidth))
+      .toBe(0);
     await dialog().getByRole('button', { name: 'Close' }).click();
     await expect.poll(() => page.locator('.print-copy').count()).toBe(0);
     expect(opened.complaints).toEqual([]);
@@ -142,8 +143,8 @@ describe('the field sheet', () => {
     });
     await openSheet();
     await expect.poll(() => dialog().innerText()).toContain('office-last');
-    const heads = await dialog().locator('h2, h3').allInnerTexts();
-    const stays = await dialog().locator('.stay').count();
+    const heads = await atRest(() => dialog().locator('h2, h3').allInnerTexts());
+    const stays = await atRest(() => dialog().locator('.stay').count());
     const windows = () => dialog().locator('.stay tbody tr').count();
     await expect.poll(windows).toBe(8);
     const pdf = join(mkdtempSync(join(tmpdir(), 'long-day-')), 'sheet.pdf');

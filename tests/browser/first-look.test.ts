@@ -32,8 +32,8 @@ describe('the first look', () => {
     const { page, done } = await openPage({ width: 360, height: 740, touch: true, map: false });
     for (const tab of ['Survey', 'Airfield', 'Light', 'Map']) {
       await page.getByRole('button', { name: tab, exact: true }).click();
-      const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(wider, tab).toBeLessThanOrEqual(0);
+      const wider = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      await expect.poll(wider, { message: tab }).toBeLessThanOrEqual(0);
     }
     await done();
   });

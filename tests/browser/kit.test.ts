@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { openPage, type Opened } from './page';
+import { hasFocus, openPage, type Opened } from './page';
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -67,6 +67,7 @@ describe('kit and subjects', () => {
     await page.keyboard.press('Enter');
     await button(page, 'Add a lens').focus();
     await page.keyboard.press('Enter');
+    await hasFocus(dialog(page).getByLabel('Name'));
     for (const text of ['Far reach', '0', '0', '1.4 2']) {
       await page.keyboard.type(text);
       await page.keyboard.press('Tab');

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { openPage, type Opened } from './page';
+import { atRest, openPage, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -49,13 +49,16 @@ describe('may I stand there?', () => {
     await dialog.getByLabel('Vehicle').fill('yellow van QQ 77');
     await dialog.getByLabel('Vehicle').press('Tab');
     await expect.poll(() => letter.inputValue()).toContain('yellow van QQ 77');
-    const text = await letter.inputValue();
+    const text = await atRest(() => letter.inputValue());
     expect(text).toMatch(/^To Tolverby airfield office, main gate/);
     expect(text).toMatch(/- Mill Lane lay-by, 07:15–11:45 and 13:50–15:35\n {2}Position \(WGS84\): 50\.93/);
     expect(text).toContain('https://www.openstreetmap.org/?mlat=50.93059&mlon=18.19586');
     await letter.fill(`${text}\nP. S. Thank you.`);
-    const mail = await dialog.getByRole('link', { name: 'Mail' }).getAttribute('href');
-    expect(decodeURIComponent(mail ?? '')).toContain('P. S. Thank you.');
+    await expect
+      .poll(async () =>
+        decodeURIComponent((await dialog.getByRole('link', { name: 'Mail' }).getAttribute('href')) ?? ''),
+      )
+      .toContain('P. S. Thank you.');
     await expect.poll(() => complaintsOfAxe('dialog[open]')).toEqual([]);
     // Closed by mistake: what was changed is still there, and so it is on a page that becomes narrow.
     await dialog.getByRole('button', { name: 'Close' }).click();

@@ -10,15 +10,17 @@
  *   before all others, the device's position) says `apart: true`, and its page is closed.
  * - Without the map unless the test is about it: it is drawn in software, and each frame costs processor. Then choose
  *   the smallest page that shows what is asked (from 1081 px wide the panels lie beside the map; a phone is 360 x 740).
- * - Wait for what a person would see (`waitFor`, `expect.poll`), never for a time. `complaints` has what the console
- *   and the content security policy objected to: expect it to be empty once a file.
+ * - Wait for what a person would see (`waitFor`, `expect.poll`), never for a time; eslint refuses `expect(await ...)` of
+ *   the page. What is compared later is read by `atRest`, where something stands by `boxAtRest`: parts of the page that
+ *   arrive late change and move the others. Before keys are typed wait until the field has the focus (`hasFocus`).
+ *   `complaints` has what the console and the content security policy objected to: expect it to be empty once a file.
  * - To look at a page while writing: `await shot(page, 'wind-record')` puts a picture into `tests/browser/shots`, which
  *   is not kept in the repository. Take the line out again.
  * - What runs for more than 20 s on an idle machine belongs to `npm run thorough`: `it.skipIf(!thorough)`.
  */
 import { resolve } from 'node:path';
-import type { Browser, BrowserContext, Page, Request } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, inject } from 'vitest';
+import type { Browser, BrowserContext, Locator, Page, Request } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, expect, inject } from 'vitest';
 import { launchChromium } from '../support/chromium';
 import { surveyName } from './tabs';
 
@@ -236,6 +238,52 @@ export async function leaveMapOut(context: BrowserContext): Promise<void> {
   );
 }
 
+/** What is read once it stays the same, to be compared with later. */
+export async function atRest<T>(read: () => Promise<T>): Promise<T> {
+  let last = await read();
+  let same = 0;
+  await expect
+    .poll(async () => {
+      const now = await read();
+      same = JSON.stringify(now) === JSON.stringify(last) ? same + 1 : 0;
+      last = now;
+      return same;
+    })
+    .toBeGreaterThanOrEqual(2);
+  return last;
+}
+
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Where an element stands, once it has stood there for some frames. px of the page. */
+export const boxAtRest = (element: Locator): Promise<Box> =>
+  element.evaluate(
+    (box) =>
+      new Promise<Box>((done) => {
+        let last = '';
+        let same = 0;
+        const frame = () => {
+          const { x, y, width, height } = box.getBoundingClientRect();
+          const now = [x, y, width, height].join();
+          same = now === last ? same + 1 : 0;
+          last = now;
+          if (same >= 2) done({ x, y, width, height });
+          else requestAnimationFrame(frame);
+        };
+        requestAnimationFrame(frame);
+      }),
+  );
+
+/** Waits until what is typed goes there. */
+export async function hasFocus(field: Locator): Promise<void> {
+  await expect.poll(() => field.evaluate((element) => element === document.activeElement)).toBe(true);
+}
+
 const mapSelector = '[data-ready="true"]';
 
 /** Waits until the map has drawn what it was given. */
@@ -249,11 +297,11 @@ export async function pixelOf(
   [lng, lat]: readonly [number, number],
 ): Promise<{ x: number; y: number }> {
   const map = page.locator(mapSelector);
-  const box = await map.boundingBox();
+  const box = await boxAtRest(map);
   const [centreLng, centreLat, zoom] = await map.evaluate((element) =>
     ['lng', 'lat', 'zoom'].map((key) => Number((element as HTMLElement).dataset[key])),
   );
-  if (!box || centreLng === undefined || centreLat === undefined || zoom === undefined)
+  if (centreLng === undefined || centreLat === undefined || zoom === undefined)
     throw new Error('expected the map on the page, with its camera in its data attributes');
   const size = 512 * 2 ** zoom;
   const worldX = (degrees: number) => (size * (degrees + 180)) / 360;

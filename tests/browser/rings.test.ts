@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { tenSpots, tenSpotsSixPaths } from '../support/ten-spots';
-import { mapReady, openPage, pixelOf, type Opened } from './page';
+import { atRest, boxAtRest, mapReady, openPage, pixelOf, type Box, type Opened } from './page';
 
 /** Ten spots and six paths on one field, one path 18 km long. */
 async function openField(page: Page): Promise<void> {
@@ -14,12 +14,6 @@ async function openField(page: Page): Promise<void> {
   await page.getByText('Willow gate', { exact: true }).first().waitFor();
 }
 
-interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 const boxOf = async (page: Page, selector: string): Promise<Box> => {
   const box = await page.locator(selector).first().boundingBox();
   if (!box) throw new Error(`expected ${selector} on the page`);
@@ -41,18 +35,8 @@ describe('the map with ten spots and six paths', () => {
   };
   /** The picture of the map once it stays the same. */
   async function still(): Promise<string> {
-    const clip = await boxOf(page, '.map');
-    const taken = async () => (await page.screenshot({ clip })).toString('base64');
-    let before = await taken();
-    await expect
-      .poll(async () => {
-        const now = await taken();
-        const same = now === before;
-        before = now;
-        return same;
-      })
-      .toBe(true);
-    return before;
+    const clip = await boxAtRest(page.locator('.map').first());
+    return atRest(async () => (await page.screenshot({ clip })).toString('base64'));
   }
 
   beforeAll(async () => {
@@ -63,8 +47,8 @@ describe('the map with ten spots and six paths', () => {
   afterAll(() => opened.done());
 
   it('[B980] opens on the airfield: every spot beside the legend, the long track off the page', async () => {
-    const map = await boxOf(page, '.map');
-    const legend = await boxOf(page, '.legend');
+    const map = await boxAtRest(page.locator('.map').first());
+    const legend = await boxAtRest(page.locator('.legend').first());
     const places = async () => Promise.all(tenSpots.map(({ position }) => pixelOf(page, position)));
     await expect
       .poll(async () =>
@@ -131,7 +115,7 @@ describe('the map with ten spots and six paths', () => {
     const { name, position } = tenSpots.reduce((a, b) => (b.position[1] < a.position[1] ? b : a));
     await select(name);
     // To the lower edge of the map.
-    const map = await boxOf(page, '.map');
+    const map = await boxAtRest(page.locator('.map').first());
     const from = await pixelOf(page, position);
     await page.mouse.move(map.x + map.width - 120, map.y + 300);
     await page.mouse.down();

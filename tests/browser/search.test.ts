@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { onePage } from './page';
+import { hasFocus, onePage } from './page';
 
 const opened = onePage({ map: false });
 
@@ -8,7 +8,7 @@ describe('surveying a new airfield from home', () => {
     const { page, complaints } = opened;
     await page.locator('body').press('/');
     const box = page.getByRole('combobox', { name: /Code, name or town/ });
-    await box.waitFor();
+    await hasFocus(box);
     await page.keyboard.type('eddm');
     const first = page.getByRole('dialog').getByRole('option').first();
     await expect.poll(() => first.innerText()).toContain('EDDM');

@@ -4,7 +4,7 @@ import axe from 'axe-core';
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { keep } from './keep-surveys';
-import { openPage, openTab } from './page';
+import { hasFocus, openPage, openTab } from './page';
 import { rename, statusOf, surveyName } from './tabs';
 
 const kept = 'Kept on this device';
@@ -199,6 +199,7 @@ describe('the surveys on this device', () => {
     await expect.poll(() => titles(page)).toHaveLength(2);
     await rows(page).first().focus();
     await page.keyboard.press('F2');
+    await hasFocus(page.getByLabel('New name of First (copy)'));
     await page.keyboard.type('Second');
     await page.keyboard.press('Enter');
     await expect.poll(() => titles(page)).toEqual(['Second', 'Firstopen here']);
@@ -206,6 +207,7 @@ describe('the surveys on this device', () => {
     await page.keyboard.press('ArrowDown');
     await expect.poll(focused).toContain('First');
     await page.keyboard.press('F2');
+    await hasFocus(page.getByLabel('New name of First'));
     await page.keyboard.type('never');
     await page.keyboard.press('Escape');
     await expect.poll(() => titles(page)).toEqual(['Second', 'Firstopen here']);
@@ -378,10 +380,9 @@ describe('a page that goes right after a change', () => {
     await page.reload();
     await surveyName(page).waitFor();
     await expect.poll(() => surveyName(page).inputValue()).toBe('Typed and reloaded');
-    const left = await page.evaluate(() =>
-      Object.keys(localStorage).filter((key) => key.includes('last-words')),
-    );
-    expect(left).toEqual([]);
+    const left = () =>
+      page.evaluate(() => Object.keys(localStorage).filter((key) => key.includes('last-words')));
+    await expect.poll(left).toEqual([]);
     await done();
   });
 
@@ -391,7 +392,8 @@ describe('a page that goes right after a change', () => {
     const closed = page.waitForEvent('close');
     await page.close({ runBeforeUnload: true });
     await closed;
-    expect(await surveyName(await openTab(context)).inputValue()).toBe('Typed and closed');
+    const again = await openTab(context);
+    await expect.poll(() => surveyName(again).inputValue()).toBe('Typed and closed');
     await done();
   });
 });

@@ -185,7 +185,7 @@ test('[S165] what cannot be asked says what is wrong and the mend', () => {
   expect(why({}, far)).toMatch(/^area: .*antimeridian/);
 });
 
-test('[S368] the lens named frames all that is good at a place where one of the kit does; where it frames a part, that is said', () => {
+test('[S359] the lens named frames all that is good at a place where one of the kit does; where it frames a part, that is said', () => {
   const { candidates } = answered();
   const { lenses, fill } = plainKit;
   // From three quarters of the wanted share of the frame up to all of it.

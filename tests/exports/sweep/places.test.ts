@@ -131,7 +131,7 @@ test.skipIf(!hasGdal)(
   },
 );
 
-test('[S367] whatever is taken along says for which day it holds, by the clock of the field', async () => {
+test('[S358] whatever is taken along says for which day it holds, by the clock of the field', async () => {
   const raster = await (await fromArrayBuffer(await placeRaster({ ...lists, site: 'Tölverby' }))).getImage();
   expect(await raster.fileDirectory.loadValue('ImageDescription')).toMatch(
     /^Tolverby: good minutes, min, 2026-06-21/,

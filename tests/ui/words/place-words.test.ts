@@ -59,7 +59,7 @@ describe('what a line of the list says', () => {
     );
   });
 
-  test('[S358] the figure by which places are ranked comes first, and how long one stays for it', () => {
+  test('[P70] the figure by which places are ranked comes first, and how long one stays for it', () => {
     expect(rankWords(candidate)).toBe('265 good min');
     const paths = [path('25 arrival', [5, 9]), path('25 departure', [5, 11])];
     expect(rankWords({ paths, goodMinutes: 360, pathMinutes: 600 })).toBe(
@@ -69,7 +69,7 @@ describe('what a line of the list says', () => {
   });
 
   // From 30 mm overhead to 230 mm far out no zoom of the kit frames all of it.
-  test('[S359] a lens that does not frame all that is good there fits at its best only', () => {
+  test('[P71] a lens that does not frame all that is good there fits at its best only', () => {
     expect(say({ lens: { key: 'long', extender: null, throughout: false } })).toContain(
       '160–220 mm (Long fits at its best)',
     );
