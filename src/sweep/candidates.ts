@@ -1,4 +1,5 @@
 import type { Position } from '../survey/document';
+import type { Lens } from '../survey/schema/kit';
 import { groundLine, mapped } from '../figures/geometry/earth';
 import { verdictFor } from '../figures/optics/verdict';
 import { Scratch } from '../figures/scratch';
@@ -189,21 +190,26 @@ function spellsOf(indices: readonly number[]): (readonly [first: number, last: n
   return spells;
 }
 
-/** The lens that frames a needed focal length in mm: the first that fits, else the first that is tight. */
+/**
+ * The lens that frames a needed focal length in mm: the first that fits and serves all that is good there, else the first that
+ * fits, else the first that is tight.
+ */
 function lensFor(
   { contents: { kit, body } }: Sweep,
   needed: number,
   good: readonly GoodPath[],
 ): Candidate['lens'] {
-  const verdicts = kit.lenses.map((lens) => verdictFor(lens, needed, body, kit.fill));
-  const found =
-    verdicts.find(({ verdict }) => verdict === 'fits') ?? verdicts.find(({ verdict }) => verdict === 'tight');
-  if (!found) return null;
-  const { lens, extender } = found;
-  const serves = (mm: number) => {
+  const serves = (lens: Lens, mm: number) => {
     const { verdict } = verdictFor(lens, mm, body, kit.fill);
     return verdict === 'fits' || verdict === 'tight';
   };
-  const throughout = good.every(({ focal }) => serves(focal.shortest) && serves(focal.longest));
-  return { key: lens.key, extender, throughout };
+  const throughout = (lens: Lens) =>
+    good.every(({ focal }) => serves(lens, focal.shortest) && serves(lens, focal.longest));
+  const verdicts = kit.lenses.map((lens) => verdictFor(lens, needed, body, kit.fill));
+  const fitting = verdicts.filter(({ verdict }) => verdict === 'fits');
+  const found =
+    fitting.find(({ lens }) => throughout(lens)) ??
+    fitting[0] ??
+    verdicts.find(({ verdict }) => verdict === 'tight');
+  return found ? { key: found.lens.key, extender: found.extender, throughout: throughout(found.lens) } : null;
 }

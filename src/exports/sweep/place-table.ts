@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { clockAt } from '../../time/local-time';
-import type { PlaceLists } from './place-lists';
+import { dayOf, type PlaceLists } from './place-lists';
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 const headings = [
@@ -14,12 +14,15 @@ const headings = [
   'Worth',
   'Focal length (mm)',
   'Share in sight',
+  'Date',
   'Paths',
   'In words',
 ];
 
 /** The places as a table (RFC 4180, UTF-8 with byte order mark); times by the clock of the airfield. */
-export function placeTable({ places, zone }: PlaceLists): string {
+export function placeTable(lists: PlaceLists): string {
+  const { places, zone } = lists;
+  const date = dayOf(lists);
   const withMonths = places.some(({ expectedMinutes }) => expectedMinutes !== null);
   const rows = places.map(({ candidate: c, name, sentence, expectedMinutes }, i) => [
     i + 1,
@@ -32,6 +35,7 @@ export function placeTable({ places, zone }: PlaceLists): string {
     c.worth.toFixed(2),
     c.focalLength === null ? '' : Math.round(c.focalLength),
     c.visibleShare === null ? '' : c.visibleShare.toFixed(2),
+    date,
     escaped(
       c.paths
         .map((p) => {

@@ -24,6 +24,8 @@ const corner = (x: number, y: number) => printedPosition(area.frame, x, y);
 const lists: PlaceLists = {
   site: 'Tolverby & co',
   zone: 'Europe/Warsaw',
+  // Half an hour after midnight in Warsaw.
+  from: Date.UTC(2026, 5, 20, 22, 30),
   places: [
     {
       name: '=Mill <Lane>',
@@ -128,6 +130,16 @@ test.skipIf(!hasGdal)(
     }
   },
 );
+
+test('[S358] whatever is taken along says for which day it holds, by the clock of the field', async () => {
+  const raster = await (await fromArrayBuffer(await placeRaster({ ...lists, site: 'Tölverby' }))).getImage();
+  expect(await raster.fileDirectory.loadValue('ImageDescription')).toMatch(
+    /^Tolverby: good minutes, min, 2026-06-21/,
+  );
+  expect(await placeContours(lists)).toContain('"date":"2026-06-21"');
+  expect(placeTable(lists)).toContain(',2026-06-21,');
+  expect(placeWaypoints(lists)).toContain('where to stand, 2026-06-21');
+});
 
 test('[P42] names stay text: no formula in the table, no mark-up in the waypoints', () => {
   const { data } = Papa.parse<string[]>(placeTable(lists).replace('\ufeff', '').trim());
