@@ -27,12 +27,12 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', ...apart],
           // Generous: a busy machine is no failure. Nothing here waits for a clock.
-          testTimeout: 60_000,
+          testTimeout: 180_000,
         },
       },
       {
         plugins: [svelte()],
-        test: { name: 'apart', environment: 'node', include: apart, testTimeout: 60_000 },
+        test: { name: 'apart', environment: 'node', include: apart, testTimeout: 180_000 },
       },
       {
         test: {

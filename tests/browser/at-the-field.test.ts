@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { openPage, urlOf, type Opened } from './page';
+import { boxAtRest, openPage, urlOf, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -66,11 +66,10 @@ describe('at the field', () => {
     await press('Turn ends');
     await expect.poll(() => now().innerText()).toMatch(/^18:00\s+25 in use/);
     // What is read begins under the bars of the page, and the map lies under its own tab.
-    const top = await now().evaluate((view) => view.getBoundingClientRect().top);
-    expect(top).toBeLessThan(160);
+    await expect.poll(async () => (await boxAtRest(now())).y).toBeLessThan(160);
     const tabs = page.getByRole('navigation', { name: 'Sheets' });
     await tabs.getByRole('button', { name: 'Map' }).click();
-    expect(await now().isVisible()).toBe(false);
+    await expect.poll(() => now().isVisible()).toBe(false);
     await tabs.getByRole('button', { name: 'At the field' }).click();
     await expect.poll(() => now().innerText()).toMatch(/25 arrival/);
   });

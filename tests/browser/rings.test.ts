@@ -14,11 +14,7 @@ async function openField(page: Page): Promise<void> {
   await page.getByText('Willow gate', { exact: true }).first().waitFor();
 }
 
-const boxOf = async (page: Page, selector: string): Promise<Box> => {
-  const box = await page.locator(selector).first().boundingBox();
-  if (!box) throw new Error(`expected ${selector} on the page`);
-  return box;
-};
+const boxOf = (page: Page, selector: string): Promise<Box> => boxAtRest(page.locator(selector).first());
 const overlap = (one: Box, other: Box): boolean =>
   one.x < other.x + other.width &&
   other.x < one.x + one.width &&

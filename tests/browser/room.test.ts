@@ -136,7 +136,7 @@ describe('on a phone', () => {
       })
       .toBeLessThan(0.7);
     await legend.tap();
-    await expect.poll(async () => (await page.locator('.over-map').boundingBox())?.height).toBeLessThan(60);
+    await expect.poll(async () => (await boxAtRest(page.locator('.over-map'))).height).toBeLessThan(60);
     await done();
   });
 });
