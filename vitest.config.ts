@@ -43,10 +43,10 @@ export default defineConfig({
           // A worker keeps its browser, and pages that one file hands back serve the next.
           isolate: false,
           setupFiles: ['./tests/support/pages.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          // A busy machine is no failure: what is polled for may take its time.
-          expect: { poll: { timeout: 15_000 } },
+          // A busy machine is no failure: what is waited and polled for may take its time.
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+          expect: { poll: { timeout: 60_000 } },
         },
       },
     ],

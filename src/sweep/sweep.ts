@@ -8,7 +8,7 @@ import type { ElevationGrid } from '../figures/sight/terrain';
 import { cellPosition, centreOf, middleOf } from './area';
 import { GroundPlan, type GroundClass } from './ground/ground-plan';
 import { OpenHours } from './ground/open-hours';
-import { Kernel } from './kernel';
+import { Kernel } from './kernel/kernel';
 import type { SweepPlan } from './plan';
 
 export const groundCodes: readonly GroundClass[] = ['open', 'unknown', 'closed'];
@@ -47,9 +47,9 @@ export class Sweep {
   readonly contents: Contents;
   readonly outlook: Outlook;
   readonly ground: GroundPlan;
-  readonly hours: OpenHours;
   /** Made when the first cell is looked at: tables of light take a while. */
   #made: Kernel | null = null;
+  #hours: OpenHours | null = null;
 
   constructor(contents: Contents, plan: SweepPlan, terrain: ElevationGrid | null) {
     const { area, instants } = plan;
@@ -57,7 +57,6 @@ export class Sweep {
     this.contents = contents;
     this.outlook = outlookOf(contents, terrain);
     this.ground = new GroundPlan(contents, area, instants[0] ?? 0);
-    this.hours = new OpenHours(contents, area.frame, instants);
   }
 
   get #kernel(): Kernel {
@@ -70,6 +69,12 @@ export class Sweep {
       middle: centreOf(area),
       everyInstant: false,
     }));
+  }
+
+  /** When people are let in: nothing that a sketch asks. */
+  get hours(): OpenHours {
+    const { area, instants } = this.plan;
+    return (this.#hours ??= new OpenHours(this.contents, area.frame, instants));
   }
 
   /** The figures of some cells. */

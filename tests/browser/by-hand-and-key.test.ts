@@ -26,7 +26,7 @@ describe('by keyboard alone', () => {
 
   it('[B122] the first stop leads to the map, which pans, zooms and draws a runway and a spot', async () => {
     await page.keyboard.press('Tab');
-    expect(await focused()).toBe('Skip to the map');
+    await expect.poll(focused).toBe('Skip to the map');
     await page.keyboard.press('Enter');
     await expect.poll(focused).toBe('Map of the survey');
     const start = await camera(page);
@@ -46,7 +46,9 @@ describe('by keyboard alone', () => {
     await page.keyboard.press(' ');
     await page.getByRole('heading', { name: 'Standing spots 6' }).waitFor();
     // The spot stands on the runway: the list says so where it is chosen.
-    expect(await button(page, /^Spot 1/).innerText()).toMatch(/The spot is on runway (08|09)\/(26|27)/);
+    await expect
+      .poll(() => button(page, /^Spot 1/).innerText())
+      .toMatch(/The spot is on runway (08|09)\/(26|27)/);
   });
 
   it('[B123] what is selected is read out once its figures rest, and is nudged with Ctrl free to pan', async () => {
@@ -59,11 +61,11 @@ describe('by keyboard alone', () => {
     await expect.poll(async () => (await camera(page)).lng).toBeCloseTo(deck[0], 3);
     await page.keyboard.press('Control+ArrowLeft');
     await expect.poll(async () => (await camera(page)).lng).toBeLessThan(deck[0] - 0.0005);
-    expect(await undo(page).getAttribute('aria-label')).not.toMatch(/move/);
+    await expect.poll(() => undo(page).getAttribute('aria-label')).not.toMatch(/move/);
     const before = await said.innerText();
     for (let i = 0; i < 10; i++) await page.keyboard.press('Shift+ArrowUp');
     await expect.poll(() => said.innerText()).not.toBe(before);
-    expect(await undo(page).getAttribute('aria-label')).toBe('Undo move standing spot');
+    await expect.poll(() => undo(page).getAttribute('aria-label')).toBe('Undo move standing spot');
   });
 
   it('[B124] Escape goes from menu to selection, and the focus returns to where it came from', async () => {
@@ -73,10 +75,10 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('Enter');
     await expect.poll(focused).toMatch(/^Pass on/);
     await page.keyboard.press('ArrowDown');
-    expect(await focused()).toMatch(/^Merge/);
+    await expect.poll(focused).toMatch(/^Merge/);
     await page.keyboard.press('Escape');
     await expect.poll(focused).toBe('Menu');
-    expect(await button(page, /^Car park, top deck/).getAttribute('aria-current')).toBe('true');
+    await expect.poll(() => button(page, /^Car park, top deck/).getAttribute('aria-current')).toBe('true');
     await page.keyboard.press('?');
     const list = page.getByRole('dialog', { name: 'Short cuts' });
     await list.getByText('Move what is selected by 1 m').waitFor();
@@ -100,7 +102,7 @@ describe('by keyboard alone', () => {
     await page.getByRole('dialog').getByLabel('day', { exact: true }).check();
     await expect.poll(ground).toBe(day);
     await page.keyboard.press('Escape');
-    expect(await button(page, /^Orchard Path/).getAttribute('aria-current')).toBe('true');
+    await expect.poll(() => button(page, /^Orchard Path/).getAttribute('aria-current')).toBe('true');
     await page.emulateMedia({ colorScheme: 'light' });
   });
 
@@ -153,7 +155,7 @@ describe('by touch on a phone', () => {
       await touch('touchMove', [x + 14 + 8 * i, y + 10 + 8 * i], [x - 60 - 8 * i, y - 60 - 8 * i]);
     await touch('touchEnd');
     await expect.poll(async () => (await camera(page)).zoom).toBeGreaterThan(zoom + 0.3);
-    expect(await undo(page).isDisabled()).toBe(true);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
   });
 
   it('[B24] pans where a finger slides, selects where it taps, moves a spot that it holds or by its handle', async () => {
@@ -173,7 +175,7 @@ describe('by touch on a phone', () => {
     // In one go: a finger that rests on a spot takes hold of it, and a busy machine makes it rest between two messages.
     await Promise.all([touch('touchStart', [at.x, at.y]), slide(at, 20, -60)]);
     await expect.poll(latitude).not.toBe(before);
-    expect(await undo(page).isDisabled()).toBe(true);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
 
     const tapped = await pixelOf(page, deck);
     await expect
@@ -182,7 +184,7 @@ describe('by touch on a phone', () => {
         return page.locator('.spot-line button').count();
       })
       .toBe(1);
-    expect(await undo(page).isDisabled()).toBe(true);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
 
     await touch('touchStart', [tapped.x, tapped.y]);
     // The figures at the finger say that the spot is held.
@@ -205,7 +207,9 @@ describe('by touch on a phone', () => {
     // Before it is set, the cross says what one would have there.
     const there = page.locator('.at-cross');
     await expect.poll(() => there.innerText()).toMatch(/\d m, [a-z-]+ side of \d\d\/\d\d/);
-    expect(await there.innerText()).toMatch(/\d+ mm\s+at \d+ m\s.* mm f\/.*(fits|tight|too)[^]*A [a-z-]+/);
+    await expect
+      .poll(() => there.innerText())
+      .toMatch(/\d+ mm\s+at \d+ m\s.* mm f\/.*(fits|tight|too)[^]*A [a-z-]+/);
     const said = await there.innerText();
     const at = await pixelOf(page, deck);
     for (const [type, by] of [
@@ -219,10 +223,10 @@ describe('by touch on a phone', () => {
     await button(page, 'Place at the cross').tap();
     const line = page.locator('.spot-line button');
     await line.waitFor();
-    expect(await line.innerText()).toMatch(/^Spot 1\b/);
+    await expect.poll(() => line.innerText()).toMatch(/^Spot 1\b/);
     // What to wait for, with which lens, in which light and until when: without opening anything.
     await expect.poll(() => line.innerText()).toMatch(/\d\d (arrival|departure)/);
-    expect(await line.innerText()).toMatch(/ mm f\/[\d.]+.*: \d+ mm, f\//);
+    await expect.poll(() => line.innerText()).toMatch(/ mm f\/[\d.]+.*: \d+ mm, f\//);
     await expect.poll(() => line.innerText()).toMatch(/A [a-z-]+.* until \d\d:\d\d/);
     const sizes = await line.evaluate((box) => {
       const main = getComputedStyle(box.querySelector('.main') as Element);

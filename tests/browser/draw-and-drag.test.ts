@@ -36,7 +36,7 @@ describe('drawing and dragging', () => {
     await page.mouse.move(from.x + 60, from.y + 50);
     await expect.poll(() => callout(page).innerText()).not.toBe(during);
     await page.mouse.up();
-    expect(await undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
+    await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo move/);
     await page.keyboard.press('Control+z');
     await expect.poll(() => undo(page).isDisabled()).toBe(true);
     await page.keyboard.press('Control+Shift+z');
@@ -77,6 +77,6 @@ describe('drawing and dragging', () => {
     await expect.poll(() => callout(page).innerText()).not.toBe(before);
     await page.keyboard.press('Control+z');
     await expect.poll(() => callout(page).innerText()).toBe(before);
-    expect(await undo(page).isDisabled()).toBe(true);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
   });
 });

@@ -83,7 +83,7 @@ describe('keeping a survey', () => {
       const { page } = opened;
       await open(page, { name: 'broken.geojson', text });
       await expect.poll(() => page.locator('body').innerText()).toMatch(reason);
-      expect(await name(page).inputValue()).toBe('Tolverby');
+      await expect.poll(() => name(page).inputValue()).toBe('Tolverby');
     },
   );
 

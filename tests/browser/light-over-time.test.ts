@@ -66,7 +66,7 @@ describe('the light through the day', () => {
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
     await expect.poll(() => Promise.all([time('A'), time('B')])).toEqual(['08:00', '19:00']);
-    expect(await undo().isDisabled()).toBe(true);
+    await expect.poll(() => undo().isDisabled()).toBe(true);
   });
 });
 
@@ -89,7 +89,7 @@ describe('the year', () => {
     await expect.poll(() => told.innerText()).toMatch(/^1 Jan 2026, 12:00 /);
     for (let i = 0; i < 4; i++) await page.keyboard.press('Control+z');
     await expect.poll(() => told.innerText()).toMatch(/^21 Jun 2026, 19:00 /);
-    expect(await undo().isDisabled()).toBe(true);
+    await expect.poll(() => undo().isDisabled()).toBe(true);
   });
 });
 
@@ -98,8 +98,8 @@ describe('the plan', () => {
     await view('Plan').click();
     const plan = page.getByRole('region', { name: 'Plan' });
     await expect.poll(() => plan.innerText()).toMatch(/16:40–21:05 Orchard Path, east end, 25 arrival/);
-    expect(await plan.innerText()).toMatch(/front-lit until the sun sets; 150–180 mm/);
-    expect(await plan.innerText()).toMatch(/If the wind turns to about 073°/);
+    await expect.poll(() => plan.innerText()).toMatch(/front-lit until the sun sets; 150–180 mm/);
+    await expect.poll(() => plan.innerText()).toMatch(/If the wind turns to about 073°/);
     const way = page.getByLabel('Minutes from Orchard Path, east end to Mill Lane lay-by');
     const leave = () =>
       plan

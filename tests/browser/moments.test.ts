@@ -23,15 +23,15 @@ async function grab(page: Page, moment: 'A' | 'B'): Promise<{ x: number; y: numb
 describe('the bar of the day', () => {
   it('[B33] drags a moment in one step, to five minutes', async () => {
     const { page } = opened;
-    expect(await clock(page, 'A').inputValue()).toBe('08:00');
+    await expect.poll(() => clock(page, 'A').inputValue()).toBe('08:00');
     const { x, y } = await grab(page, 'A');
     for (const dx of [7, 19, 40]) await page.mouse.move(x + dx, y);
     await page.mouse.up();
     await expect.poll(() => clock(page, 'A').inputValue()).toMatch(/^(08:[1-5]|09:[0-5]|1\d:[0-5])[05]$/);
-    expect(await clock(page, 'B').inputValue()).toBe('19:00');
+    await expect.poll(() => clock(page, 'B').inputValue()).toBe('19:00');
     await page.keyboard.press('Control+z');
     await expect.poll(() => clock(page, 'A').inputValue()).toBe('08:00');
-    expect(await undo(page).isDisabled()).toBe(true);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
   });
 
   it('[B34] Escape gives a drag up, and what the pointer does after it is nothing', async () => {
@@ -43,7 +43,7 @@ describe('the bar of the day', () => {
     await page.mouse.move(x - 90, y);
     await page.mouse.up();
     await expect.poll(() => clock(page, 'B').inputValue()).toBe('19:00');
-    expect(await undo(page).isDisabled()).toBe(true);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
   });
 
   it('[B35] steps by the arrow keys, five minutes each', async () => {
@@ -54,7 +54,7 @@ describe('the bar of the day', () => {
     await expect.poll(() => clock(page, 'A').inputValue()).toBe('08:10');
     await page.keyboard.press('PageDown');
     await expect.poll(() => clock(page, 'A').inputValue()).toBe('07:10');
-    expect(await handle(page, 'A').getAttribute('aria-valuetext')).toBe('07:10');
+    await expect.poll(() => handle(page, 'A').getAttribute('aria-valuetext')).toBe('07:10');
   });
 });
 
@@ -71,7 +71,7 @@ describe('the date', () => {
     await date.fill('21/12');
     await date.press('Enter');
     await expect.poll(() => strip.innerText()).toMatch(/sunrise 07:[34]\d, sunset 15:[34]\d/);
-    expect(await strip.innerText()).toMatch(/UTC\+01:00/);
+    await expect.poll(() => strip.innerText()).toMatch(/UTC\+01:00/);
   });
 });
 
@@ -85,14 +85,14 @@ describe('moments by the sun', () => {
     await page.keyboard.press('Enter');
     await expect.poll(() => clock(page, 'B').inputValue()).toMatch(/^14:[34]\d$/);
     expect(june).not.toMatch(/^14/);
-    expect(await page.getByLabel('Set B by the sun').inputValue()).toBe('beforeSunset');
+    await expect.poll(() => page.getByLabel('Set B by the sun').inputValue()).toBe('beforeSunset');
     await clock(page, 'B').fill('17:05');
     await clock(page, 'B').press('Enter');
     await expect.poll(() => page.getByLabel('Set B by the sun').inputValue()).toBe('');
     await page.getByLabel('Date at the airfield').fill('21 June');
     await page.keyboard.press('Enter');
     await expect.poll(() => strip.innerText()).toMatch(/sunrise 0\d:/);
-    expect(await clock(page, 'B').inputValue()).toBe('17:05');
+    await expect.poll(() => clock(page, 'B').inputValue()).toBe('17:05');
   });
 });
 
@@ -101,7 +101,7 @@ describe('the sky of the day', () => {
     const { page } = opened;
     const sky = page.getByLabel('Sky', { exact: true });
     const strip = page.getByLabel('Date and moments');
-    expect(await strip.innerText()).toMatch(/no word of it: clear assumed/);
+    await expect.poll(() => strip.innerText()).toMatch(/no word of it: clear assumed/);
     await page.getByRole('button', { name: /^Orchard Path/ }).click();
     await sky.selectOption('overcast');
     await page.getByLabel('How far one sees').selectOption('3,000 m');
@@ -154,6 +154,6 @@ describe('subject and body', () => {
     await page.keyboard.press('Enter');
     await page.getByLabel('Body').selectOption('full-frame');
     await expect.poll(() => left.innerText()).toMatch(/Glider — typical size, Full frame/);
-    expect(await undo(page).isDisabled()).toBe(true);
+    await expect.poll(() => undo(page).isDisabled()).toBe(true);
   });
 });

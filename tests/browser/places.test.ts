@@ -65,19 +65,19 @@ describe('where to stand', () => {
     await open(page);
     await expect.poll(() => fineness(page), { timeout: 30_000 }).toBeGreaterThan(0);
     await done(page);
-    expect(await fineness(page)).toBe(1);
+    await expect.poll(() => fineness(page)).toBe(1);
     const count = await lines(page).count();
     expect(count).toBeGreaterThan(3);
     expect(count).toBeLessThanOrEqual(12);
     const before = await spots(page).count();
     const first = lines(page).first();
-    expect(await first.innerText()).toMatch(/good \d\d:\d\d–\d\d:\d\d/);
+    await expect.poll(() => first.innerText()).toMatch(/good \d\d:\d\d–\d\d:\d\d/);
     await first.getByRole('button', { name: /^Make a standing spot of/ }).click();
     await first.getByRole('button', { name: /^Select/ }).waitFor();
-    expect(await spots(page).count()).toBe(before + 1);
+    await expect.poll(() => spots(page).count()).toBe(before + 1);
     await page.getByRole('button', { name: 'Undo' }).click();
     await first.getByRole('button', { name: /^Make a standing spot of/ }).waitFor();
-    expect(await spots(page).count()).toBe(before);
+    await expect.poll(() => spots(page).count()).toBe(before);
     expect(opened.complaints).toEqual([]);
   });
 
@@ -102,7 +102,7 @@ describe('where to stand, on the map', () => {
     await view(page).getByLabel('Hours').selectOption('moments');
     await done(page);
     // What stands in the list belongs to the last question: half an hour, not the day.
-    expect(await lines(page).first().innerText()).toMatch(/\b(15|30|45) good min/);
+    await expect.poll(() => lines(page).first().innerText()).toMatch(/\b(15|30|45) good min/);
     // In the grass some 35 m north of 08/26, near enough that no line of the survey is under the pointer.
     const zoom = await zoomOf(page);
     await page.getByRole('button', { name: 'Zoom in' }).click();

@@ -110,21 +110,21 @@ describe('the map with ten spots and six paths', () => {
     const headline = await still();
     const cards = page.getByRole('complementary', { name: 'What is selected' }).locator('section:has(> h4)');
     await cards.nth(1).locator('h4').hover();
-    expect(await still()).not.toBe(headline);
+    await expect.poll(still).not.toBe(headline);
     await page.mouse.move(700, 20);
-    expect(await still()).toBe(headline);
+    await expect.poll(still).toBe(headline);
   });
 
   it('[B983] rings of every path are a switch in the legend, kept for the next visit', async () => {
     const every = () => page.getByRole('main').getByLabel(/Rings of every path/);
     const headline = await still();
     await every().check();
-    expect(await still()).not.toBe(headline);
+    await expect.poll(still).not.toBe(headline);
     await page.reload();
     await mapReady(page);
-    expect(await every().isChecked()).toBe(true);
+    await expect.poll(() => every().isChecked()).toBe(true);
     await every().uncheck();
-    expect(await every().isChecked()).toBe(false);
+    await expect.poll(() => every().isChecked()).toBe(false);
   });
 
   it('[B984] a view that opens at the foot leaves the selected spot in sight', async () => {

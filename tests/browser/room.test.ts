@@ -42,7 +42,7 @@ describe('the map keeps its share of a low page', () => {
       const [shown, whole] = await content.evaluate((box) => [box.clientHeight, box.scrollHeight]);
       if (whole > shown) {
         await content.evaluate((box) => box.scrollTo(0, box.scrollHeight));
-        expect(await content.evaluate((box) => box.scrollTop)).toBeGreaterThan(0);
+        await expect.poll(() => content.evaluate((box) => box.scrollTop)).toBeGreaterThan(0);
       }
       await done();
     },
@@ -71,9 +71,9 @@ describe('the map keeps its share of a low page', () => {
       expect(map?.height ?? 0).toBeGreaterThan(0.6 * height);
       expect(map?.width ?? 0).toBeGreaterThan(0.45 * width);
       expect(sheet?.x ?? 0).toBeGreaterThanOrEqual((map?.width ?? 0) - 1);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
-      ).toBeLessThanOrEqual(0);
+      await expect
+        .poll(() => page.evaluate(() => document.documentElement.scrollWidth - innerWidth))
+        .toBeLessThanOrEqual(0);
       await done();
     }
   });
@@ -90,8 +90,8 @@ describe('on a phone', () => {
         return box.left >= of.left - 1 && box.right <= of.right + 1;
       });
     const arrow = (way: string) => page.locator('.views .more', { hasText: way });
-    expect(await inSight('Log')).toBe(false);
-    expect(await arrow('‹').count()).toBe(0);
+    await expect.poll(() => inSight('Log')).toBe(false);
+    await expect.poll(() => arrow('‹').count()).toBe(0);
     await arrow('›').tap();
     // Until there is no more: the arrow goes when it has done its work.
     await expect
@@ -101,12 +101,12 @@ describe('on a phone', () => {
       })
       .toBe(true);
     await expect.poll(() => arrow('›').count()).toBe(0);
-    expect(await arrow('‹').count()).toBe(1);
+    await expect.poll(() => arrow('‹').count()).toBe(1);
     // The keyboard passes the arrows by: every view is a stop.
     await row.getByRole('button', { name: 'Moments' }).focus();
     await expect.poll(() => inSight('Moments')).toBe(true);
     for (let i = await row.getByRole('button').count(); i > 1; i--) await page.keyboard.press('Tab');
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Log');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Log');
     await page.keyboard.press('Enter');
     await expect.poll(() => inSight('Log')).toBe(true);
     await done();
@@ -132,13 +132,13 @@ describe('the page and its dates', () => {
     const strip = page.getByLabel('Date and moments');
     await expect.poll(() => strip.innerText()).toMatch(/Sunday, 21 June 2026/);
     const date = page.getByLabel('Date at the airfield');
-    expect(await date.inputValue()).toBe('21 Jun 2026');
+    await expect.poll(() => date.inputValue()).toBe('21 Jun 2026');
     await date.fill('31 June');
     await date.press('Enter');
     await page.getByRole('alert').getByText('Type a date, such as 21 Jun 2026.').waitFor();
-    expect(await date.inputValue()).toBe('31 June');
+    await expect.poll(() => date.inputValue()).toBe('31 June');
     await date.press('Escape');
-    expect(await date.inputValue()).toBe('21 Jun 2026');
+    await expect.poll(() => date.inputValue()).toBe('21 Jun 2026');
     await done();
   });
 });

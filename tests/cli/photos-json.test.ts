@@ -41,7 +41,7 @@ describe.skipIf(!exiftool)('what --photos adds', () => {
     expect(Object.keys(photos[0] ?? {})).toEqual(
       'file pass time spot path subject focalLength needed light lightAngle doubts'.split(' '),
     );
-    const best = figuresJson(contents, [], Date.parse('2026-06-21T16:00:00Z')).spots[0]?.paths.find(
+    const best = figuresJson(contents, [], Date.parse('2026-06-21T16:00:00Z'), null).spots[0]?.paths.find(
       ({ path }) => path === 'rwy/27/arrival',
     )?.best;
     expect(photos[0]).toEqual({

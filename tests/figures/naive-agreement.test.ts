@@ -322,7 +322,7 @@ describe('figures against a naive re-computation from the design', () => {
       const outlook = outlookOf(contents, grid);
       const sunLine = naiveSunLine(s);
       const spot = contents.spots[0];
-      const figures = figuresFor(contents, s.instant, undefined, grid).spots[0];
+      const figures = figuresFor(contents, s.instant, grid).spots[0];
       if (!spot || !figures) throw new Error('expected a spot');
       const ready = pathsOf(contents, (kind) => kind !== 'circuit', null);
       for (const { end, kind, path } of paths) {

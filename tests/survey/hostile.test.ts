@@ -39,6 +39,7 @@ describe('a file that is made to hurt', () => {
           contents,
           pathsOf(contents, () => true, null),
           [a, b],
+          null,
         );
         const saved = saveSurvey(survey);
         expect(saveSurvey(opened(saved))).toBe(saved);

@@ -214,7 +214,7 @@ function holds(text: string, place: string, timed: boolean): void {
   // `npm test` computes those of every third value that is accepted, and `npm run thorough` of all.
   const isAccepted = contents.problems.every(({ used }) => !used);
   if (isAccepted && (thorough || accepted++ % 3 === 0))
-    for (const { reason } of figuresFor(contents, instant).problems)
+    for (const { reason } of figuresFor(contents, instant, null).problems)
       expect(reason, place).not.toMatch(rawWords);
   const saved = saveSurvey(survey);
   expect(saveSurvey(opened(saved)), place).toBe(saved);

@@ -104,7 +104,7 @@ test('[S162] what is said of a place is what figures say of a spot there', () =>
   const { candidates, plan } = answered();
   for (const candidate of candidates.slice(0, 4)) {
     const spot = spotThere(candidate.position, null);
-    const seen = spotFigures(spot, plan.paths, outlookOf(contents), plan.instants);
+    const seen = spotFigures(spot, plan.paths, outlookOf(contents, null), plan.instants);
     const totals = seen.map(({ paths }) => Math.max(...paths.map(({ best }) => best.score.total)));
     expect(candidate.worth).toBeCloseTo(Math.max(...totals), 9);
     expect(plan.instants.indexOf(candidate.bestInstant)).toBe(totals.indexOf(Math.max(...totals)));

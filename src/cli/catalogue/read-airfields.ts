@@ -1,11 +1,7 @@
 import type { Position } from '../../survey/document';
 import type { AirfieldRow } from '../../imports/catalogue/encode';
-import {
-  airfieldKinds,
-  type AirfieldKind,
-  type CatalogueEnd,
-  type CatalogueFrequency,
-} from '../../imports/catalogue/types';
+import { inCatalogueOrder } from '../../imports/catalogue/order';
+import { type AirfieldKind, type CatalogueEnd, type CatalogueFrequency } from '../../imports/catalogue/types';
 import { feetToMetres } from '../../units/length';
 import { codesOf } from './codes';
 import { degrees, text, wholeNumber } from './values';
@@ -28,13 +24,13 @@ export type RunwayRow = AirfieldRow['runways'][number] & {
 };
 export type ReadAirfield = Omit<AirfieldRow, 'runways'> & { readonly runways: readonly RunwayRow[] };
 
-/** The airfields of the data, without closed ones, in the order in which a search shall find it. */
+/** The airfields of the data, without closed ones, in the order in which a search shall find them. */
 export function readAirfields(query: Query): ReadAirfield[] {
   const runways = readRunways(query);
   const frequencies = new Map(
     query('select * from frequencies').map((row) => [wholeNumber(row['airport_id']), frequenciesOf(row)]),
   );
-  return query("select * from airports where type not in ('closed', 'balloonport')")
+  const airfields = query("select * from airports where type not in ('closed', 'balloonport')")
     .filter((row) => !isDuplicate(text(row['name'])))
     .map((row): ReadAirfield => {
       const id = wholeNumber(row['id']);
@@ -50,8 +46,8 @@ export function readAirfields(query: Query): ReadAirfield[] {
         runways: runways.get(id) ?? [],
       };
     })
-    .filter(isForPhotographers)
-    .sort(inOrder);
+    .filter(isForPhotographers);
+  return inCatalogueOrder(airfields);
 }
 
 /**
@@ -66,14 +62,6 @@ const isForPhotographers = ({ kind, icao, iata, runways }: ReadAirfield) =>
 
 /** The data's editors mark a second entry of one airfield by "(Duplicate)" before its name. */
 const isDuplicate = (name: string) => /^\W*duplicate\W/i.test(name);
-
-/** Larger ones first: the search relies on it. Then by region and south to north: neighbours compress well. */
-function inOrder(a: ReadAirfield, b: ReadAirfield): number {
-  const byKind = airfieldKinds.indexOf(a.kind) - airfieldKinds.indexOf(b.kind);
-  if (byKind !== 0) return byKind;
-  if (a.region !== b.region) return a.region < b.region ? -1 : 1;
-  return a.position[1] - b.position[1] || a.position[0] - b.position[0];
-}
 
 const positionOf = (lng: Row[string] | undefined, lat: Row[string] | undefined): Position => [
   degrees(lng),

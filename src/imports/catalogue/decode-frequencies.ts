@@ -1,5 +1,6 @@
 import { frequenciesFileSchema } from './columns';
-import { outside } from './consistent';
+import { outside, unequal } from './consistent';
+import { fromDigits } from './digits';
 import type { ByAirfield, Catalogue, CatalogueFrequency, Loaded } from './types';
 import { at, damaged, fitting, ofAnotherBuild, secondOf, triples } from './unpack';
 
@@ -14,9 +15,13 @@ export function decodeFrequencies(
   if (!file.ok) return file;
   const other = ofAnotherBuild(what, file.value, fields);
   if (other) return other;
-  const { uses } = file.value;
-  const byAirfield = triples(file.value.frequencies);
+  const { uses, frequencies } = file.value;
+  const use = fromDigits(frequencies.use, frequencies.khz.length);
+  if (!use) return damaged(what, `the digits of use are not those of ${frequencies.khz.length} frequencies`);
+  const { airfields, khz: figures } = frequencies;
+  const byAirfield = triples(airfields, use, figures);
   const wrong =
+    unequal('frequencies', figures.length, [['airfields', airfields]]) ??
     outside('frequencies', [...byAirfield.keys()], size - 1) ??
     outside('frequencies', secondOf(byAirfield), uses.length - 1);
   if (wrong !== null) return damaged(what, wrong);

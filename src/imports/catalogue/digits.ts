@@ -1,8 +1,8 @@
 /** Sixty-four signs that JSON leaves as they are, each a byte. */
 const signs = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
 const base = signs.length;
-/** Five digits hold what any column holds (half a thousand million) and stay exact. */
-const mostPlanes = 5;
+/** Eight digits hold what any column holds (the whole curve of `along-curve.ts`) and stay exact. */
+const mostPlanes = 8;
 
 /**
  * Whole numbers as digits to the base of 64, a text a digit, lowest first: the low digits of places and heights are
@@ -22,14 +22,18 @@ const valueOf = new Int8Array(128).fill(-1);
 [...signs].forEach((sign, value) => (valueOf[sign.charCodeAt(0)] = value));
 
 /** The numbers again, `count` of them; null where the texts are not what `toDigits` gives. */
-export function fromDigits(planes: readonly string[], count: number): number[] | null {
+export function fromDigits(planes: readonly string[], count: number): Float64Array | null {
   if (planes.length > mostPlanes || planes.some((plane) => plane.length !== count)) return null;
-  const out = new Array<number>(count).fill(0);
+  const out = new Float64Array(count);
   for (const plane of planes.toReversed())
     for (let i = 0; i < count; i++) {
       const digit = valueOf[plane.charCodeAt(i)] ?? -1;
       if (digit < 0) return null;
-      out[i] = (out[i] ?? 0) * base + digit;
+      out[i] = (out[i] as number) * base + digit;
     }
-  return out.map((value) => (value % 2 === 1 ? -(value + 1) / 2 : value / 2));
+  for (let i = 0; i < count; i++) {
+    const value = out[i] as number;
+    out[i] = value % 2 === 1 ? -(value + 1) / 2 : value / 2;
+  }
+  return out;
 }

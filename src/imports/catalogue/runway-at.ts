@@ -1,25 +1,31 @@
 import { feetToMetres } from '../../units/length';
 import { flagKinds, locatedEnds, perDegree, type RunwaysFile } from './columns';
 import { impliedDesignator } from './implied-designator';
-import type { CatalogueEnd, CatalogueRunway, Fields, RunwayFlag } from './types';
+import type { CatalogueEnd, CatalogueRunway, Fields, Numbers, RunwayFlag } from './types';
 import { at, type Triple } from './unpack';
 
 /** The file's columns made readable by place, and what they are differences from. */
 export interface RunwayColumns {
   readonly file: RunwaysFile;
   readonly fields: Fields;
-  readonly firstEnd: readonly number[];
+  /** Feet, 0 for none. */
+  readonly length: Numbers;
+  readonly width: Numbers;
+  /** Places in the file's surfaces, and in `locatedEnds`. */
+  readonly surface: Numbers;
+  readonly located: Numbers;
+  readonly firstEnd: Numbers;
   readonly designators: readonly string[];
   /** Millionths of a degree. */
-  readonly endLat: readonly number[];
-  readonly endLng: readonly number[];
+  readonly endLat: Numbers;
+  readonly endLng: Numbers;
   /** By place of the runway. */
   readonly flags: ReadonlyMap<number, readonly Triple[]>;
 }
 
 /** One runway made from its columns: `r` is its place among all, `airfield` that of its airfield. */
 export function runwayAt(columns: RunwayColumns, airfield: number, r: number): CatalogueRunway {
-  const { length, width, surface, located } = columns.file.runways;
+  const { length, width, surface, located } = columns;
   const first = at(columns.firstEnd, r);
   const [a, b] = at(locatedEnds, at(located, r));
   const end0 = a ? endAt(columns, airfield, first, null) : null;

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import type { Fields, Loaded } from './types';
+import { lineEnd } from './columns';
+import type { Fields, Loaded, Numbers } from './types';
 
 /** Place of the airfield or runway, place in a list of words, figure. */
 export type Triple = readonly [number, number, number];
@@ -26,24 +27,31 @@ export const damaged = (what: FileName, why: string) =>
 export const ofAnotherBuild = (what: FileName, { builtBy }: { readonly builtBy: string }, fields: Fields) =>
   builtBy === fields.builtBy ? null : damaged(what, 'it belongs to another version; load the page again');
 
-export const lines = (text: string, like: readonly unknown[]) =>
-  text === '' && like.length === 0 ? [] : text.split('\n');
+/** The lines of a text, each ended: what comes after the last end is none. */
+export const lines = (text: string) => text.split(lineEnd).slice(0, -1);
 
-export function sums(values: readonly number[]): number[] {
+export function sums(values: Numbers): Float64Array {
+  const out = new Float64Array(values.length);
   let sum = 0;
-  return values.map((value) => (sum += value));
+  for (let i = 0; i < values.length; i++) out[i] = sum += values[i] as number;
+  return out;
 }
 
 /** Where each entry's share of another column begins, one more than there are entries. */
-export const begins = (counts: readonly number[]) => [0, ...sums(counts)];
+export function begins(counts: Numbers): Float64Array {
+  const out = new Float64Array(counts.length + 1);
+  for (let i = 0; i < counts.length; i++) out[i + 1] = (out[i] as number) + (counts[i] as number);
+  return out;
+}
 
-export function triples(flat: readonly number[]): Map<number, Triple[]> {
+/** Three columns -> the rows of each first place; the first column is differences. */
+export function triples(differences: Numbers, second: Numbers, figures: Numbers): Map<number, Triple[]> {
   const out = new Map<number, Triple[]>();
-  for (let i = 0; i + 2 < flat.length; i += 3) {
-    const triple: Triple = [flat[i] ?? 0, flat[i + 1] ?? 0, flat[i + 2] ?? 0];
-    const list = out.get(triple[0]);
+  for (const [i, first] of sums(differences).entries()) {
+    const triple: Triple = [first, second[i] ?? -1, figures[i] ?? 0];
+    const list = out.get(first);
     if (list) list.push(triple);
-    else out.set(triple[0], [triple]);
+    else out.set(first, [triple]);
   }
   return out;
 }
@@ -52,7 +60,7 @@ export const secondOf = (all: ReadonlyMap<number, readonly Triple[]>) =>
   [...all.values()].flatMap((list) => list.map((t) => t[1]));
 
 /** Reads a column at a place that a reader has found to be there. */
-export function at<T>(column: readonly T[], index: number): T {
+export function at<T>(column: ArrayLike<T>, index: number): T {
   if (!(index >= 0 && index < column.length))
     throw new RangeError(`expected a place from 0 to ${column.length - 1}, got ${index}`);
   return column[index] as T;

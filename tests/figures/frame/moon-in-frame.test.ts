@@ -58,7 +58,7 @@ function seen({ beside = 0, wall = 0, sky = 'clear', instant = evening, aircraft
     { moon, camera, lens, sky, pose, subject, places },
     spot,
     0,
-    outlookOf(contents),
+    outlookOf(contents, null),
     instant,
   );
 }

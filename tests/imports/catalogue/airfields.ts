@@ -47,12 +47,6 @@ export const airfield = (over: Partial<AirfieldRow> = {}): AirfieldRow => ({
 /** Invented airfields, larger ones first as the builder puts them. */
 export const invented: readonly AirfieldRow[] = [
   airfield({
-    frequencies: [
-      { use: 'tower', mhz: 118.505 },
-      { use: 'atis', mhz: 127.4 },
-    ],
-  }),
-  airfield({
     name: 'Łužice O’Dell International Airport',
     town: 'Groß Übersee',
     region: 'DE-SN',
@@ -61,6 +55,12 @@ export const invented: readonly AirfieldRow[] = [
     localCodes: ['XQ-7'],
     position: [14.0213, 51.3391],
     runways: [],
+  }),
+  airfield({
+    frequencies: [
+      { use: 'tower', mhz: 118.505 },
+      { use: 'atis', mhz: 127.4 },
+    ],
   }),
   airfield({
     name: 'Tidewater Field',

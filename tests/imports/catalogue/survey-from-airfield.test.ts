@@ -6,7 +6,7 @@ import { openSurvey } from '../../../src/survey/open';
 import { wholeAirfield } from '../../support/catalogue';
 import { airfield, decoded, end, invented, runway } from './airfields';
 
-function start(row = invented[0] ?? airfield()) {
+function start(row = invented[1] ?? airfield()) {
   let n = 0;
   return surveyFromAirfield(wholeAirfield(decoded([row]), 0), () => `id${++n}`, 'Europe/London');
 }
@@ -181,14 +181,14 @@ describe('a survey from the catalogue', () => {
   });
 
   it('[C6] an airfield without any runway opens where it is, to be drawn', () => {
-    const { survey, doubts } = start(invented[1]);
+    const { survey, doubts } = start(invented[0]);
     expect(survey.features).toEqual([]);
     expect(readContents(survey).site.reference).toEqual([14.0213, 51.3391]);
     expect(doubts).toEqual(['The data have no runway here. Draw it by its two ends.']);
   });
 
   it('[C11] starts without what could not be loaded, and says so', () => {
-    const whole = wholeAirfield(decoded(invented), 0);
+    const whole = wholeAirfield(decoded(invented), 1);
     const without = (over: Partial<AirfieldToStart>) =>
       surveyFromAirfield({ ...whole, ...over }, () => 'r', 'Europe/London');
     const noRunways = without({ runways: null });

@@ -32,7 +32,13 @@ function passing(away: number, speed = 60, pinned: Partial<Pinned> = {}) {
   const lens = contents.kit.lenses[1];
   if (!standing || !lens) throw new Error('expected a spot and a lens');
   const path = oneSamplePath(destination(spot, 0, away), 30, 90, { speed });
-  const sample = inspectPath(standing, path, 0, outlookOf(contents), Date.parse('2026-06-21T08:00:00Z'));
+  const sample = inspectPath(
+    standing,
+    path,
+    0,
+    outlookOf(contents, null),
+    Date.parse('2026-06-21T08:00:00Z'),
+  );
   return { sample, card: settingsCard(sample, 40, { ...contents, lens }, { ...nothingPinned, ...pinned }) };
 }
 
