@@ -40,4 +40,22 @@ export default defineConfig(
     files: ['tests/**', 'src/cli/**'],
     languageOptions: { globals: { ...globals.node, ...globals.browser } },
   },
+  {
+    // What is read of a page once, right after something was done to it, is what it was before on a busy machine.
+    files: ['tests/browser/**/*.test.ts'],
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector:
+            "CallExpression[callee.name='expect'] AwaitExpression CallExpression[callee.property.name=/^(innerText|allInnerTexts|textContent|inputValue|count|isChecked|isDisabled|isEnabled|isVisible|getAttribute|boundingBox)$/]",
+          message: 'Wait for it: await expect.poll(() => ...).',
+        },
+        {
+          selector: "CallExpression[callee.property.name='boundingBox']",
+          message: 'It may still be moving: boxAtRest.',
+        },
+      ],
+    },
+  },
 );

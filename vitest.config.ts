@@ -27,12 +27,12 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', ...apart],
           // Generous: a busy machine is no failure. Nothing here waits for a clock.
-          testTimeout: 60_000,
+          testTimeout: 180_000,
         },
       },
       {
         plugins: [svelte()],
-        test: { name: 'apart', environment: 'node', include: apart, testTimeout: 60_000 },
+        test: { name: 'apart', environment: 'node', include: apart, testTimeout: 180_000 },
       },
       {
         test: {
@@ -43,10 +43,10 @@ export default defineConfig({
           // A worker keeps its browser, and pages that one file hands back serve the next.
           isolate: false,
           setupFiles: ['./tests/support/pages.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          // A busy machine is no failure: what is polled for may take its time.
-          expect: { poll: { timeout: 15_000 } },
+          // A busy machine is no failure: what is waited and polled for may take its time.
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+          expect: { poll: { timeout: 60_000 } },
         },
       },
     ],

@@ -17,6 +17,8 @@ import { SurveyDocument } from './state/document.svelte';
 import { Mine } from './state/mine.svelte';
 import { Own } from './state/own.svelte';
 import { LateAirfieldTools } from './state/late-airfield-tools.svelte';
+import { visitDay } from './figures/now/today';
+import { FieldVisits } from './state/field-visits';
 import { Look } from './state/look.svelte';
 import { Preferences } from './state/preferences.svelte';
 import { Ways } from './state/ways.svelte';
@@ -88,6 +90,7 @@ async function start(target: HTMLElement): Promise<void> {
     store: keeping.store,
   });
   const ways = new Ways(keptText('sunside-ways'));
+  const visits = new FieldVisits(keptText('sunside-visit'));
   const passing = new SurveyPassing({
     files: keeping.files,
     merging,
@@ -130,10 +133,13 @@ async function start(target: HTMLElement): Promise<void> {
     placeSearch: new WorkersPlaceSearch(),
     learning: new WorkerLearning(),
     whereabouts: new LateWhereabouts(),
+    visits,
     own: new Own({ details: keptText('sunside-own'), ticks: keptText('sunside-ticks') }),
     groundPlans: [sampleGroundPlan],
   });
   await keeping.start();
+  // The phone threw the page away at the field: it comes back there.
+  if (visits.on(visitDay(derived.contents.site, now()))) view.foot.open = 'now';
   mount(Root, { target, props: { handed, rescue: keeping.rescue } });
   void passing.take(fragment);
   addEventListener('hashchange', () => void passing.take(fragmentTaken()));

@@ -31,6 +31,7 @@ export interface Parts extends Pick<
   | 'learning'
   | 'own'
   | 'whereabouts'
+  | 'visits'
 > {
   readonly document: SurveyDocument;
   readonly view: View;
@@ -67,6 +68,7 @@ export function contextsOf(parts: Parts): Contexts {
     learning: parts.learning,
     own: parts.own,
     whereabouts: parts.whereabouts,
+    visits: parts.visits,
   };
 }
 

@@ -12,7 +12,7 @@ import { dayOf, isoInstant, wholeSecond } from '../time/local-time';
  * The light of a civil day ("2026-06-21" at the airfield) in the form in which the `figures` command prints it. Every
  * instant is the first whole second at which what it tells is so, so that `--at` that instant says the same.
  */
-export function dayJson(contents: Contents, date: string, terrain: ElevationGrid | null = null) {
+export function dayJson(contents: Contents, date: string, terrain: ElevationGrid | null) {
   const { timeZone } = momentsOf(contents, 0);
   const { from, to } = dayOf(date, timeZone);
   const times = sunTimes(contents.site.reference, from, to);

@@ -10,7 +10,7 @@ import { isoInstant } from '../time/local-time';
  * What a survey's displays have on a civil day ("2026-06-21" at the airfield), as the `figures` command prints it: `from` and
  * `to` as late as the programme runs, `lit` as it is for whoever stands at the crowd line when an act begins.
  */
-export function displaysJson(contents: Contents, date: string, terrain: ElevationGrid | null = null) {
+export function displaysJson(contents: Contents, date: string, terrain: ElevationGrid | null) {
   return contents.displayLines.map((display) => {
     const { crowdDistance, programme } = displayFigures(display, contents, date);
     const due = programme.filter(({ act }) => act.date === date);

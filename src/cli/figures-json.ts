@@ -17,10 +17,10 @@ export function figuresJsonBySpot(
   contents: Contents,
   openingProblems: readonly Problem[],
   at: number,
+  terrain: ElevationGrid | null,
   wishes: SampleWishes = nothing,
-  terrain: ElevationGrid | null = null,
 ) {
-  const figures = figuresBySpot(contents, at, undefined, terrain);
+  const figures = figuresBySpot(contents, at, terrain);
   const sample = sampleJson(contents, wishes);
   return {
     at: isoInstant(at),

@@ -72,7 +72,7 @@ async function run(
   const wishes = { settings: wanted.value, lenses: read.value.lenses };
   const sweep = sweepWanted(read.value, looked, wind.value?.wind ?? null, grid);
   if (!sweep.ok) return sweep;
-  const { spots, ...figures } = figuresJsonBySpot(looked, problems, at, wishes, grid);
+  const { spots, ...figures } = figuresJsonBySpot(looked, problems, at, grid, wishes);
   const { photos: folder } = read.value;
   const photos = folder === null ? null : photosIn(folder);
   if (photos && !photos.ok) return photos;

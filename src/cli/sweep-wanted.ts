@@ -1,6 +1,5 @@
 import { endUses } from '../figures/flown/end-uses';
 import { pastUse, type PastUse } from '../figures/flown/past-use';
-import { grounded } from '../figures/sight/grounded';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Wind } from '../figures/traffic/wind/wind';
 import type { Contents } from '../survey/contents';
@@ -24,6 +23,6 @@ export function sweepWanted(
     const read = recordFrom(bytes.value.toString('utf8'), sweep.record, contents);
     if (!read.ok) return read;
     past = pastUse(contents, read.value, []);
-  } else past = pastUse(contents, contents.windRecord, endUses(grounded(contents, terrain)));
+  } else past = pastUse(contents, contents.windRecord, endUses(contents, terrain));
   return sweepJson(contents, sweep, at, wind, terrain, past);
 }

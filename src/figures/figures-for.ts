@@ -16,8 +16,8 @@ type FiguresBySpot = Omit<Figures, 'spots'> & { readonly spots: Generator<SpotFi
 export function figuresBySpot(
   contents: Contents,
   instant: number,
+  terrain: ElevationGrid | null,
   wanted: PathFilter = () => true,
-  terrain: ElevationGrid | null = null,
 ): FiguresBySpot {
   const elevation = fieldElevation(grounded(contents, terrain));
   const runways = contents.runways.map((runway) => runwayFigures(runway, elevation, instant));
@@ -44,9 +44,9 @@ function* spotBySpot(
 export function figuresFor(
   contents: Contents,
   instant: number,
+  terrain: ElevationGrid | null,
   wanted: PathFilter = () => true,
-  terrain: ElevationGrid | null = null,
 ): Figures {
-  const { spots, ...figures } = figuresBySpot(contents, instant, wanted, terrain);
+  const { spots, ...figures } = figuresBySpot(contents, instant, terrain, wanted);
   return { ...figures, spots: [...spots] };
 }

@@ -6,11 +6,14 @@ import { litFrom, noFlankWithin, undersideFrom } from './practice';
 import type { LightClass } from './types';
 
 /** Light angle in degrees at sample `i`: level angle at the aircraft between sun and eye; 0 where there is no level direction. */
-export function lightAngleAt(view: PathInView, i: number, sun: SunThere): number {
+export const lightAngleAt = (view: PathInView, i: number, sun: SunThere): number =>
+  acosDeg(cosLightAngleAt(view, i, sun));
+
+function cosLightAngleAt(view: PathInView, i: number, sun: SunThere): number {
   const e = view.east[i] as number;
   const n = view.north[i] as number;
   const ground = Math.sqrt(e * e + n * n);
-  return ground > 0 ? acosDeg(-(e * sun.levelEast + n * sun.levelNorth) / ground) : 0;
+  return ground > 0 ? -(e * sun.levelEast + n * sun.levelNorth) / ground : 1;
 }
 
 /** Cosine of the phase angle at sample `i`: the same in three dimensions; 1 where the eye is at the aircraft's centre. */
@@ -51,9 +54,13 @@ export function flankLitAt(view: PathInView, i: number, sun: SunThere): boolean 
 export const sinUnderside = Math.sin(undersideFrom * RAD);
 
 /** The angle in degrees by which the light is classed: in 3-D where one looks at the underside. */
-export function classAngleAt(view: PathInView, i: number, sun: SunThere): number {
+export const classAngleAt = (view: PathInView, i: number, sun: SunThere): number =>
+  acosDeg(cosClassAngleAt(view, i, sun));
+
+/** Its cosine, to a rounding: an arc cosine costs more than all else that a sample is passed over by. */
+export function cosClassAngleAt(view: PathInView, i: number, sun: SunThere): number {
   const fromBelow = (view.up[i] as number) > sinUnderside * (view.range[i] as number);
-  return fromBelow ? acosDeg(cosPhaseAt(view, i, sun)) : lightAngleAt(view, i, sun);
+  return fromBelow ? cosPhaseAt(view, i, sun) : cosLightAngleAt(view, i, sun);
 }
 
 export const lightClassAt = (view: PathInView, i: number, sun: SunThere): LightClass =>

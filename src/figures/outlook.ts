@@ -33,7 +33,7 @@ const kept = new Memo<Outlook>();
  * `terrain`: the ground's heights, null where only the runways' are known. The same object as long as nothing of it has
  * changed, each subject for itself: what is due may be another one.
  */
-export function outlookOf(contents: Contents, terrain: ElevationGrid | null = null): Outlook {
+export function outlookOf(contents: Contents, terrain: ElevationGrid | null): Outlook {
   const { subject, body, kit } = contents;
   const { runways, site } = grounded(contents, terrain);
   const elevation = fieldElevation({ runways, site });

@@ -1,3 +1,4 @@
+import { acosDeg, DEG, RAD } from './geometry/angles';
 import {
   aspectFactors,
   darkFlankFactor,
@@ -19,7 +20,7 @@ const ramp = (x: number, a: number, ya: number, b: number, yb: number) =>
   ya + (yb - ya) * clamp01((x - a) / (b - a));
 
 /** The most that the light factor can reach under a clear sky with the sun at a geometric altitude, whatever the angle. */
-function clearCeiling(sunAltitude: number): number {
+export function clearCeiling(sunAltitude: number): number {
   if (sunAltitude < civilTwilightAltitude) return 0;
   if (sunAltitude < sunriseAltitude) return twilightFactor;
   return ramp(sunAltitude, harshFrom, 1, topLitFrom, 0.6);
@@ -45,6 +46,13 @@ export const darkCeiling = (sunAltitude: number, sky: SkyThere): number =>
 export const angleFactor = (angle: number): number =>
   angle <= sideLitTo ? ramp(angle, frontLitTo, 1, sideLitTo, 0.6) : ramp(angle, sideLitTo, 0.6, 180, 0.2);
 
+/** The same by the angle's cosine: in front light, where most of a day's best is, no arc cosine is needed. */
+export const angleFactorBy = (cosine: number): number =>
+  cosine >= cosFrontLit ? 1 : angleFactor(acosDeg(cosine));
+/** What rounding of an arc cosine may do to a cosine near a limit. */
+const rounding = 1e-12;
+const cosFrontLit = Math.cos(frontLitTo * RAD) + rounding;
+
 /** The greatest angle that leaves a factor: the inverse of `angleFactor`; 180 for what every angle leaves. */
 export const angleLeaving = (factor: number): number =>
   factor > 0.6 ? ramp(factor, 0.6, sideLitTo, 1, frontLitTo) : ramp(factor, 0.2, 180, 0.6, sideLitTo);
@@ -56,13 +64,19 @@ export function lightFactor(
   flankLit: boolean | null,
   sky: SkyThere = clearSky,
 ): number {
-  const ceiling = clearCeiling(sunAltitude);
+  return lightLeaving(clearCeiling(sunAltitude), sunAltitude, angleFactor(angle), flankLit, sky);
+}
+
+/** The same from what is worked out once for many: `clearCeiling` of the sun's altitude, and what the angle leaves. */
+export function lightLeaving(
+  ceiling: number,
+  sunAltitude: number,
+  left: number,
+  flankLit: boolean | null,
+  sky: SkyThere,
+): number {
   if (sunAltitude < sunriseAltitude) return ceiling;
-  return underSky(
-    ceiling * angleFactor(angle) * (flankLit === false ? darkFlankFactor : 1),
-    sunAltitude,
-    sky,
-  );
+  return underSky(ceiling * left * (flankLit === false ? darkFlankFactor : 1), sunAltitude, sky);
 }
 
 /** `aspect`: degrees, 0 nose-on; null when not known, which is held against nobody. */
@@ -71,6 +85,14 @@ export function aspectFactor(aspect: number | null): number {
   const { noseOn, fullFrom, fullTo, tailOn } = aspectFactors;
   return aspect < fullFrom ? ramp(aspect, 0, noseOn, fullFrom, 1) : ramp(aspect, fullTo, 1, 180, tailOn);
 }
+
+/** The same by its cosine, NaN when not known: from side to side no arc cosine is needed. */
+export function aspectFactorBy(cosine: number): number {
+  const isSideOn = cosine <= cosFullFrom && cosine >= cosFullTo;
+  return isSideOn || Number.isNaN(cosine) ? 1 : aspectFactor(acosDeg(cosine));
+}
+const cosFullFrom = Math.cos(aspectFactors.fullFrom * RAD) - rounding;
+const cosFullTo = Math.cos(aspectFactors.fullTo * RAD) + rounding;
 
 /**
  * Air over warm ground blurs long shots at high sun, mist veils them: `slantRange` m, `sunAltitude` geometric and
@@ -86,14 +108,24 @@ export function hazeFactor(
   return (1 - haze) * mistFactor(slantRange, sky);
 }
 
-const hazeByRange = (slantRange: number): number => 0.7 * clamp01((slantRange - 500) / 1500);
-const hazeByElevation = (elevation: number): number => clamp01((10 - elevation) / 8);
+/** m from which on it blurs, and degrees of elevation from which on one looks out of it. */
+const hazeFrom = 500;
+const aboveHaze = 10;
+const sinAboveHaze = Math.sin(aboveHaze * RAD) + rounding;
+const hazeByRange = (slantRange: number): number => 0.7 * clamp01((slantRange - hazeFrom) / 1500);
+const hazeByElevation = (elevation: number): number => clamp01((aboveHaze - elevation) / 8);
 
 /** What range in m and elevation in degrees do to the haze, whatever the sun. */
 export const hazeOf = (slantRange: number, elevation: number) => ({
   range: hazeByRange(slantRange),
   elevation: hazeByElevation(elevation),
 });
+
+/** Their product from the sine of the elevation: near by, and from below, no arc sine is needed. */
+export const hazeBy = (slantRange: number, sine: number): number =>
+  slantRange <= hazeFrom || sine >= sinAboveHaze
+    ? 0
+    : hazeByRange(slantRange) * hazeByElevation(Math.asin(sine < -1 ? -1 : sine) * DEG);
 
 /** What the sun does to the haze at a geometric altitude in degrees: less through cloud, which leaves the ground cool. */
 export const hazeByAltitude = (sunAltitude: number, { direct }: SkyThere = clearSky): number =>

@@ -1,4 +1,5 @@
 import { PathInView } from './path-in-view';
+import { StandingWorth } from './standing-worth';
 import { SightLines } from './sight/sight-lines';
 
 /**
@@ -7,5 +8,6 @@ import { SightLines } from './sight/sight-lines';
  */
 export class Scratch {
   readonly view = new PathInView();
+  readonly worth = new StandingWorth(this.view);
   readonly lines = new SightLines();
 }

@@ -29,7 +29,7 @@ export function spotFigures(
   paths: readonly Path[],
   outlook: Outlook,
   instants: readonly number[],
-  { view, lines }: Scratch = new Scratch(),
+  { view, worth, lines }: Scratch = new Scratch(),
 ): SpotFigures[] {
   const { around } = outlook;
   const ground = groundUnder(spot, outlook.runways, outlook.fieldElevation, around?.terrain);
@@ -44,11 +44,12 @@ export function spotFigures(
     for (const path of paths) {
       if (around) sight?.look(targetsAlong(path, outlook.framing, around));
       view.look(path.samples, eye, outlook.framing, sight);
+      worth.look(outlook.reach);
       const closest = closestIndex(view);
       const way = sight && around ? inTheWay(path.samples, sight, around) : openGround;
       const part = partInSight(view, path, usableRuns(view, outlook.reach), way);
       for (const [i, sun] of there)
-        seen[i]?.push(pathFromSpot(view, path, closest, part, way, sun, eye, outlook));
+        seen[i]?.push(pathFromSpot(worth, path, closest, part, way, sun, eye, outlook));
     }
   };
   if (!around) look(null, [...suns.keys()]);
@@ -79,7 +80,7 @@ export function allSpotFigures(
   contents: Contents,
   paths: readonly Path[],
   instants: readonly number[],
-  terrain: ElevationGrid | null = null,
+  terrain: ElevationGrid | null,
   scratch: Scratch = new Scratch(),
 ): SpotFigures[][] {
   const outlook = outlookOf(contents, terrain);

@@ -28,6 +28,7 @@ import {
 } from './map-surface';
 import { emptyOverlay, type Overlay } from './overlays/features';
 import { PointerFollower } from './pointer-follower';
+import { zoomToShow } from './zoom-to-show';
 
 interface Options {
   readonly container: HTMLElement;
@@ -62,6 +63,8 @@ maplibre.addProtocol('relief', async ({ url }) => {
 
 /** Free of the edges when the whole survey is shown, in pixels. */
 const margin = 60;
+/** px of height for which it is fitted at least: a sheet of a phone that covers the map is pulled down again. */
+const leastToFit = 200;
 
 /** Features that are handed to the map's worker in one frame: packing them takes 20 ms a thousand. */
 const featuresAtOnce = 1000;
@@ -299,7 +302,13 @@ export class MapView implements MapSurface {
     const { clientWidth, clientHeight } = this.#map.getContainer();
     const free = Math.min(margin, clientWidth / 8, clientHeight / 8);
     const padding = { top: free, right: free, bottom: free, left: free + left };
-    this.#map.fitBounds([...southWest, ...northEast], { padding, maxZoom: 16, duration: 400 });
+    if (clientHeight >= leastToFit) {
+      this.#map.fitBounds([...southWest, ...northEast], { padding, maxZoom: 16, duration: 400 });
+      return;
+    }
+    const zoom = zoomToShow([southWest, northEast], { width: clientWidth - 2 * free, height: leastToFit });
+    const [lng, lat] = [(southWest[0] + northEast[0]) / 2, (southWest[1] + northEast[1]) / 2];
+    this.goTo([lng, lat], Math.min(16, zoom));
   }
   goTo([lng, lat]: Position, zoom?: number): void {
     this.#map.easeTo({ center: [lng, lat], ...(zoom === undefined ? {} : { zoom }), duration: 400 });

@@ -21,7 +21,9 @@ export type WhyNoGround = Extract<GroundOfBase, { ok: false }>['because'];
 
 /** Looking for places to stand, by workers: built by services/place-search.ts. */
 export interface PlaceSearch {
-  /** Fetches what `sweep` takes and has its workers started: somebody is about to ask. */
+  /** Somebody may ask this: its sketch is worked out before they do. */
+  foresee(...question: Parameters<SweepClient['prepare']>): void;
+  /** Fetches what `sweep` takes and has all its workers started: somebody is about to ask. */
   prepare(): void;
   /** Loaded when first asked for. One for all who ask, and kept: what is closed lets its question go, not the workers. */
   sweep(): Promise<Pick<SweepClient, 'ask' | 'cancel' | 'close'>>;

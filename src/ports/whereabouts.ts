@@ -36,6 +36,8 @@ export interface Whereabouts {
   ask(): Promise<AskedOnce>;
   /** Asks for the position; to be called by what the user pressed. */
   watch(): void;
+  /** Watches if the user has said yes to it before, and asks nobody: for a page that was thrown away meanwhile. */
+  watchAgain(): Promise<void>;
   /** Asks for the heading; to be called by what the user pressed. */
   point(): Promise<void>;
   stayAwake(on: boolean): Promise<void>;

@@ -17,6 +17,8 @@ export interface Turned {
 export interface Device {
   readonly secure: boolean;
   readonly geolocation: Pick<Geolocation, 'getCurrentPosition' | 'watchPosition' | 'clearWatch'> | null;
+  /** Whether the user has said yes to the position already; false where the browser does not tell. */
+  allowsPosition(): Promise<boolean>;
   readonly orientation: {
     /** Asks the user where the browser wants that; false where they say no. */
     allow(): Promise<boolean>;
@@ -127,6 +129,11 @@ export class DeviceWhereabouts implements Whereabouts {
       },
       live,
     );
+  }
+
+  async watchAgain(): Promise<void> {
+    const visit = this.#visit;
+    if ((await this.#device.allowsPosition()) && visit === this.#visit) this.watch();
   }
 
   #found({ longitude, latitude, accuracy }: GeolocationCoordinates): void {

@@ -9,9 +9,19 @@ import type { SweepClient } from '../sweep/client';
 export class WorkersPlaceSearch implements PlaceSearch {
   #client: Promise<SweepClient> | null = null;
 
+  foresee(...question: Parameters<SweepClient['prepare']>): void {
+    // Whoever asks in earnest hears of what fails.
+    this.#made().then(
+      (client) => client.prepare(...question),
+      () => undefined,
+    );
+  }
+
   prepare(): void {
-    // Whoever asks in earnest hears of it.
-    this.#made().catch(() => undefined);
+    this.#made().then(
+      (client) => client.warm(),
+      () => undefined,
+    );
     import('../sweep/errand-workers').catch(() => undefined);
   }
 

@@ -13,6 +13,13 @@ export function thisDevice(): Device {
   return {
     secure: isSecureContext,
     geolocation: geolocation ?? null,
+    async allowsPosition() {
+      try {
+        return (await navigator.permissions.query({ name: 'geolocation' })).state === 'granted';
+      } catch {
+        return false;
+      }
+    },
     orientation: asking
       ? {
           allow: async () => {

@@ -6,7 +6,7 @@ import { passingNow, type AroundNow } from '../figures/now/passing-now';
 import { placeNow, type DevicePosition, type PlaceNow } from '../figures/now/place-now';
 import { pointing, type Pointing } from '../figures/now/pointing';
 import { reportAge } from '../figures/now/report-age';
-import { todayAt } from '../figures/now/today';
+import { todayAt, visitDay } from '../figures/now/today';
 import { flownPaths, type OtherFlow } from '../figures/plan/flow-spans';
 import type { Instead } from '../figures/plan/instead';
 import type { MoveTime } from '../figures/plan/move-time';
@@ -114,6 +114,9 @@ export class AtField {
     if (last?.timeZone === site.timeZone && this.#minute >= from && this.#minute < to) return last;
     return (this.#lastToday = todayAt(site, this.#minute));
   });
+
+  /** Names the visit under way, for what is kept of it. */
+  readonly visit = $derived.by(() => visitDay(this.#needs.figures.contents.site, this.#minute));
 
   #lastFlows: readonly OtherFlow[] = [];
   /** The ends in use and those that may come instead. The same object while they stay. */

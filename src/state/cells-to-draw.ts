@@ -1,5 +1,5 @@
 import { middleOf, printedPosition, type Area } from '../sweep/area';
-import type { SweepProgress } from '../sweep/client';
+import type { SweepProgress } from '../sweep/run';
 import { groundCodes } from '../sweep/sweep';
 import type { DrawnCells, PlaceLayer } from './drawn-places.svelte';
 

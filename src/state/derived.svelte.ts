@@ -17,7 +17,8 @@ export interface DerivedFrom {
   readonly view: Pick<View, 'selection' | 'shown'>;
   /** ms since 1970: stands in for a date that the survey does not name. */
   readonly now: () => number;
-  readonly terrain?: { readonly grid: ElevationGrid | null };
+  /** Null where the ground is not asked for. */
+  readonly terrain: { readonly grid: ElevationGrid | null } | null;
   /** The zone of a site that states none; null until it is known. */
   readonly zoneAt?: ZoneAt;
   /** What else is flown; nothing while its builders are on their way. */

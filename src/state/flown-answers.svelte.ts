@@ -6,14 +6,15 @@ import { lastAnswer } from '../survey/memo';
 import type { Derived } from './derived.svelte';
 
 type Tools = typeof import('./flown-tools');
+type Needs = Pick<Derived, 'contents' | 'terrain' | 'sights' | 'flow'>;
 
 /** What recorded flights change in the answers of a spot; their figures come when a survey first has any. */
 export class FlownAnswers {
-  readonly #figures: Pick<Derived, 'contents' | 'sights' | 'flow'>;
+  readonly #figures: Needs;
   #tools = $state.raw<Tools | null>(null);
   #asked = false;
 
-  constructor(figures: Pick<Derived, 'contents' | 'sights' | 'flow'>) {
+  constructor(figures: Needs) {
     this.#figures = figures;
   }
 
@@ -31,10 +32,10 @@ export class FlownAnswers {
 
   /** How far the flights that were learned from spread about a path at a sample; null where none were. */
   spreadAt(path: string, sample: Sample): SpreadAt | null {
-    const { contents, sights } = this.#figures;
+    const { contents, sights, terrain } = this.#figures;
     if (!contents.runways.some(({ ends }) => ends.some(({ flown }) => flown))) return null;
     const found = sights.paths.find(({ ref }) => ref.path === path);
-    return (found && this.#load()?.spreadAt(found, sample, contents)) ?? null;
+    return (found && this.#load()?.spreadAt(found, sample, contents, terrain)) ?? null;
   }
 
   /** Focal lengths in mm that eight of ten of them need from the selected spot. */
@@ -60,11 +61,13 @@ export class FlownAnswers {
       tools.passedOver(...given),
   );
   passedOver(): ReadonlySet<string> {
-    const { contents, flow } = this.#figures;
+    const { contents, flow, terrain } = this.#figures;
     if (!contents.flightPaths.some(({ source }) => source !== 'drawn')) return none;
     const tools = this.#load();
     const { site, runways, flightPaths } = contents;
-    return tools ? this.#passedOver(tools, this.#given(site, runways, flightPaths), flow.inUse) : none;
+    return tools
+      ? this.#passedOver(tools, this.#given(site, runways, flightPaths), flow.inUse, terrain)
+      : none;
   }
   /** The same object while nothing of it has changed. */
   readonly #given = lastAnswer(

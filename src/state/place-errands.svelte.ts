@@ -68,8 +68,9 @@ export class PlaceErrands {
   /** Where the shares in sight lie; null where they are not known. */
   readonly shares = $derived.by((): { readonly area: Area; readonly values: Float64Array } | null => {
     const values = this.inSight.answer;
+    if (!values) return null;
     const planned = planSweep(this.#asked.contents, this.#asked.asked, this.#figures.terrain);
-    if (!values || !planned.ok || planned.plan.area.count ** 2 !== values.length) return null;
+    if (!planned.ok || planned.plan.area.count ** 2 !== values.length) return null;
     return { area: planned.plan.area, values };
   });
 

@@ -2,6 +2,7 @@ import type { ElevationGrid } from '../figures/sight/terrain';
 import { everyPath } from '../figures/traffic/every-path';
 import type { PathFilter } from '../figures/traffic/paths';
 import type { EndsInUse } from '../figures/traffic/in-use';
+import type { Derived } from './derived.svelte';
 import type { Contents } from '../survey/contents';
 import type { SweepAsked } from '../sweep/plan';
 import { lightHours, type Hours } from '../sweep/instants';
@@ -52,6 +53,24 @@ export function placeQuestion({
   };
 }
 
+/** What a question follows from. */
+export type Grounds = Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>;
+
+/** The question at hand. `contents`: those that it hangs on, where they are older than the present ones and say the same. */
+export const questionOf = (
+  { contents: present, day, flow, terrain }: Grounds,
+  hours: HourChoice,
+  contents = present,
+): SweepAsked =>
+  placeQuestion({
+    contents,
+    inUse: flow.inUse,
+    hours,
+    instantA: day.instantA,
+    instantB: day.instantB,
+    terrain,
+  });
+
 /** One instant only: what the light is then. */
 export const lightQuestion = (asked: SweepAsked, at: number): SweepAsked => ({
   ...asked,
@@ -92,6 +111,10 @@ export const groundsOf = (contents: Contents): readonly unknown[] => [
   contents.obstacles,
   contents.noGoAreas,
   contents.groundUses,
+  contents.displayLines,
+  contents.crowdLines,
+  contents.helipads,
+  contents.winchRuns,
   // Where they stand and who lets people in, but not their names.
   ...contents.spots
     .filter(({ access: { status, hours, permission } }) => status !== 'unknown' || hours || permission)

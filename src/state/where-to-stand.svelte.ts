@@ -1,14 +1,13 @@
 import { untrack } from 'svelte';
-import type { SweepProgress, SweepClient } from '../sweep/client';
+import type { SweepClient } from '../sweep/client';
+import type { SweepProgress } from '../sweep/run';
 import type { Planned, SweepAsked } from '../sweep/plan';
 import type { Candidate, Proposed } from '../sweep/candidates';
-import type { Derived } from './derived.svelte';
 import type { PlaceLayer } from './drawn-places.svelte';
-import { groundsOf, lightQuestion, placeQuestion, type HourChoice } from './place-question';
+import { groundsOf, lightQuestion, questionOf, type Grounds, type HourChoice } from './place-question';
 import { Turns } from './turns';
 import type { Hand } from './view.svelte';
 
-type Figures = Pick<Derived, 'contents' | 'day' | 'flow' | 'terrain'>;
 export type Sweeper = Pick<SweepClient, 'ask' | 'cancel' | 'close'>;
 
 /** ms between two pictures of one question: to draw one takes the map longer than a worker takes for what is new in it. */
@@ -36,7 +35,7 @@ export class WhereToStand {
   #proposed = $state.raw<(Proposed & { readonly asked: SweepAsked }) | null>(null);
   #provisional = $state.raw(false);
 
-  readonly #figures: Figures;
+  readonly #figures: Grounds;
   readonly #hand: Pick<Hand, 'dragging'>;
   readonly #sweeper: Sweeper;
   readonly #now: () => number;
@@ -46,7 +45,7 @@ export class WhereToStand {
   #waiting: (() => void) | null = null;
   #drawnAt = 0;
 
-  constructor(figures: Figures, hand: Pick<Hand, 'dragging'>, sweeper: Sweeper, now: () => number) {
+  constructor(figures: Grounds, hand: Pick<Hand, 'dragging'>, sweeper: Sweeper, now: () => number) {
     this.#figures = figures;
     this.#hand = hand;
     this.#sweeper = sweeper;
@@ -63,18 +62,9 @@ export class WhereToStand {
     this.#lastGrounds = grounds;
     return same && this.#lastContents ? this.#lastContents : (this.#lastContents = contents);
   });
-  #lastContents: Figures['contents'] | null = null;
+  #lastContents: Grounds['contents'] | null = null;
 
-  readonly #question = $derived.by(() =>
-    placeQuestion({
-      contents: this.#contents,
-      inUse: this.#figures.flow.inUse,
-      hours: this.hours,
-      instantA: this.#figures.day.instantA,
-      instantB: this.#figures.day.instantB,
-      terrain: this.#figures.terrain,
-    }),
-  );
+  readonly #question = $derived.by(() => questionOf(this.#figures, this.hours, this.#contents));
   // As text: an edit that leaves the question as it is asks nothing.
   readonly #questionText = $derived(JSON.stringify(this.#question));
 
@@ -86,7 +76,7 @@ export class WhereToStand {
   get question(): SweepAsked {
     return this.#question;
   }
-  get contents(): Figures['contents'] {
+  get contents(): Grounds['contents'] {
     return this.#contents;
   }
   /** Why nothing can be asked; null where it can. */
@@ -155,7 +145,7 @@ export class WhereToStand {
     this.#sweeper.close();
   }
 
-  #ask(contents: Figures['contents']): void {
+  #ask(contents: Grounds['contents']): void {
     const isLast = this.#turns.begin();
     const asked = this.#question;
     this.#waiting = null;

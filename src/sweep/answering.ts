@@ -1,16 +1,20 @@
+import type { Contents } from '../survey/contents';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import { candidatesOf } from './candidates';
 import type { Request, Response } from './messages';
-import { planSweep } from './plan';
+import { planSweep, type SweepAsked } from './plan';
 import { sketchOf } from './sketch';
-import { Sweep, type CellFigures } from './sweep';
+import { buffersOf, Sweep } from './sweep';
 
 /** What a worker does: one question at a time, request by request. `now`: ms of any clock. */
 export class Answering {
   readonly #now: () => number;
   #terrain: ElevationGrid | null = null;
+  #contents: Contents | null = null;
   #question = -1;
   #sweep: Sweep | null = null;
+  /** Survey, terrain and question, as text, that it is of. */
+  #sweepOf: readonly unknown[] = [];
 
   constructor(now: () => number) {
     this.#now = now;
@@ -25,6 +29,19 @@ export class Answering {
     }
   }
 
+  /** Makes a question ready, unless it is the one before; what is wrong with it, else null. */
+  #take(asked: SweepAsked): string | null {
+    const contents = this.#contents;
+    if (!contents) return 'the question came before its survey';
+    const of = [contents, this.#terrain, JSON.stringify(asked)];
+    if (this.#sweep && of.every((part, i) => part === this.#sweepOf[i])) return null;
+    const planned = planSweep(contents, asked, this.#terrain);
+    if (!planned.ok) return planned.reason;
+    this.#sweep = new Sweep(contents, planned.plan, this.#terrain);
+    this.#sweepOf = of;
+    return null;
+  }
+
   #answered(request: Request): { readonly response: Response; readonly transfer: ArrayBuffer[] } {
     const { id, question } = request;
     const plain = (response: Response) => ({ response, transfer: [] });
@@ -32,12 +49,14 @@ export class Answering {
       this.#terrain = request.body;
       return plain({ id, name: 'terrain', body: null });
     }
+    if (request.name === 'survey') {
+      this.#contents = request.body;
+      return plain({ id, name: 'survey', body: null });
+    }
     if (request.name === 'ask') {
-      const { contents, asked } = request.body;
-      const planned = planSweep(contents, asked, this.#terrain);
-      if (!planned.ok) return plain({ id, name: 'failed', body: planned.reason });
+      const trouble = this.#take(request.body);
+      if (trouble !== null) return plain({ id, name: 'failed', body: trouble });
       this.#question = question;
-      this.#sweep = new Sweep(contents, planned.plan, this.#terrain);
       return plain({ id, name: 'ask', body: null });
     }
     const sweep = this.#sweep;
@@ -55,8 +74,3 @@ export class Answering {
     return { response: { id, name: 'cells', body }, transfer: buffersOf(figures) };
   }
 }
-
-const buffersOf = (figures: CellFigures): ArrayBuffer[] =>
-  Object.values(figures).map((list: CellFigure) => list.buffer as ArrayBuffer);
-
-type CellFigure = Int32Array | Float64Array | Uint16Array | Uint8Array;

@@ -2,7 +2,7 @@ import type { Contents } from '../survey/contents';
 import type { EndRef } from '../survey/schema/site';
 import { flowFor } from '../figures/traffic/flow/flow-for';
 import { everyPath } from '../figures/traffic/every-path';
-import type { Path, PathFilter } from '../figures/traffic/paths';
+import { runwayPathKinds, runwayPathRef, type Path, type PathFilter } from '../figures/traffic/paths';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Wind } from '../figures/traffic/wind/wind';
 
@@ -24,13 +24,7 @@ export function chosenPaths(
   { names, wind, configuration, at }: PathsAsked,
   terrain: ElevationGrid | null,
 ): { readonly paths: readonly Path[]; readonly missing: readonly string[] } {
-  if (names) {
-    const all = everyPath(contents, () => true, terrain);
-    return {
-      paths: all.filter(({ ref }) => names.includes(ref.path)),
-      missing: names.filter((name) => !all.some(({ ref }) => ref.path === name)),
-    };
-  }
+  if (names) return namedPaths(contents, names, terrain);
   const inUse = wind
     ? flowFor(contents, wind, at)
     : (contents.configurations[configuration] ?? contents.configurations[0] ?? null);
@@ -43,4 +37,24 @@ export function chosenPaths(
     return has(kind === 'departure' ? inUse.departures : inUse.arrivals, runway, end);
   };
   return { paths: everyPath(contents, flown, terrain), missing: [] };
+}
+
+/** Paths are built one by one, and few are asked for: nothing else is built unless a name is not a runway's. */
+function namedPaths(
+  contents: Contents,
+  names: readonly string[],
+  terrain: ElevationGrid | null,
+): ReturnType<typeof chosenPaths> {
+  const runways = new Map(contents.runways.map((runway) => [runway.id, runway]));
+  const ofRunways: PathFilter = (kind, id, end) => {
+    const runway = id === null ? undefined : runways.get(id);
+    if (!runway || end === null || !runwayPathKinds.some((each) => each === kind)) return false;
+    return names.includes(runwayPathRef(runway, end, kind));
+  };
+  const among = (paths: readonly Path[]) => ({
+    paths: paths.filter(({ ref }) => names.includes(ref.path)),
+    missing: names.filter((name) => !paths.some(({ ref }) => ref.path === name)),
+  });
+  const first = among(everyPath(contents, ofRunways, terrain));
+  return first.missing.length === 0 ? first : among(everyPath(contents, () => true, terrain));
 }

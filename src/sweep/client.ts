@@ -1,10 +1,10 @@
 import type { Contents } from '../survey/contents';
 import type { ElevationGrid } from '../figures/sight/terrain';
-import type { Proposed } from './candidates';
-import { cellsOfLevel, strides } from './levels';
+import { neededOf } from './needed';
 import type { MessageName, Request, Response } from './messages';
-import { planSweep, type Planned, type SweepAsked, type SweepPlan } from './plan';
-import { emptyFigures, type CellFigures } from './sweep';
+import { planSweep, type Planned, type SweepAsked } from './plan';
+import { buffersOf } from './sweep';
+import { Run, type Question, type Told } from './run';
 
 /** A worker, as far as this room needs one: a double stands in for it in tests. */
 export interface Hand {
@@ -14,37 +14,11 @@ export interface Hand {
   terminate(): void;
 }
 
-/** How far a question is answered. The figures are one and the same object all along: what is in it grows. */
-export interface SweepProgress {
-  readonly plan: SweepPlan;
-  /** All cells of the area, row by row; those of which `stride` is not 0 are known. */
-  readonly figures: CellFigures;
-  /** Every how many cells a cell was among those looked at: what it stands for until a finer one comes; 0 for not yet. */
-  readonly stride: Uint8Array;
-  /** Cells to a side that one known cell stands for: 16, 8, 4, 2, 1; null before the first picture is complete. */
-  readonly fineness: number | null;
-  /** Whether there is a sketch, as if the ground were level and open, where the first picture is not complete yet. */
-  readonly sketched: boolean;
-  /** Share of the cells that are known, 0 to 1. */
-  readonly share: number;
-  /** The places to propose, where they are told: all along the way for what is known by then, and at the end. */
-  readonly proposed: Proposed | null;
-  /** Whether they come from some of the cells only: better ones may follow. */
-  readonly provisional: boolean;
-  /** What went wrong in a worker, in words; nothing more comes then. */
-  readonly failed: string | null;
-}
-
-/** ms that a worker is to be busy with one request: the next question waits no longer than that. */
-const busyMs = 20;
-const firstChunk = 24;
-const [leastChunk, mostChunk] = [4, 4096];
-/** Cells to a side that one known cell stands for at most when places are proposed: of a coarser picture most lanes fall through. */
-const coarsestProposed = 8;
-
 interface Worker {
   readonly hand: Hand;
+  /** What it has been told: undefined before there was anything. */
   terrain: ElevationGrid | null | undefined;
+  contents: Contents | undefined;
   /** The question it was told, and the request it is at: null when idle. */
   question: number;
   at: { readonly id: number; readonly question: number; readonly name: MessageName } | null;
@@ -71,22 +45,42 @@ export class SweepClient {
   }
 
   /** Has the workers made and their program fetched before there is a question. */
-  warm(): void {
-    while (this.#workers.length < this.#cores) this.#workers.push(this.#hired());
+  warm(count = this.#cores): void {
+    while (this.#workers.length < count) this.#workers.push(this.#hired());
+  }
+
+  /**
+   * Somebody is about to ask this: its sketch is worked out meanwhile, and nothing is told before they do. A question that is
+   * asked already goes on.
+   */
+  prepare(contents: Contents, asked: SweepAsked, terrain: ElevationGrid | null): void {
+    const question = { contents, asked, terrain };
+    if (this.#run && (this.#run.isBegun || this.#run.isOf(question))) return;
+    // A sketch is one worker's.
+    this.warm(1);
+    this.#start(question);
   }
 
   /** Begins a question. What cannot be asked is told at once; else `told` hears of every step, the last one with the places. */
-  ask(
-    contents: Contents,
-    asked: SweepAsked,
-    terrain: ElevationGrid | null,
-    told: (progress: SweepProgress) => void,
-  ): Planned {
-    this.cancel();
-    const planned = planSweep(contents, asked, terrain);
-    if (!planned.ok) return planned;
-    this.#run = new Run(planned.plan, contents, asked, terrain, told);
+  ask(contents: Contents, asked: SweepAsked, terrain: ElevationGrid | null, told: Told): Planned {
+    const question = { contents, asked, terrain };
+    const prepared = this.#run && !this.#run.isBegun && this.#run.isOf(question) ? this.#run : null;
+    if (!prepared) {
+      const planned = this.#start(question);
+      if (!planned.ok) return planned;
+    }
+    const run = this.#run as Run;
     this.warm();
+    run.begin(told);
+    for (const worker of this.#workers) this.#next(worker);
+    return { ok: true, plan: run.plan };
+  }
+
+  #start(question: Question): Planned {
+    this.cancel();
+    const planned = planSweep(question.contents, question.asked, question.terrain);
+    if (!planned.ok) return planned;
+    this.#run = new Run(planned.plan, question);
     for (const worker of this.#workers) this.#next(worker);
     return planned;
   }
@@ -108,7 +102,13 @@ export class SweepClient {
   }
 
   #hired(): Worker {
-    const worker: Worker = { hand: this.#make(), terrain: undefined, question: -1, at: null };
+    const worker: Worker = {
+      hand: this.#make(),
+      terrain: undefined,
+      contents: undefined,
+      question: -1,
+      at: null,
+    };
     worker.hand.onmessage = ({ data }) => this.#heard(worker, data);
     worker.hand.onerror = () => {
       this.#run?.fail('the search stopped: the browser ended it, or it ran out of memory');
@@ -123,27 +123,28 @@ export class SweepClient {
     if (!run || worker.at !== null) return;
     const question = this.#question;
     if (worker.question !== question) {
-      // In this order they are read; only the request that answers with work is waited for.
-      if (worker.terrain !== run.terrain)
-        this.#send(worker, { id: ++this.#id, question, name: 'terrain', body: run.terrain });
-      worker.terrain = run.terrain;
+      // In this order they are read; only the request that answers with work is waited for. What it knows it is not told again.
+      const { asked, terrain } = run.question;
+      const contents = neededOf(run.question.contents, asked);
+      const tell = (request: Pick<Request, 'name' | 'body'>) =>
+        worker.hand.postMessage({ id: ++this.#id, question, ...request } as Request, []);
+      if (worker.terrain !== terrain) tell({ name: 'terrain', body: terrain });
+      if (worker.contents !== contents) tell({ name: 'survey', body: contents });
+      tell({ name: 'ask', body: asked });
+      worker.terrain = terrain;
+      worker.contents = contents;
       worker.question = question;
-      const { contents, asked } = run;
-      this.#send(worker, { id: ++this.#id, question, name: 'ask', body: { contents, asked } });
     }
     if (run.toSketch())
       return this.#wait(worker, { id: ++this.#id, question, name: 'sketch', body: null }, []);
-    // Copied as it is handed over: what comes in later does not reach it.
     const figures = run.toPropose(this.#id + 1);
-    if (figures)
-      return this.#wait(worker, { id: ++this.#id, question, name: 'candidates', body: { figures } }, []);
+    if (figures) {
+      const request: Request = { id: ++this.#id, question, name: 'candidates', body: { figures } };
+      return this.#wait(worker, request, buffersOf(figures));
+    }
     const cells = run.nextChunk();
     if (cells)
       this.#wait(worker, { id: ++this.#id, question, name: 'cells', body: { cells } }, [cells.buffer]);
-  }
-
-  #send(worker: Worker, request: Request): void {
-    worker.hand.postMessage(request, []);
   }
 
   #wait(worker: Worker, request: Request, transfer: Transferable[]): void {
@@ -166,166 +167,5 @@ export class SweepClient {
       else if (response.name === 'candidates') run.propose(response.id, response.body);
     }
     if (isAwaited) for (const each of this.#workers) this.#next(each);
-  }
-}
-
-/** One question under way. */
-class Run {
-  readonly plan: SweepPlan;
-  readonly contents: Contents;
-  readonly asked: SweepAsked;
-  readonly terrain: ElevationGrid | null;
-  readonly figures: CellFigures;
-  readonly #told: (progress: SweepProgress) => void;
-  readonly #stride: Uint8Array;
-  #level = 0;
-  #cells: Int32Array;
-  /** Of the level: cells given out, and cells that are known. */
-  #given = 0;
-  #known = 0;
-  #allKnown = 0;
-  #fineness: number | null = null;
-  #chunk = firstChunk;
-  #wantsSketch = true;
-  #sketched = false;
-  #wantsPlaces = false;
-  /** The requests for places: the last that was sent, that of all cells, and the newest that was answered. */
-  #asking: number | null = null;
-  #final: number | null = null;
-  #answered = -1;
-
-  constructor(
-    plan: SweepPlan,
-    contents: Contents,
-    asked: SweepAsked,
-    terrain: ElevationGrid | null,
-    told: (progress: SweepProgress) => void,
-  ) {
-    this.plan = plan;
-    this.contents = contents;
-    this.asked = asked;
-    this.terrain = terrain;
-    this.#told = told;
-    const all = plan.area.count ** 2;
-    this.figures = emptyFigures(
-      Int32Array.from({ length: all }, (_, i) => i),
-      plan.paths.length,
-    );
-    this.#stride = new Uint8Array(all);
-    this.#cells = cellsOfLevel(plan.area.count, 0);
-  }
-
-  /** Whether a sketch is due: once, before all else. */
-  toSketch(): boolean {
-    const wants = this.#wantsSketch;
-    this.#wantsSketch = false;
-    return wants;
-  }
-
-  /** Drawn where nothing better is known yet; cells that are looked at come over it. */
-  sketch(part: CellFigures): void {
-    const { figures } = this;
-    if (this.#fineness !== null) return;
-    const stride = strides[0];
-    for (let k = 0; k < part.cells.length; k++) {
-      const at = part.cells[k] as number;
-      if (this.#stride[at] !== 0) continue;
-      figures.worth[at] = part.worth[k] as number;
-      figures.focal[at] = part.focal[k] as number;
-      figures.light[at] = part.light[k] as number;
-      figures.good[at] = part.good[k] as number;
-      figures.ground[at] = part.ground[k] as number;
-      this.#stride[at] = stride;
-    }
-    this.#sketched = true;
-    this.#tell(null, null);
-  }
-
-  /** The next cells to look at; null when all of the level are given out. */
-  nextChunk(): Int32Array<ArrayBuffer> | null {
-    if (this.#given >= this.#cells.length) return null;
-    const chunk = this.#cells.slice(this.#given, this.#given + this.#chunk);
-    this.#given += chunk.length;
-    return chunk;
-  }
-
-  /**
-   * What to propose places from, when that is due; `id`: the request that it goes with. Of what is known before all is, one
-   * list at a time is worked out; the last one waits for none.
-   */
-  toPropose(id: number): CellFigures | null {
-    const isFinal = this.#cells.length === 0;
-    if (!this.#wantsPlaces || (this.#asking !== null && !isFinal)) return null;
-    this.#wantsPlaces = false;
-    this.#asking = id;
-    if (isFinal) this.#final = id;
-    return this.figures;
-  }
-
-  take(part: CellFigures, took: number): void {
-    const { figures } = this;
-    const count = this.plan.paths.length;
-    const stride = strides[this.#level] as number;
-    for (let k = 0; k < part.cells.length; k++) {
-      const at = part.cells[k] as number;
-      figures.worth[at] = part.worth[k] as number;
-      figures.summedWorth[at] = part.summedWorth[k] as number;
-      figures.focal[at] = part.focal[k] as number;
-      figures.light[at] = part.light[k] as number;
-      figures.good[at] = part.good[k] as number;
-      figures.ground[at] = part.ground[k] as number;
-      for (let p = 0; p < count; p++)
-        figures.goodByPath[at * count + p] = part.goodByPath[k * count + p] as number;
-      this.#stride[at] = stride;
-    }
-    this.#known += part.cells.length;
-    this.#allKnown += part.cells.length;
-    const wanted = (part.cells.length * busyMs) / Math.max(0.1, took);
-    this.#chunk = Math.round(Math.max(leastChunk, Math.min(mostChunk, 2 * this.#chunk, wanted)));
-    if (this.#known === this.#cells.length) this.#finishLevel();
-    this.#tell(null, null);
-  }
-
-  propose(id: number, proposed: Proposed): void {
-    if (id === this.#asking) this.#asking = null;
-    // A list of fewer cells may be answered after a newer one.
-    if (id < this.#answered) return;
-    this.#answered = id;
-    // That a coarse look finds nothing means nothing.
-    if (id === this.#final || proposed.candidates.length > 0) this.#tell(proposed, null, id !== this.#final);
-  }
-
-  fail(reason: string): void {
-    this.#tell(null, reason);
-  }
-
-  #finishLevel(): void {
-    this.#fineness = strides[this.#level] as number;
-    this.#known = 0;
-    this.#given = 0;
-    // A small area has levels without a cell of their own.
-    while (++this.#level < strides.length) {
-      this.#cells = cellsOfLevel(this.plan.area.count, this.#level);
-      if (this.#cells.length > 0) {
-        this.#wantsPlaces = this.#fineness <= coarsestProposed;
-        return;
-      }
-    }
-    this.#cells = new Int32Array(0);
-    this.#wantsPlaces = true;
-  }
-
-  #tell(proposed: Proposed | null, failed: string | null, provisional = false): void {
-    this.#told({
-      plan: this.plan,
-      figures: this.figures,
-      stride: this.#stride,
-      fineness: this.#fineness,
-      sketched: this.#sketched,
-      share: this.#allKnown / this.figures.cells.length,
-      proposed,
-      provisional,
-      failed,
-    });
   }
 }

@@ -1,4 +1,5 @@
 import type { Contents } from '../survey/contents';
+import { Memo } from '../survey/memo';
 import { civilTwilightAltitude, sunAt } from '../figures/light/sun';
 import { sunTimes } from '../figures/light/sun-times';
 import { dateAt, dayOf, isTimeZone } from '../time/local-time';
@@ -10,11 +11,17 @@ export interface Hours {
 
 const dayMs = 86_400_000;
 
+/** Asked at every look at a day: the newest answers about a site. */
+const kept = new Memo<Hours>({ each: 4 });
+
 /**
  * From civil dawn to civil dusk of the site's local day that holds an instant; the calendar day where there is none. In
  * high latitudes dusk may come after midnight: it is that after dawn.
  */
-export function lightHours({ site }: Pick<Contents, 'site'>, at: number): Hours {
+export const lightHours = ({ site }: Pick<Contents, 'site'>, at: number): Hours =>
+  kept.get([site, at], () => hoursOfDay(site, at));
+
+function hoursOfDay(site: Contents['site'], at: number): Hours {
   const zone = isTimeZone(site.timeZone) ? site.timeZone : 'UTC';
   const day = dayOf(dateAt(at, zone), zone);
   const { civilDawn } = sunTimes(site.reference, day.from, day.to);

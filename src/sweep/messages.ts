@@ -8,13 +8,15 @@ import type { CellFigures } from './sweep';
 export interface Messages {
   /** The ground's heights, for all questions until the next ones. */
   terrain: [ElevationGrid | null, null];
-  /** A question; it holds until the next one. */
-  ask: [{ readonly contents: Contents; readonly asked: SweepAsked }, null];
+  /** The survey, for all questions until the next one: what is built of it is kept. */
+  survey: [Contents, null];
+  /** A question about them; it holds until the next one. */
+  ask: [SweepAsked, null];
   /** The coarsest cells at a glance (`sketchOf`). */
   sketch: [null, { readonly figures: CellFigures }];
   /** Some of its cells. `took`: ms of the worker. */
   cells: [{ readonly cells: Int32Array }, { readonly figures: CellFigures; readonly took: number }];
-  /** The places to propose from the cells that are known; one that is not has no good minute. */
+  /** The places to propose from the cells that are known and may be proposed. */
   candidates: [{ readonly figures: CellFigures }, Proposed];
 }
 

@@ -12,7 +12,7 @@ import { sunShares } from '../figures/traffic/flow/sun-shares';
 import { pathsOf, type Path } from '../figures/traffic/paths';
 import { dateAt, dayOf, isTimeZone, minuteOfDay } from '../time/local-time';
 import { instantsWithin } from './instants';
-import { Kernel } from './kernel';
+import { Kernel } from './kernel/kernel';
 
 /** A place, and m above mean sea level of the eye there. `spot`: of the survey, whose access counts. */
 export interface EyePlace {

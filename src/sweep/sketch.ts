@@ -3,7 +3,7 @@ import { outlookOf } from '../figures/outlook';
 import type { Path } from '../figures/traffic/paths';
 import { pickedSamples } from './picked-samples';
 import { cellPosition, centreOf, middleOf } from './area';
-import { Kernel } from './kernel';
+import { Kernel } from './kernel/kernel';
 import { cellsOfLevel } from './levels';
 import { bestInstant, emptyFigures, groundCodes, type CellFigures, type Sweep } from './sweep';
 

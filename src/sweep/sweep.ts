@@ -8,7 +8,7 @@ import type { ElevationGrid } from '../figures/sight/terrain';
 import { cellPosition, centreOf, middleOf } from './area';
 import { GroundPlan, type GroundClass } from './ground/ground-plan';
 import { OpenHours } from './ground/open-hours';
-import { Kernel } from './kernel';
+import { Kernel } from './kernel/kernel';
 import type { SweepPlan } from './plan';
 
 export const groundCodes: readonly GroundClass[] = ['open', 'unknown', 'closed'];
@@ -41,15 +41,48 @@ export const emptyFigures = (cells: Int32Array, paths: number): CellFigures => (
   ground: new Uint8Array(cells.length),
 });
 
+export const buffersOf = (figures: CellFigures): ArrayBuffer[] =>
+  Object.values(figures).map((list: CellFigure) => list.buffer as ArrayBuffer);
+
+type CellFigure = CellFigures[keyof CellFigures];
+
+const closedCode = groundCodes.indexOf('closed');
+
+/** Of cells those that may be proposed: some path is good there, and nobody is kept away. */
+export function proposable(figures: CellFigures, paths: number): CellFigures {
+  const { cells, ground, goodByPath } = figures;
+  const kept = new Int32Array(cells.length);
+  let count = 0;
+  for (let k = 0; k < cells.length; k++) {
+    if (ground[k] === closedCode) continue;
+    let good = 0;
+    for (let p = 0; p < paths; p++) good |= goodByPath[k * paths + p] as number;
+    if (good > 0) kept[count++] = k;
+  }
+  const out = emptyFigures(new Int32Array(count), paths);
+  for (let i = 0; i < count; i++) {
+    const k = kept[i] as number;
+    out.cells[i] = cells[k] as number;
+    out.worth[i] = figures.worth[k] as number;
+    out.summedWorth[i] = figures.summedWorth[k] as number;
+    out.focal[i] = figures.focal[k] as number;
+    out.light[i] = figures.light[k] as number;
+    out.good[i] = figures.good[k] as number;
+    out.ground[i] = ground[k] as number;
+    for (let p = 0; p < paths; p++) out.goodByPath[i * paths + p] = goodByPath[k * paths + p] as number;
+  }
+  return out;
+}
+
 /** One question, ready to be answered cell by cell, in any order. Where somebody may stand comes with it. */
 export class Sweep {
   readonly plan: SweepPlan;
   readonly contents: Contents;
   readonly outlook: Outlook;
   readonly ground: GroundPlan;
-  readonly hours: OpenHours;
   /** Made when the first cell is looked at: tables of light take a while. */
   #made: Kernel | null = null;
+  #hours: OpenHours | null = null;
 
   constructor(contents: Contents, plan: SweepPlan, terrain: ElevationGrid | null) {
     const { area, instants } = plan;
@@ -57,7 +90,6 @@ export class Sweep {
     this.contents = contents;
     this.outlook = outlookOf(contents, terrain);
     this.ground = new GroundPlan(contents, area, instants[0] ?? 0);
-    this.hours = new OpenHours(contents, area.frame, instants);
   }
 
   get #kernel(): Kernel {
@@ -70,6 +102,12 @@ export class Sweep {
       middle: centreOf(area),
       everyInstant: false,
     }));
+  }
+
+  /** When people are let in: nothing that a sketch asks. */
+  get hours(): OpenHours {
+    const { area, instants } = this.plan;
+    return (this.#hours ??= new OpenHours(this.contents, area.frame, instants));
   }
 
   /** The figures of some cells. */

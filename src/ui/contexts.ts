@@ -21,6 +21,7 @@ import type { WeatherReader } from '../ports/weather';
 import type { WhereaboutsSeat } from '../ports/whereabouts';
 import type { Answers } from '../state/answers';
 import type { Derived } from '../state/derived.svelte';
+import type { FieldVisits } from '../state/field-visits';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { Look } from '../state/look.svelte';
 import type { Mine } from '../state/mine.svelte';
@@ -110,6 +111,7 @@ export interface Contexts {
   readonly learning: Learning;
   readonly own: Own;
   readonly whereabouts: WhereaboutsSeat;
+  readonly visits: FieldVisits;
 }
 
 export const [getEditing, setEditing] = createContext<Editing>();
@@ -134,6 +136,7 @@ export const [getPlaceSearch, setPlaceSearch] = createContext<PlaceSearch>();
 export const [getLearning, setLearning] = createContext<Learning>();
 export const [getOwn, setOwn] = createContext<Own>();
 export const [getWhereabouts, setWhereabouts] = createContext<WhereaboutsSeat>();
+export const [getVisits, setVisits] = createContext<FieldVisits>();
 
 /** Called once, above the page. */
 export function provide(handed: Contexts): void {
@@ -159,4 +162,5 @@ export function provide(handed: Contexts): void {
   setLearning(handed.learning);
   setOwn(handed.own);
   setWhereabouts(handed.whereabouts);
+  setVisits(handed.visits);
 }

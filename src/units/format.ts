@@ -13,9 +13,16 @@ export function decimal(value: number, digits: number): string {
   const plain = Math.abs(value).toFixed(digits);
   // Written hundreds of times while something is dragged: most numbers are short.
   const whole = digits > 0 ? plain.length - digits - 1 : plain.length;
-  const text =
-    whole > 3 ? plain.slice(0, whole).replace(/\B(?=(\d{3})+$)/g, ',') + plain.slice(whole) : plain;
+  const text = whole > 3 ? grouped(plain, whole) + plain.slice(whole) : plain;
   return value < 0 && /[1-9]/.test(text) ? `−${text}` : text;
+}
+
+/** The first `whole` digits with a comma between thousands. */
+function grouped(digits: string, whole: number): string {
+  let end = whole % 3 || 3;
+  let text = digits.slice(0, end);
+  for (; end < whole; end += 3) text += `,${digits.slice(end, end + 3)}`;
+  return text;
 }
 
 const with2Figures = (value: number): number => {

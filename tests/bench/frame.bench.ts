@@ -16,7 +16,7 @@ export function frames(): void {
   const opened = openSurvey(readFileSync('sample-sites/tolverby.geojson', 'utf8'));
   if (!opened.ok) throw new Error(opened.reason);
   const contents = readContents(opened.survey);
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, null);
   const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure', null);
   const [spot] = contents.spots;
   const [path] = paths;

@@ -9,6 +9,7 @@ import { readPhotographs } from './photos.bench.ts';
 import { openLargeSurvey } from './open-survey.bench.ts';
 import { sweep } from './sweep.bench.ts';
 import { sweepAsked } from './sweep-asked.bench.ts';
+import { sweepPage } from './sweep-page.bench.ts';
 import { viewshed } from './viewshed.bench.ts';
 import { whichField } from './which-field.bench.ts';
 import { yearOfLight } from './year-of-light.bench.ts';
@@ -29,6 +30,7 @@ const benches: Readonly<Record<string, () => void | Promise<void>>> = {
   catalogue: airfieldCatalogue,
   'bring-in': bringInCity,
   browser: inBrowser,
+  'sweep-page': sweepPage,
 };
 
 /** Those that are named behind `npm run bench --`, else all. */

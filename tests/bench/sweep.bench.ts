@@ -15,7 +15,7 @@ import type { PathSamples } from '../../src/figures/traffic/samples';
 import { readContents, type Contents } from '../../src/survey/contents';
 import type { Position } from '../../src/survey/document';
 import { areaAbout, cellPosition, type Area } from '../../src/sweep/area';
-import { Kernel } from '../../src/sweep/kernel';
+import { Kernel } from '../../src/sweep/kernel/kernel';
 import { busySurvey } from './busy-survey.ts';
 import { builtUpSurvey, wavyGround } from './built-up-survey.ts';
 
@@ -168,7 +168,7 @@ function compiled(): { readonly program: string; remove(): void } | null {
 
 function inC(program: string, contents: Contents, paths: readonly Path[]): Run {
   const { frame, area } = prepared(contents);
-  const question = questionInC(contents, outlookOf(contents), paths, frame, area);
+  const question = questionInC(contents, outlookOf(contents, null), paths, frame, area);
   const input = Buffer.from(Float64Array.from(question).buffer);
   const answer = execFileSync(program, { input, maxBuffer: 1e6 }).toString('utf8');
   return JSON.parse(answer) as Run;

@@ -15,7 +15,7 @@ import { measure, row } from './measure.ts';
 export function yearOfLight(): void {
   const contents = readContents(busySurvey());
   const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure', null);
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, null);
   const { instants } = yearGrid(2026, 'Europe/London', 15);
   const day = instants.slice(172 * 96, 173 * 96);
   const of = (i: number) => {

@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
-import { beforeAll, describe, expect, inject, it } from 'vitest';
-import { openPage, type Opened } from './page';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { boxAtRest, openPage, urlOf, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -16,7 +16,7 @@ beforeAll(async () => {
     onRequest: (url) => requests.push(url),
   });
   page = opened.page;
-  await opened.context.grantPermissions(['geolocation'], { origin: inject('baseUrl') });
+  await opened.context.grantPermissions(['geolocation'], { origin: urlOf({ map: false }) });
   await page.clock.setFixedTime('2026-06-21T18:00:20+02:00');
 });
 const now = () => page.getByRole('region', { name: 'At the field' });
@@ -50,20 +50,36 @@ describe('at the field', () => {
     await page.getByRole('button', { name: 'At the field', exact: true }).click();
     await now().getByLabel('Spot').selectOption({ label: 'Orchard Path, east end' });
     await expect.poll(() => now().innerText()).toMatch(/25 arrival\s+\d+ mm at \d+ m/);
-    const text = await now().innerText();
-    expect(text).toMatch(/^18:00\s+25 in use/);
-    expect(text).toContain('front-lit for two hours or more');
-    expect(text).toMatch(/f\/[\d.]+ · 1\/\d+ s · ISO \d+/);
-    expect(text).toContain('sunset 21:05');
-    expect(text).toMatch(/If the wind turns to about 073°/);
+    const text = () => now().innerText();
+    await expect.poll(text).toMatch(/^18:00\s+25 in use/);
+    await expect.poll(text).toContain('front-lit for two hours or more');
+    await expect.poll(text).toMatch(/f\/[\d.]+ · 1\/\d+ s · ISO \d+/);
+    await expect.poll(text).toContain('sunset 21:05');
+    await expect.poll(text).toMatch(/If the wind turns to about 073°/);
+  });
+
+  it('[B332] comes back where it was when the phone has thrown the page away; what is read has most of it', async () => {
+    await press('Turn ends');
+    await page.reload();
+    await expect.poll(() => now().innerText()).toMatch(/^18:00\s+07 in use/);
+    await expect.poll(() => status().innerText()).toContain('At Orchard Path, east end');
+    await press('Turn ends');
+    await expect.poll(() => now().innerText()).toMatch(/^18:00\s+25 in use/);
+    // What is read begins under the bars of the page, and the map lies under its own tab.
+    await expect.poll(async () => (await boxAtRest(now())).y).toBeLessThan(160);
+    const tabs = page.getByRole('navigation', { name: 'Sheets' });
+    await tabs.getByRole('button', { name: 'Map' }).click();
+    await expect.poll(() => now().isVisible()).toBe(false);
+    await tabs.getByRole('button', { name: 'At the field' }).click();
+    await expect.poll(() => now().innerText()).toMatch(/25 arrival/);
   });
 
   it('[B321] walks along the fence with the position: at no spot, then at the spot that is reached', async () => {
     await move(odd, 5);
     await press('Where am I');
     await expect.poll(() => status().innerText()).toContain('At no spot of the survey, known to 5 m');
-    const first = await now().innerText();
-    expect(first).toMatch(/25 arrival\s+\d+ mm at \d+ m/);
+    const first = () => now().innerText();
+    await expect.poll(first).toMatch(/25 arrival\s+\d+ mm at \d+ m/);
     // Step by step to Orchard Path.
     for (let step = 1; step <= 3; step++) {
       const share = step / 3;
@@ -81,8 +97,8 @@ describe('at the field', () => {
   it('[B322] a position known to 500 m tells no lens; a better one does again', async () => {
     await move(odd, 500);
     await expect.poll(() => status().innerText()).toContain('known to 500 m only');
-    expect(await now().innerText()).not.toMatch(/ISO \d/);
-    expect(await now().getByRole('button', { name: 'Stand here' }).isDisabled()).toBe(true);
+    await expect.poll(() => now().innerText()).not.toMatch(/ISO \d/);
+    await expect.poll(() => now().getByRole('button', { name: 'Stand here' }).isDisabled()).toBe(true);
     await move(odd, 8);
     await expect.poll(() => now().innerText()).toMatch(/ISO \d/);
   });
@@ -182,7 +198,7 @@ describe('at the field', () => {
   });
 
   it('[B328] turns an arrow to the path by the compass, and warns of the sun ahead', async () => {
-    const { origin } = new URL(inject('baseUrl'));
+    const { origin } = new URL(urlOf({ map: false }));
     await opened.context.grantPermissions(['geolocation', 'accelerometer', 'gyroscope', 'magnetometer'], {
       origin,
     });
@@ -199,8 +215,8 @@ describe('at the field', () => {
     await press('Compass');
     // Lying flat, alpha 0 points to magnetic north: 6 degrees east of true north there.
     await expect.poll(() => text(0)).toContain('you face 006° true');
-    expect(await now().innerText()).toMatch(/turn (left|right) \d+°/);
-    expect(await now().innerText()).not.toContain('The sun is ahead');
+    await expect.poll(() => now().innerText()).toMatch(/turn (left|right) \d+°/);
+    await expect.poll(() => now().innerText()).not.toContain('The sun is ahead');
     // At 18:00 the sun stands in the west, at some 275 degrees. Time stands still in this test: a later turn counts.
     await page.clock.setFixedTime('2026-06-21T18:00:40+02:00');
     await expect.poll(() => text(90)).toContain('The sun is ahead');
@@ -213,7 +229,7 @@ describe('at the field', () => {
     // Without coordinates: position unavailable (Chrome DevTools protocol, Emulation).
     await devtools.send('Emulation.setGeolocationOverride', {});
     await expect.poll(() => status().innerText()).toContain('No new position: the last one is of 18:00');
-    expect(await now().innerText()).toMatch(/25 arrival\s+\d+ mm at \d+ m/);
+    await expect.poll(() => now().innerText()).toMatch(/25 arrival\s+\d+ mm at \d+ m/);
     await devtools.detach();
     await move(orchard, 5);
     await expect.poll(() => status().innerText()).toContain('At Orchard Path');
@@ -242,7 +258,9 @@ describe('at the field', () => {
     const held = () => page.evaluate(() => (window as unknown as { held: { count: number } }).held.count);
     await press('Screen on');
     await expect.poll(held).toBe(1);
-    expect(await now().getByRole('button', { name: 'Screen on' }).getAttribute('aria-pressed')).toBe('true');
+    await expect
+      .poll(() => now().getByRole('button', { name: 'Screen on' }).getAttribute('aria-pressed'))
+      .toBe('true');
     await press('Screen on');
     await expect.poll(held).toBe(0);
   });

@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { decodePng } from '../support/png';
 import { colours, TileServer, vectorArchive } from '../support/tile-server';
-import { mapReady, openPage, pixelOf, type Opened } from './page';
+import { atRest, boxAtRest, hasFocus, mapReady, openPage, pixelOf, type Opened } from './page';
 
 const server = new TileServer();
 let opened: Opened;
@@ -63,8 +63,7 @@ async function choose(name: string) {
 
 /** The colour at the map's left edge, below the legend's button, where the sample survey draws nothing. */
 async function colourBeside(): Promise<readonly number[]> {
-  const box = await map().boundingBox();
-  if (!box) throw new Error('expected the map on the page');
+  const box = await boxAtRest(map());
   const at = { x: Math.round(box.x + 30), y: Math.round(box.y + box.height * 0.45) };
   const picture = await page.screenshot({ clip: { ...at, width: 2, height: 2 } });
   return decodePng(picture)[0]?.[0]?.slice(0, 3) ?? [];
@@ -83,9 +82,9 @@ function outsideOf(own: string): string[] {
 describe('the map under the survey', () => {
   it('[B100] asks nothing outside the page until another map is chosen, and says whose each one is', async () => {
     expect(outsideOf(new URL(page.url()).origin)).toEqual([]);
-    expect(await base()).toBe('plain');
+    await expect.poll(base).toBe('plain');
     await openDialog();
-    const rows = await dialog().getByRole('listitem').allInnerTexts();
+    const rows = await atRest(() => dialog().getByRole('listitem').allInnerTexts());
     expect(rows[0]).toMatch(/Plain plan[^]*Natural Earth/);
     expect(rows[1]).toMatch(/Street map[^]*OpenStreetMap contributors/);
     expect(rows[2]).toMatch(/vector[^]*OpenMapTiles/);
@@ -106,7 +105,7 @@ describe('the map under the survey', () => {
     await dialog().getByRole('button', { name: 'Add', exact: true }).click();
     await expect.poll(() => dialog().innerText()).toContain('no map style: it is not JSON');
     await closeDialog();
-    expect(await base()).toBe('plain');
+    await expect.poll(base).toBe('plain');
     expect(outsideOf(new URL(page.url()).origin)).toEqual([`${server.origin}/page.html`]);
   });
 
@@ -115,8 +114,8 @@ describe('the map under the survey', () => {
       credit: 'Invented survey office',
     });
     await shows(colours.raster);
-    expect(await credit()).toContain('Invented survey office');
-    expect(await credit()).not.toContain('Tolverby');
+    await expect.poll(credit).toContain('Invented survey office');
+    await expect.poll(credit).not.toContain('Tolverby');
     const outside = outsideOf(new URL(page.url()).origin);
     expect(outside.length).toBeGreaterThan(2);
     expect(outside.every((url) => url.startsWith(`${server.origin}/raster/`))).toBe(true);
@@ -128,9 +127,9 @@ describe('the map under the survey', () => {
     await choose('Pictures');
     await page.getByRole('button', { name: 'Zoom in' }).click();
     await expect.poll(() => server.heldBack).toBeGreaterThan(0);
-    expect(await base()).toBe('waiting');
-    expect(await credit()).toContain('Tolverby');
-    expect(await page.getByText('cannot be reached').count()).toBe(0);
+    await expect.poll(base).toBe('waiting');
+    await expect.poll(credit).toContain('Tolverby');
+    await expect.poll(() => page.getByText('cannot be reached').count()).toBe(0);
     server.letGo();
     await shows(colours.raster);
     await page.getByRole('button', { name: 'Show the whole survey' }).click();
@@ -144,7 +143,7 @@ describe('the map under the survey', () => {
       'The map tiles of Pictures cannot be reached; the survey goes on on the plain plan.',
     );
     await trouble.waitFor();
-    expect(await credit()).toContain('Tolverby');
+    await expect.poll(credit).toContain('Tolverby');
     await server.start();
     // A tile that was just being asked for may have brought the map back before.
     await page
@@ -162,7 +161,7 @@ describe('the map under the survey', () => {
     server.status = 200;
     await add('tiles', `${server.origin}/nowhere/{z}/{x}/{y}.png`, 'Nowhere');
     await page.getByText('There are no map tiles of Nowhere here').waitFor();
-    expect(await credit()).toContain('Tolverby');
+    await expect.poll(credit).toContain('Tolverby');
   });
 
   it('[B106] draws a vector style from an address, with its own credit as text, and the survey on top', async () => {
@@ -170,19 +169,25 @@ describe('the map under the survey', () => {
     await add('style', `${server.origin}/style.json`, 'Vectors');
     await shows(colours.vector);
     await expect.poll(credit).toContain('Vector & co');
-    expect(await page.locator('.credit a', { hasText: 'Vector & co' }).getAttribute('href')).toBe(
-      'https://example.org/vectors',
-    );
+    await expect
+      .poll(() => page.locator('.credit a', { hasText: 'Vector & co' }).getAttribute('href'))
+      .toBe('https://example.org/vectors');
     // The style has an image of the name that the survey's own mark has: it must not take its place.
     const { x, y } = await pixelOf(page, [18.1734, 50.9287]);
-    const picture = await page.screenshot({ clip: { x: x - 300, y: y - 100, width: 600, height: 200 } });
     const isRed = ([r, g, b]: readonly number[]) => r === 255 && g === 0 && b === 0;
-    expect(decodePng(picture).flat().some(isRed)).toBe(false);
+    const clip = { x: x - 300, y: y - 100, width: 600, height: 200 };
+    await expect
+      .poll(async () =>
+        decodePng(await page.screenshot({ clip }))
+          .flat()
+          .some(isRed),
+      )
+      .toBe(false);
     // Its own typeface is asked for; the survey's is not.
-    const glyphs = server.asked.filter((path) => path.startsWith('/glyphs/'));
-    expect(glyphs.length).toBeGreaterThan(0);
-    expect(glyphs.every((path) => path.startsWith('/glyphs/Invented%20Sans/'))).toBe(true);
-    expect(await page.locator('[onclick]').count()).toBe(0);
+    const glyphs = () => server.asked.filter((path) => path.startsWith('/glyphs/'));
+    await expect.poll(() => glyphs().length).toBeGreaterThan(0);
+    expect(glyphs().every((path) => path.startsWith('/glyphs/Invented%20Sans/'))).toBe(true);
+    await expect.poll(() => page.locator('[onclick]').count()).toBe(0);
   });
 
   it('[B107] draws a PMTiles archive from an address: pictures, and vectors without a style', async () => {
@@ -192,7 +197,7 @@ describe('the map under the survey', () => {
     await add('archive', `pmtiles://${server.origin}/vector.pmtiles`, 'Vector archive');
     await expect.poll(base).toBe('shown');
     await expect.poll(credit).toContain('An invented atlas');
-    expect(await page.locator('img').count()).toBe(0);
+    await expect.poll(() => page.locator('img').count()).toBe(0);
   });
 
   it('[B108] keeps a PMTiles file on the device: it is there after a reload without a server, and can be deleted', async () => {
@@ -208,9 +213,9 @@ describe('the map under the survey', () => {
     await expect.poll(() => dialog().innerText()).toContain('it is no PMTiles archive');
     await pick('atlas.pmtiles');
     await dialog().getByText('It is in the list now').waitFor();
-    expect(await dialog().getByRole('listitem').last().innerText()).toMatch(
-      /atlas[^]*kept on this device, \d+ kB/,
-    );
+    await expect
+      .poll(() => dialog().getByRole('listitem').last().innerText())
+      .toMatch(/atlas[^]*kept on this device, \d+ kB/);
     await closeDialog();
     await server.die();
     asked.splice(0);
@@ -249,7 +254,7 @@ describe('the map under the survey', () => {
   it('[B109] goes to typed coordinates by the keyboard alone, and offers a survey there', async () => {
     await page.locator('body').press('/');
     const box = page.getByRole('combobox', { name: /coordinates/ });
-    await box.waitFor();
+    await hasFocus(box);
     await page.keyboard.type('95, 10');
     await expect.poll(() => page.getByRole('dialog').getByRole('status').innerText()).toMatch(/latitude/i);
     await box.fill('');
@@ -258,11 +263,11 @@ describe('the map under the survey', () => {
     await expect.poll(() => first.innerText()).toContain('Go to 51.4775, -0.485');
     await page.keyboard.press('Enter');
     await expect.poll(async () => Number(await map().getAttribute('data-lat'))).toBeCloseTo(51.4775, 4);
-    expect(Number(await map().getAttribute('data-lng'))).toBeCloseTo(-0.485, 4);
+    await expect.poll(async () => Number(await map().getAttribute('data-lng'))).toBeCloseTo(-0.485, 4);
     await page.getByRole('button', { name: 'Start a survey here' }).click();
     await page.getByText('A new survey. Draw its first runway').waitFor();
     await expect.poll(async () => Number(await map().getAttribute('data-lat'))).toBeCloseTo(51.4775, 4);
-    expect(await page.getByLabel('Name of the survey').inputValue()).toBe('');
+    await expect.poll(() => page.getByLabel('Name of the survey').inputValue()).toBe('');
   });
 
   it('[B110] shows the world’s land and a labelled grid from afar, from the page’s own server', async () => {

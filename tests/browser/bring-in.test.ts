@@ -61,10 +61,12 @@ describe('bringing in', () => {
     const before = kinds(await saved(page));
     await drop(page, ['field.osm', osmXml()]);
     await button(page, 'Bring 24 things in').waitFor();
-    expect(await groupLine(page, 'Buildings').innerText()).toMatch(/9 new; 2 of assumed height; .*Hangar 1/s);
-    const left = await dialog(page).getByLabel('What is left out').innerText();
-    expect(left).toContain('buildings: smaller than 15 m²');
-    expect(await dialog(page).innerText()).toContain('One height could not be read ("tall")');
+    await expect
+      .poll(() => groupLine(page, 'Buildings').innerText())
+      .toMatch(/9 new; 2 of assumed height; .*Hangar 1/s);
+    const left = () => dialog(page).getByLabel('What is left out').innerText();
+    await expect.poll(left).toContain('buildings: smaller than 15 m²');
+    await expect.poll(() => dialog(page).innerText()).toContain('One height could not be read ("tall")');
     await groupLine(page, 'Runways').getByRole('checkbox').uncheck();
     await page.evaluate(axeSource);
     const faults = await page.evaluate(async () => {
@@ -92,7 +94,7 @@ describe('bringing in', () => {
     await page.getByText('24 things are new').waitFor();
     await drop(page, ['field.osm', osmXml()]);
     await dialog(page).getByText('24 already here, unchanged').waitFor();
-    expect(await button(page, /^Bring .* in$/).count()).toBe(0);
+    await expect.poll(() => button(page, /^Bring .* in$/).count()).toBe(0);
     // The map says something else now: one is updated.
     await drop(page, ['field.json', text.replace('"height":"12 m"', '"height":"14 m"')]);
     await dialog(page).getByText('1 that the source says otherwise now, 23 already here').waitFor();
@@ -119,12 +121,12 @@ describe('bringing in', () => {
     const qnh = dialog(page).getByLabel('Altimeter setting there and then');
     await qnh.fill('2000');
     await qnh.press('Enter');
-    expect(await dialog(page).getByRole('alert').innerText()).toContain('from 870 to 1090 hPa');
+    await expect.poll(() => dialog(page).getByRole('alert').innerText()).toContain('from 870 to 1090 hPa');
     await qnh.fill('29.53');
     await qnh.press('Enter');
     await button(page, 'Bring 3 things in').click();
     await page.getByText('3 things are new').waitFor();
-    expect(await contents(page).innerText()).toContain('Mound & gate');
+    await expect.poll(() => contents(page).innerText()).toContain('Mound & gate');
     const flight = (await saved(page)).features.find(
       ({ properties }) => properties['kind'] === 'flight-path',
     );

@@ -10,7 +10,7 @@ import { setAccess } from '../../src/survey/edits/set-properties';
 import { setRules } from '../../src/survey/edits/set-rules';
 import { saveSurvey } from '../../src/survey/save';
 import { opened as surveyOf } from '../support/contents';
-import { openPage, type Opened } from './page';
+import { atRest, openPage, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -62,11 +62,13 @@ function longDay(): string {
 describe('the field sheet', () => {
   it('[B310] shows the plan of the day in the words of the plan, and is fit for all readers', async () => {
     await openSheet();
-    const text = await dialog().innerText();
-    expect(text).toMatch(/16:40–21:05 Orchard Path, east end/);
-    expect(text).toMatch(/If the wind turns to about 073° \(East wind: 07 in use\): go to Beacon Path seat/);
-    expect(text).toContain('sunset 21:05');
-    expect(text).toContain('119.355');
+    const text = () => dialog().innerText();
+    await expect.poll(text).toMatch(/16:40–21:05 Orchard Path, east end/);
+    await expect
+      .poll(text)
+      .toMatch(/If the wind turns to about 073° \(East wind: 07 in use\): go to Beacon Path seat/);
+    await expect.poll(text).toContain('sunset 21:05');
+    await expect.poll(text).toContain('119.355');
     await page.evaluate(axe.source);
     const violations = await page.evaluate(async () => {
       const { axe } = window as unknown as {
@@ -121,8 +123,9 @@ describe('the field sheet', () => {
     expect(saved).toContain('@page');
     expect(saved).not.toMatch(/<script|<link|src=|href=/);
     await page.setViewportSize({ width: 360, height: 740 });
-    const wide = await dialog().evaluate((element) => element.scrollWidth - element.clientWidth);
-    expect(wide).toBe(0);
+    await expect
+      .poll(() => dialog().evaluate((element) => element.scrollWidth - element.clientWidth))
+      .toBe(0);
     await dialog().getByRole('button', { name: 'Close' }).click();
     await expect.poll(() => page.locator('.print-copy').count()).toBe(0);
     expect(opened.complaints).toEqual([]);
@@ -140,10 +143,10 @@ describe('the field sheet', () => {
     });
     await openSheet();
     await expect.poll(() => dialog().innerText()).toContain('office-last');
-    const heads = await dialog().locator('h2, h3').allInnerTexts();
-    const stays = await dialog().locator('.stay').count();
-    const windows = await dialog().locator('.stay tbody tr').count();
-    expect(windows).toBe(8);
+    const heads = await atRest(() => dialog().locator('h2, h3').allInnerTexts());
+    const stays = await atRest(() => dialog().locator('.stay').count());
+    const windows = () => dialog().locator('.stay tbody tr').count();
+    await expect.poll(windows).toBe(8);
     const pdf = join(mkdtempSync(join(tmpdir(), 'long-day-')), 'sheet.pdf');
     writeFileSync(pdf, await page.pdf({ preferCSSPageSize: true }));
     await dialog().getByRole('button', { name: 'Close' }).click();

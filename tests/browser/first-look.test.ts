@@ -1,5 +1,5 @@
-import { describe, expect, inject, it } from 'vitest';
-import { openPage } from './page';
+import { describe, expect, it } from 'vitest';
+import { openPage, urlOf } from './page';
 
 describe('the first look', () => {
   // The map's own requests: B145.
@@ -12,7 +12,9 @@ describe('the first look', () => {
     await expect.poll(() => page.getByLabel('Name of the survey').inputValue()).toBe('Tolverby');
     await page.getByRole('heading', { name: 'Runways 2' }).waitFor();
     await page.getByRole('heading', { name: 'Standing spots 5' }).waitFor();
-    const foreign = asked.filter((url) => !url.startsWith(inject('baseUrl')) && !/^(data|blob):/.test(url));
+    const foreign = asked.filter(
+      (url) => !url.startsWith(urlOf({ map: false })) && !/^(data|blob):/.test(url),
+    );
     expect(foreign).toEqual([]);
     expect(complaints).toEqual([]);
     await done();
@@ -22,7 +24,7 @@ describe('the first look', () => {
     const { page, done } = await openPage({ map: false });
     const strip = page.getByLabel('Moments and light');
     await expect.poll(() => strip.innerText()).toMatch(/south side/);
-    expect(await strip.innerText()).toMatch(/sunrise 04:3\d, sunset 21:0\d/);
+    await expect.poll(() => strip.innerText()).toMatch(/sunrise 04:3\d, sunset 21:0\d/);
     await done();
   });
 
@@ -30,8 +32,8 @@ describe('the first look', () => {
     const { page, done } = await openPage({ width: 360, height: 740, touch: true, map: false });
     for (const tab of ['Survey', 'Airfield', 'Light', 'Map']) {
       await page.getByRole('button', { name: tab, exact: true }).click();
-      const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(wider, tab).toBeLessThanOrEqual(0);
+      const wider = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      await expect.poll(wider, { message: tab }).toBeLessThanOrEqual(0);
     }
     await done();
   });

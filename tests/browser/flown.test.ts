@@ -38,7 +38,7 @@ describe('[B260] what really flies', () => {
     const view = await open(flights.length);
     await view.getByRole('heading', { name: '24 arrivals, 12 flights' }).waitFor();
     await view.getByRole('heading', { name: '06 departures, 7 flights' }).waitFor();
-    expect(await view.getByText('3.40°').first().innerText()).toContain('3.40°');
+    await expect.poll(() => view.getByText('3.40°').first().innerText()).toContain('3.40°');
     await view.getByRole('button', { name: 'Take these medians' }).click();
     await page
       .getByRole('button', { name: /06\/24/ })
@@ -54,7 +54,7 @@ describe('[B260] what really flies', () => {
   test('too few flights: how many are needed, and no button that does nothing', async () => {
     const view = await open(2);
     await view.getByText('24 arrivals: 5 flights of one kind are needed; there are 2.').waitFor();
-    expect(await view.getByRole('button', { name: 'Take these medians' }).count()).toBe(0);
+    await expect.poll(() => view.getByRole('button', { name: 'Take these medians' }).count()).toBe(0);
   });
 
   test('[B272] a folder of hundreds of flights at once: all are read, a broken one is named, and they are learned from', async () => {
@@ -111,14 +111,14 @@ describe('[B260] what really flies', () => {
       await page.getByRole('button', { name: 'List more of 500' }).click();
       await page.getByRole('button', { name: /^s150/ }).first().click();
       const chosen = page.getByLabel('Look at this flight from the spots');
-      expect(await chosen.isChecked()).toBe(false);
+      await expect.poll(() => chosen.isChecked()).toBe(false);
       await chosen.check();
       await page
         .getByRole('button', { name: /^Mound/ })
         .first()
         .click();
       await expect.poll(() => page.getByRole('heading', { name: /^s150/ }).count()).toBe(1);
-      expect(await onTheCard()).toBe(24);
+      await expect.poll(onTheCard).toBe(24);
       expect(opened.complaints).toEqual([]);
     },
   );

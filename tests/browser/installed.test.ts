@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { serveStatically, type StaticServer } from '../support/static-server';
-import { browserWith } from './page';
+import { browserWith, patience } from './page';
 import { rename, surveyName } from './tabs';
 
 /** `map: false` leaves the map out: what is said and kept does not depend on it, and drawing it takes long. */
@@ -16,6 +16,7 @@ async function visit(
     reducedMotion: 'reduce',
     viewport: { width: 1100, height: 800 },
   });
+  context.setDefaultTimeout(patience);
   const page = await context.newPage();
   await page.goto(server.url);
   await surveyName(page).waitFor();
@@ -87,7 +88,7 @@ describe('the installed program', () => {
     await lookForUpdate(page);
     const start = page.getByRole('button', { name: 'Start it now' });
     await start.waitFor();
-    expect(await page.title()).toBe('Sunside');
+    await expect.poll(() => page.title()).toBe('Sunside');
     await rename(page, 'Typed before');
     // Still being typed when the button is pressed.
     await surveyName(page).fill('Typed just before');
@@ -95,7 +96,7 @@ describe('the installed program', () => {
     await page.waitForFunction(() => document.title === 'Sunside, next');
     await expect.poll(() => surveyName(page).inputValue()).toBe('Typed just before');
     await other.getByText('started in another tab').waitFor();
-    expect(await other.title()).toBe('Sunside');
+    await expect.poll(() => other.title()).toBe('Sunside');
     await other.getByRole('button', { name: 'Start it now' }).click();
     await other.waitForFunction(() => document.title === 'Sunside, next');
     await context.close();

@@ -83,7 +83,7 @@ describe('keeping a survey', () => {
       const { page } = opened;
       await open(page, { name: 'broken.geojson', text });
       await expect.poll(() => page.locator('body').innerText()).toMatch(reason);
-      expect(await name(page).inputValue()).toBe('Tolverby');
+      await expect.poll(() => name(page).inputValue()).toBe('Tolverby');
     },
   );
 
@@ -120,9 +120,11 @@ describe('keeping a survey', () => {
     });
     await open(page, { name: 'later.geojson', text });
     await expect.poll(() => page.locator('body').innerText()).toMatch(/newer/);
-    expect((await name(page).isDisabled()) || (await name(page).getAttribute('readonly')) !== null).toBe(
-      true,
-    );
+    await expect
+      .poll(
+        async () => (await name(page).isDisabled()) || (await name(page).getAttribute('readonly')) !== null,
+      )
+      .toBe(true);
   });
 
   it('[B45] takes a dropped file', async () => {

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { openPage, type Opened } from './page';
+import { hasFocus, openPage, type Opened } from './page';
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -67,6 +67,7 @@ describe('kit and subjects', () => {
     await page.keyboard.press('Enter');
     await button(page, 'Add a lens').focus();
     await page.keyboard.press('Enter');
+    await hasFocus(dialog(page).getByLabel('Name'));
     for (const text of ['Far reach', '0', '0', '1.4 2']) {
       await page.keyboard.type(text);
       await page.keyboard.press('Tab');
@@ -74,9 +75,11 @@ describe('kit and subjects', () => {
     await page.keyboard.press('Enter');
     await dialog(page).getByText('Focal length: "0" cannot be read. Type one number or two').waitFor();
     await dialog(page).getByText('Widest aperture: "0" cannot be read.').waitFor();
-    expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('0');
-    expect(await dialog(page).getByLabel('Name').inputValue()).toBe('Far reach');
-    expect(await violations(page)).toEqual([]);
+    await expect
+      .poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).value))
+      .toBe('0');
+    await expect.poll(() => dialog(page).getByLabel('Name').inputValue()).toBe('Far reach');
+    await expect.poll(() => violations(page)).toEqual([]);
 
     await page.keyboard.press('Escape');
     await dialog(page).getByText('What you typed is not saved yet.').waitFor();
@@ -84,7 +87,7 @@ describe('kit and subjects', () => {
     await dialog(page).getByLabel('Widest aperture, f-number').fill('f/6,3');
     await page.keyboard.press('Enter');
     await expect.poll(() => lensNames(page)).toEqual([...starterLenses, 'Far reach']);
-    expect(await violations(page)).toEqual([]);
+    await expect.poll(() => violations(page)).toEqual([]);
 
     await button(page, 'Undo add lens').click();
     await expect.poll(() => lensNames(page)).toEqual(starterLenses);
@@ -129,12 +132,12 @@ describe('kit and subjects', () => {
       .waitFor();
     await dialog(page).getByText('Row 3: Shortest focal length: "0" does not fit').waitFor();
     await dialog(page).getByText('The column "Brennweite" is not known and is left out.').waitFor();
-    expect(await violations(page)).toEqual([]);
+    await expect.poll(() => violations(page)).toEqual([]);
     await button(page, 'Take them over').click();
     await expect.poll(() => lensNames(page)).toEqual([...starterLenses, 'Fernglas']);
     await importTable(page, table);
     await dialog(page).getByText('2 lenses are there already just so; 1 row is left out.').waitFor();
-    expect(await button(page, 'Take them over').count()).toBe(0);
+    await expect.poll(() => button(page, 'Take them over').count()).toBe(0);
     await button(page, 'Back').click();
     await button(page, 'Undo import lenses').click();
     await expect.poll(() => lensNames(page)).toEqual(starterLenses);
@@ -165,9 +168,9 @@ describe('kit and subjects', () => {
     await button(page, 'Kits').click();
     await button(page, 'Use Unnamed kit').click();
     await dialog(page).getByText('4 bodies, 2 lenses').waitFor();
-    expect(await violations(page)).toEqual([]);
+    await expect.poll(() => violations(page)).toEqual([]);
     await button(page, 'Lenses').click();
-    expect(await lensNames(page)).toEqual(starterLenses);
+    await expect.poll(() => lensNames(page)).toEqual(starterLenses);
   });
 });
 
@@ -191,7 +194,7 @@ describe('on a phone', () => {
     await button(page, /^A320/).tap();
     const wide = await dialog(page).evaluate((box) => box.scrollWidth - box.clientWidth);
     expect(wide).toBeLessThanOrEqual(0);
-    expect(await dialog(page).getByLabel('Approach speed, kt').inputValue()).toBe('136.1');
+    await expect.poll(() => dialog(page).getByLabel('Approach speed, kt').inputValue()).toBe('136.1');
     await done();
   });
 });
@@ -203,18 +206,18 @@ describe('preferences', () => {
 
   it('[B86] units, clock and language are shown everywhere, kept on the device and not in the survey', async () => {
     const { page, complaints, done } = await openPage({ map: false });
-    expect(await spotRange(page).innerText()).toBe('193 m from 07/25, north side');
+    await expect.poll(() => spotRange(page).innerText()).toBe('193 m from 07/25, north side');
     await openPreferences(page);
     await dialog(page).getByLabel('feet').check();
     await dialog(page).getByLabel('6:30 pm').check();
     await dialog(page).getByLabel('Language of dates').selectOption({ label: 'Deutsch' });
-    expect(await violations(page)).toEqual([]);
+    await expect.poll(() => violations(page)).toEqual([]);
     await button(page, 'Close').click();
     const said = async () => {
-      expect(await spotRange(page).innerText()).toBe('633 ft from 07/25, north side');
-      expect(await page.getByLabel('Date and moments').innerText()).toMatch(
-        /sunrise 4:3\d am.*\n?.*Juni 2026/s,
-      );
+      await expect.poll(() => spotRange(page).innerText()).toBe('633 ft from 07/25, north side');
+      await expect
+        .poll(() => page.getByLabel('Date and moments').innerText())
+        .toMatch(/sunrise 4:3\d am.*\n?.*Juni 2026/s);
     };
     await said();
     await page.reload();

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import ICAL from 'ical.js';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { openPage, type Opened } from './page';
+import { atRest, boxAtRest, openPage, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -17,8 +17,7 @@ const time = (letter: 'A' | 'B') => moment(letter).getAttribute('aria-valuetext'
 
 /** Presses and moves over a canvas by shares of its box. */
 async function drag(selector: string, ...at: readonly (readonly [number, number])[]): Promise<void> {
-  const box = await page.locator(selector).last().boundingBox();
-  if (!box) throw new Error(`expected ${selector} on the page`);
+  const box = await boxAtRest(page.locator(selector).last());
   const [first, ...rest] = at.map(([x, y]) => [box.x + x * box.width, box.y + y * box.height] as const);
   if (!first) throw new Error('expected a place');
   await page.mouse.move(...first);
@@ -36,8 +35,7 @@ describe('the foot', () => {
     await edge.press('ArrowUp');
     await expect.poll(() => edge.getAttribute('aria-valuenow')).toBe(String(before + 10));
     await edge.press('End');
-    const map = await page.locator('.map-slot').boundingBox();
-    expect(map?.height).toBeGreaterThan(50);
+    await expect.poll(async () => (await boxAtRest(page.locator('.map-slot'))).height).toBeGreaterThan(50);
     await view('Moments').click();
     await expect.poll(() => edge.count()).toBe(0);
     await view('Light today').click();
@@ -48,15 +46,15 @@ describe('the light through the day', () => {
   it('[B221] tells each spot and path in words, most worth first', async () => {
     const rows = page.getByRole('region', { name: 'Light today' }).getByRole('listitem').getByRole('button');
     await expect.poll(() => rows.count()).toBeGreaterThan(4);
-    const words = await rows.evaluateAll((all) => all.map((row) => row.getAttribute('aria-label') ?? ''));
-    const orchard = words.find((label) => /^Orchard Path, east end, 25 arrival/.test(label));
+    const words = () => rows.evaluateAll((all) => all.map((row) => row.getAttribute('aria-label') ?? ''));
+    const orchard = async () =>
+      (await words()).find((label) => /^Orchard Path, east end, 25 arrival/.test(label));
     // The lit side of the runway there is the north one from 16:40 on; the sun sets at 21:05.
-    expect(orchard).toMatch(/front-lit, good, 16:[34]\d to 21:0\d, twilight/);
+    await expect.poll(orchard).toMatch(/front-lit, good, 16:[34]\d to 21:0\d, twilight/);
   });
 
   it('[B222] a drag in the strip moves the moment in one step, and follows the row', async () => {
-    const changes = await undo().isDisabled();
-    expect(changes).toBe(true);
+    await expect.poll(() => undo().isDisabled()).toBe(true);
     // The strip shows the light part of the day, from first light at 03:48 to last at 21:50: 03:30 to 22:00.
     await drag('section[aria-label="Light today"] .field', [0.5, 0.1], [0.6, 0.1], [14.5 / 18.5, 0.1]);
     await expect.poll(() => time('A')).toBe('18:00');
@@ -66,7 +64,7 @@ describe('the light through the day', () => {
     await page.keyboard.press('Control+z');
     await page.keyboard.press('Control+z');
     await expect.poll(() => Promise.all([time('A'), time('B')])).toEqual(['08:00', '19:00']);
-    expect(await undo().isDisabled()).toBe(true);
+    await expect.poll(() => undo().isDisabled()).toBe(true);
   });
 });
 
@@ -89,7 +87,7 @@ describe('the year', () => {
     await expect.poll(() => told.innerText()).toMatch(/^1 Jan 2026, 12:00 /);
     for (let i = 0; i < 4; i++) await page.keyboard.press('Control+z');
     await expect.poll(() => told.innerText()).toMatch(/^21 Jun 2026, 19:00 /);
-    expect(await undo().isDisabled()).toBe(true);
+    await expect.poll(() => undo().isDisabled()).toBe(true);
   });
 });
 
@@ -98,15 +96,15 @@ describe('the plan', () => {
     await view('Plan').click();
     const plan = page.getByRole('region', { name: 'Plan' });
     await expect.poll(() => plan.innerText()).toMatch(/16:40–21:05 Orchard Path, east end, 25 arrival/);
-    expect(await plan.innerText()).toMatch(/front-lit until the sun sets; 150–180 mm/);
-    expect(await plan.innerText()).toMatch(/If the wind turns to about 073°/);
+    await expect.poll(() => plan.innerText()).toMatch(/front-lit until the sun sets; 150–180 mm/);
+    await expect.poll(() => plan.innerText()).toMatch(/If the wind turns to about 073°/);
     const way = page.getByLabel('Minutes from Orchard Path, east end to Mill Lane lay-by');
     const leave = () =>
       plan
         .getByText(/^Leave Orchard Path, east end by/)
         .first()
         .innerText();
-    const before = await leave();
+    const before = await atRest(leave);
     await way.fill('25');
     await way.press('Enter');
     await expect.poll(leave).not.toBe(before);
@@ -152,10 +150,11 @@ describe('the plan', () => {
     await page.getByRole('button', { name: 'Light', exact: true }).click();
     for (const name of ['Moments', 'Light today', 'Year', 'Plan']) {
       await view(name).click();
-      const wide = await page
-        .locator('footer.foot')
-        .evaluate((foot) => [foot.scrollWidth - foot.clientWidth, document.documentElement.scrollWidth]);
-      expect(wide, name).toEqual([0, 360]);
+      const wide = () =>
+        page
+          .locator('footer.foot')
+          .evaluate((foot) => [foot.scrollWidth - foot.clientWidth, document.documentElement.scrollWidth]);
+      await expect.poll(wide, { message: name }).toEqual([0, 360]);
     }
     expect(opened.complaints).toEqual([]);
   });

@@ -1,14 +1,14 @@
 import { chromium } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { chromiumArgs, chromiumPath } from '../support/chromium';
+import { chromiumArgs, shellPath } from '../support/chromium';
 import { serveStatically } from '../support/static-server';
-import { leaveMapOut, mapReady } from './page';
+import { leaveMapOut, mapReady, patience } from './page';
 import { rename, statusOf, surveyName } from './tabs';
 
 it('[B146] works over plain http in a local network, and says in Preferences what the browser withholds', async () => {
   const server = await serveStatically();
   const browser = await chromium.launch({
-    executablePath: chromiumPath() ?? '',
+    executablePath: shellPath() ?? '',
     // Any name but localhost makes the page insecure, as an address in a local network does.
     args: [...chromiumArgs, '--host-resolver-rules=MAP lan.test 127.0.0.1'],
   });
@@ -17,6 +17,7 @@ it('[B146] works over plain http in a local network, and says in Preferences wha
     reducedMotion: 'reduce',
     viewport: { width: 1100, height: 800 },
   });
+  page.setDefaultTimeout(patience);
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {
@@ -43,9 +44,9 @@ it('[B146] works over plain http in a local network, and says in Preferences wha
   await page.getByRole('dialog').getByText('From the car').first().waitFor();
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Preferences' }).first().click();
-  expect(await page.getByRole('dialog').innerText()).toMatch(
-    /over plain http, so the browser withholds: starting without a network/,
-  );
+  await expect
+    .poll(() => page.getByRole('dialog').innerText())
+    .toMatch(/over plain http, so the browser withholds: starting without a network/);
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'At the field', exact: true }).click();
   const field = page.getByRole('region', { name: 'At the field' });

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { plainKit, plainSubject, spotFeature, surveyText } from '../support/contents';
 import { madeRunway } from '../support/made-flights';
 import { aFolder, exiftool, jpegWith, onePixel, tiffWith, writePhoto } from '../support/photos';
-import { onePage } from './page';
+import { boxAtRest, onePage } from './page';
 
 const surveyOf = (pixelsWide: number) =>
   surveyText(
@@ -62,7 +62,7 @@ describe.skipIf(!exiftool)('[B261] the log from photographs', () => {
     await view.getByLabel('Path', { exact: true }).selectOption({ label: '06 departure' });
     await view.getByRole('button', { name: 'Answer for 2 passes' }).click();
     await expect.poll(() => view.locator('span').getByText('Fence, 06 departure, Plain').count()).toBe(2);
-    expect(await view.getByText('with a question').count()).toBe(0);
+    await expect.poll(() => view.getByText('with a question').count()).toBe(0);
     await view.getByRole('button', { name: 'Keep 3 passes in the log' }).click();
     await view.getByText('3 passes in the log.').waitFor();
     await page
@@ -143,9 +143,9 @@ describe.skipIf(!exiftool)('[B261] the log from photographs', () => {
     await openSurvey(surveyOf(6000));
     await page.getByRole('button', { name: 'Log', exact: true }).click();
     const view = page.getByRole('region', { name: 'Log', exact: true });
-    const box = await view.boundingBox();
+    const box = await boxAtRest(view);
     const devtools = await context.newCDPSession(page);
-    const at = { x: (box?.x ?? 0) + 100, y: (box?.y ?? 0) + 40 };
+    const at = { x: box.x + 100, y: box.y + 40 };
     const data = { items: [], files: [folder], dragOperationsMask: 1 };
     for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
       await devtools.send('Input.dispatchDragEvent', { type, ...at, data });

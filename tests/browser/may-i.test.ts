@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { openPage, type Opened } from './page';
+import { atRest, openPage, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -30,15 +30,15 @@ describe('may I stand there?', () => {
     await right().getByLabel('Answer', { exact: true }).selectOption('refused');
     await expect.poll(() => line('Mill Lane lay-by').innerText()).toContain('forbidden');
     await expect.poll(() => right().locator('.badge').first().innerText()).toBe('forbidden');
-    expect(await problems().count()).toBe(0);
+    await expect.poll(() => problems().count()).toBe(0);
     await right().getByLabel('Answer', { exact: true }).selectOption('waiting');
     await right().getByLabel('Asked on').fill('2026-06-01');
     await expect.poll(() => right().locator('.badge').first().innerText()).toBe('ask: check first');
     await problems().click();
-    expect(await page.getByText('asked for on 2026-06-01; there is no answer yet').count()).toBeGreaterThan(
-      0,
-    );
-    expect(await complaintsOfAxe('aside.right')).toEqual([]);
+    await expect
+      .poll(() => page.getByText('asked for on 2026-06-01; there is no answer yet').count())
+      .toBeGreaterThan(0);
+    await expect.poll(() => complaintsOfAxe('aside.right')).toEqual([]);
   });
 
   it('[B314] writes the request from the plan, and what I say of myself is in no survey', async () => {
@@ -49,25 +49,28 @@ describe('may I stand there?', () => {
     await dialog.getByLabel('Vehicle').fill('yellow van QQ 77');
     await dialog.getByLabel('Vehicle').press('Tab');
     await expect.poll(() => letter.inputValue()).toContain('yellow van QQ 77');
-    const text = await letter.inputValue();
+    const text = await atRest(() => letter.inputValue());
     expect(text).toMatch(/^To Tolverby airfield office, main gate/);
     expect(text).toMatch(/- Mill Lane lay-by, 07:15–11:45 and 13:50–15:35\n {2}Position \(WGS84\): 50\.93/);
     expect(text).toContain('https://www.openstreetmap.org/?mlat=50.93059&mlon=18.19586');
     await letter.fill(`${text}\nP. S. Thank you.`);
-    const mail = await dialog.getByRole('link', { name: 'Mail' }).getAttribute('href');
-    expect(decodeURIComponent(mail ?? '')).toContain('P. S. Thank you.');
-    expect(await complaintsOfAxe('dialog[open]')).toEqual([]);
+    await expect
+      .poll(async () =>
+        decodeURIComponent((await dialog.getByRole('link', { name: 'Mail' }).getAttribute('href')) ?? ''),
+      )
+      .toContain('P. S. Thank you.');
+    await expect.poll(() => complaintsOfAxe('dialog[open]')).toEqual([]);
     // Closed by mistake: what was changed is still there, and so it is on a page that becomes narrow.
     await dialog.getByRole('button', { name: 'Close' }).click();
     await right().getByRole('button', { name: 'Write a request' }).click();
-    expect(await letter.inputValue()).toBe(`${text}\nP. S. Thank you.`);
-    expect(await dialog.innerText()).toContain('It is kept until you leave this page');
+    await expect.poll(() => letter.inputValue()).toBe(`${text}\nP. S. Thank you.`);
+    await expect.poll(() => dialog.innerText()).toContain('It is kept until you leave this page');
     await page.setViewportSize({ width: 360, height: 740 });
     await expect.poll(() => right().isVisible()).toBe(false);
-    expect(await letter.isVisible()).toBe(true);
+    await expect.poll(() => letter.isVisible()).toBe(true);
     await page.setViewportSize({ width: 1280, height: 900 });
     await dialog.getByRole('button', { name: 'Write it anew' }).click();
-    expect(await letter.inputValue()).toBe(text);
+    await expect.poll(() => letter.inputValue()).toBe(text);
     await dialog.getByRole('button', { name: 'I have asked: note it' }).click();
     await expect.poll(() => dialog.getByRole('status').innerText()).toContain('waiting for an answer');
     await dialog.getByRole('button', { name: 'Close' }).click();
@@ -80,7 +83,7 @@ describe('may I stand there?', () => {
     expect(saved).toContain('"waiting"');
     expect(saved).not.toMatch(/Xanthippe|QQ 77/);
     // They are there again for the next letter.
-    expect(await page.evaluate(() => localStorage.getItem('sunside-own'))).toContain('Xanthippe');
+    await expect.poll(() => page.evaluate(() => localStorage.getItem('sunside-own'))).toContain('Xanthippe');
   });
 
   it('[B315] where the field forbids photography the plan is empty and says why, and so does the list of problems', async () => {

@@ -73,22 +73,22 @@ describe('merging', () => {
     await beginMerge(page);
     // The heading has the focus: what follows is reached by Tab and chosen by arrow keys.
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('merge-title');
-    expect(await dock(page).getByRole('status').innerText()).toMatch(
-      /^2 differences, 2 still to decide\. 1 thing is new/,
-    );
-    expect(await complaintsOfAxe(page)).toEqual([]);
+    await expect
+      .poll(() => dock(page).getByRole('status').innerText())
+      .toMatch(/^2 differences, 2 still to decide\. 1 thing is new/);
+    await expect.poll(() => complaintsOfAxe(page)).toEqual([]);
     const groups = dock(page).getByRole('group');
     const place = groups.filter({ hasText: 'place' });
     await place.getByRole('radio', { name: /^Mine/ }).focus();
     await page.keyboard.press('Space');
     await page.keyboard.press('ArrowDown');
-    expect(await place.getByRole('radio', { name: /^Theirs/ }).isChecked()).toBe(true);
+    await expect.poll(() => place.getByRole('radio', { name: /^Theirs/ }).isChecked()).toBe(true);
     await page.keyboard.press('Tab');
     // The next group's first radio button.
     await page.keyboard.press('Space');
-    expect(
-      await groups.filter({ hasText: 'eye height' }).getByRole('radio', { name: /^Mine/ }).isChecked(),
-    ).toBe(true);
+    await expect
+      .poll(() => groups.filter({ hasText: 'eye height' }).getByRole('radio', { name: /^Mine/ }).isChecked())
+      .toBe(true);
     await page.keyboard.press('ArrowLeft');
     await dock(page).getByText('mine, and theirs beside it').waitFor();
     const merge = dock(page).getByRole('button', { name: 'Merge', exact: true });
@@ -132,7 +132,7 @@ describe('merging', () => {
     await dock(other).waitFor();
     await dock(other).getByRole('button', { name: 'Merge', exact: true }).press('Enter');
     await expect.poll(() => statusOf(other)).toBe('Kept on this device');
-    expect(await surveyName(other).inputValue()).toBe('From there');
+    await expect.poll(() => surveyName(other).inputValue()).toBe('From there');
     await other.getByText('Renamed here', { exact: true }).first().waitFor();
     await page.bringToFront();
     await expect.poll(() => surveyName(page).inputValue()).toBe('From there');

@@ -24,6 +24,6 @@ test('[B962] a kit that was entered in one survey is that of the next; a survey 
   await page.getByRole('option', { name: /Start a survey here/ }).click();
   await page.getByText('A new survey. Draw its first runway').waitFor();
   await left.getByText('500 mm f/4').waitFor();
-  expect(await left.getByText(/not yours/).count()).toBe(0);
+  await expect.poll(() => left.getByText(/not yours/).count()).toBe(0);
   expect(opened.complaints).toEqual([]);
 });

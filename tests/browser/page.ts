@@ -10,15 +10,17 @@
  *   before all others, the device's position) says `apart: true`, and its page is closed.
  * - Without the map unless the test is about it: it is drawn in software, and each frame costs processor. Then choose
  *   the smallest page that shows what is asked (from 1081 px wide the panels lie beside the map; a phone is 360 x 740).
- * - Wait for what a person would see (`waitFor`, `expect.poll`), never for a time. `complaints` has what the console
- *   and the content security policy objected to: expect it to be empty once a file.
+ * - Wait for what a person would see (`waitFor`, `expect.poll`), never for a time; eslint refuses `expect(await ...)` of
+ *   the page. What is compared later is read by `atRest`, where something stands by `boxAtRest`: parts of the page that
+ *   arrive late change and move the others. Before keys are typed wait until the field has the focus (`hasFocus`).
+ *   `complaints` has what the console and the content security policy objected to: expect it to be empty once a file.
  * - To look at a page while writing: `await shot(page, 'wind-record')` puts a picture into `tests/browser/shots`, which
  *   is not kept in the repository. Take the line out again.
  * - What runs for more than 20 s on an idle machine belongs to `npm run thorough`: `it.skipIf(!thorough)`.
  */
 import { resolve } from 'node:path';
-import type { Browser, BrowserContext, Page, Request } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, inject } from 'vitest';
+import type { Browser, BrowserContext, Locator, Page, Request } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, expect, inject } from 'vitest';
 import { launchChromium } from '../support/chromium';
 import { surveyName } from './tabs';
 
@@ -51,7 +53,7 @@ const browsers = new Map<boolean, Promise<Browser>>();
 
 /** The browser of a worker, with WebGL or, at a fraction of the cost, without. Both end with their worker. */
 export function browserWith(webgl: boolean): Promise<Browser> {
-  const known = browsers.get(webgl) ?? launchChromium({ webgl });
+  const known = browsers.get(webgl) ?? launchChromium({ webgl, shell: true });
   browsers.set(webgl, known);
   return known;
 }
@@ -96,6 +98,9 @@ export async function openPage({
   return { page, context, complaints, done };
 }
 
+/** ms. On a busy machine the map alone may take half a minute to start; what never comes is found out soon enough. */
+export const patience = 90_000;
+
 async function newPage(
   { touch, locale, map, webgl }: Required<Pick<OpenOptions, 'touch' | 'locale' | 'map' | 'webgl'>>,
   kind: string | null,
@@ -111,6 +116,7 @@ async function newPage(
     // Each page would store the whole program first; tests/browser/installed.test.ts is about that.
     serviceWorkers: 'block',
   });
+  context.setDefaultTimeout(patience);
   const complaints: string[] = [];
   context.on('weberror', (error) => complaints.push(error.error().message));
   context.on('console', (message) => {
@@ -126,7 +132,6 @@ async function newPage(
   await context.addInitScript(() => {
     for (const name of ['showOpenFilePicker', 'showSaveFilePicker']) Reflect.deleteProperty(window, name);
   });
-  if (!map) await leaveMapOut(context);
   return { page: await context.newPage(), context, complaints, kind, map };
 }
 
@@ -138,8 +143,11 @@ export async function openTab(context: BrowserContext, before?: () => void): Pro
   return page;
 }
 
+/** Where a page starts, with the map or without. */
+export const urlOf = ({ map }: { readonly map: boolean }): string => inject(map ? 'baseUrl' : 'bareUrl');
+
 async function start(page: Page, map: boolean): Promise<void> {
-  await page.goto(inject('baseUrl'));
+  await page.goto(urlOf({ map }));
   if (map) await mapReady(page);
   else await surveyName(page).waitFor();
   // Type that arrives later moves what a test is about to take hold of.
@@ -211,8 +219,10 @@ export async function forget(page: Page, context: BrowserContext): Promise<void>
   // The page's last words are written as it goes, and cleared with the rest.
   await page.goto('about:blank');
   const devtools = await context.newCDPSession(page);
-  const { origin } = new URL(inject('baseUrl'));
-  await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: storage });
+  for (const map of [true, false]) {
+    const { origin } = new URL(urlOf({ map }));
+    await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: storage });
+  }
   await devtools.detach();
 }
 
@@ -221,11 +231,57 @@ export async function shot(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: resolve(import.meta.dirname, 'shots', `${name}.png`) });
 }
 
-/** The map's chunk never arrives, as on a very slow line; all else runs. */
+/** From the next start on the map's part never arrives, as on a very slow line. */
 export async function leaveMapOut(context: BrowserContext): Promise<void> {
   await context.route('**/map-view-*.js', (route) =>
     route.fulfill({ contentType: 'text/javascript', body: 'await new Promise(() => undefined);' }),
   );
+}
+
+/** What is read once it stays the same, to be compared with later. */
+export async function atRest<T>(read: () => Promise<T>): Promise<T> {
+  let last = await read();
+  let same = 0;
+  await expect
+    .poll(async () => {
+      const now = await read();
+      same = JSON.stringify(now) === JSON.stringify(last) ? same + 1 : 0;
+      last = now;
+      return same;
+    })
+    .toBeGreaterThanOrEqual(2);
+  return last;
+}
+
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Where an element stands, once it has stood there for some frames. px of the page. */
+export const boxAtRest = (element: Locator): Promise<Box> =>
+  element.evaluate(
+    (box) =>
+      new Promise<Box>((done) => {
+        let last = '';
+        let same = 0;
+        const frame = () => {
+          const { x, y, width, height } = box.getBoundingClientRect();
+          const now = [x, y, width, height].join();
+          same = now === last ? same + 1 : 0;
+          last = now;
+          if (same >= 2) done({ x, y, width, height });
+          else requestAnimationFrame(frame);
+        };
+        requestAnimationFrame(frame);
+      }),
+  );
+
+/** Waits until what is typed goes there. */
+export async function hasFocus(field: Locator): Promise<void> {
+  await expect.poll(() => field.evaluate((element) => element === document.activeElement)).toBe(true);
 }
 
 const mapSelector = '[data-ready="true"]';
@@ -241,11 +297,11 @@ export async function pixelOf(
   [lng, lat]: readonly [number, number],
 ): Promise<{ x: number; y: number }> {
   const map = page.locator(mapSelector);
-  const box = await map.boundingBox();
+  const box = await boxAtRest(map);
   const [centreLng, centreLat, zoom] = await map.evaluate((element) =>
     ['lng', 'lat', 'zoom'].map((key) => Number((element as HTMLElement).dataset[key])),
   );
-  if (!box || centreLng === undefined || centreLat === undefined || zoom === undefined)
+  if (centreLng === undefined || centreLat === undefined || zoom === undefined)
     throw new Error('expected the map on the page, with its camera in its data attributes');
   const size = 512 * 2 ** zoom;
   const worldX = (degrees: number) => (size * (degrees + 180)) / 360;

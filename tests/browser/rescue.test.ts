@@ -56,7 +56,7 @@ describe('a survey that cannot be shown', () => {
     await expect.poll(() => name(page).inputValue()).toBe('Bank');
     await page.reload();
     await expect.poll(() => name(page).inputValue()).toBe('Bank');
-    expect(await heading(page).count()).toBe(0);
+    await expect.poll(() => heading(page).count()).toBe(0);
     await fault.dispose();
     await done();
   });

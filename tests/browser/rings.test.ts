@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { tenSpots, tenSpotsSixPaths } from '../support/ten-spots';
-import { mapReady, openPage, pixelOf, type Opened } from './page';
+import { atRest, boxAtRest, mapReady, openPage, pixelOf, type Box, type Opened } from './page';
 
 /** Ten spots and six paths on one field, one path 18 km long. */
 async function openField(page: Page): Promise<void> {
@@ -14,17 +14,7 @@ async function openField(page: Page): Promise<void> {
   await page.getByText('Willow gate', { exact: true }).first().waitFor();
 }
 
-interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-const boxOf = async (page: Page, selector: string): Promise<Box> => {
-  const box = await page.locator(selector).first().boundingBox();
-  if (!box) throw new Error(`expected ${selector} on the page`);
-  return box;
-};
+const boxOf = (page: Page, selector: string): Promise<Box> => boxAtRest(page.locator(selector).first());
 const overlap = (one: Box, other: Box): boolean =>
   one.x < other.x + other.width &&
   other.x < one.x + one.width &&
@@ -41,18 +31,8 @@ describe('the map with ten spots and six paths', () => {
   };
   /** The picture of the map once it stays the same. */
   async function still(): Promise<string> {
-    const clip = await boxOf(page, '.map');
-    const taken = async () => (await page.screenshot({ clip })).toString('base64');
-    let before = await taken();
-    await expect
-      .poll(async () => {
-        const now = await taken();
-        const same = now === before;
-        before = now;
-        return same;
-      })
-      .toBe(true);
-    return before;
+    const clip = await boxAtRest(page.locator('.map').first());
+    return atRest(async () => (await page.screenshot({ clip })).toString('base64'));
   }
 
   beforeAll(async () => {
@@ -63,8 +43,8 @@ describe('the map with ten spots and six paths', () => {
   afterAll(() => opened.done());
 
   it('[B980] opens on the airfield: every spot beside the legend, the long track off the page', async () => {
-    const map = await boxOf(page, '.map');
-    const legend = await boxOf(page, '.legend');
+    const map = await boxAtRest(page.locator('.map').first());
+    const legend = await boxAtRest(page.locator('.legend').first());
     const places = async () => Promise.all(tenSpots.map(({ position }) => pixelOf(page, position)));
     await expect
       .poll(async () =>
@@ -110,28 +90,28 @@ describe('the map with ten spots and six paths', () => {
     const headline = await still();
     const cards = page.getByRole('complementary', { name: 'What is selected' }).locator('section:has(> h4)');
     await cards.nth(1).locator('h4').hover();
-    expect(await still()).not.toBe(headline);
+    await expect.poll(still).not.toBe(headline);
     await page.mouse.move(700, 20);
-    expect(await still()).toBe(headline);
+    await expect.poll(still).toBe(headline);
   });
 
   it('[B983] rings of every path are a switch in the legend, kept for the next visit', async () => {
     const every = () => page.getByRole('main').getByLabel(/Rings of every path/);
     const headline = await still();
     await every().check();
-    expect(await still()).not.toBe(headline);
+    await expect.poll(still).not.toBe(headline);
     await page.reload();
     await mapReady(page);
-    expect(await every().isChecked()).toBe(true);
+    await expect.poll(() => every().isChecked()).toBe(true);
     await every().uncheck();
-    expect(await every().isChecked()).toBe(false);
+    await expect.poll(() => every().isChecked()).toBe(false);
   });
 
   it('[B984] a view that opens at the foot leaves the selected spot in sight', async () => {
     const { name, position } = tenSpots.reduce((a, b) => (b.position[1] < a.position[1] ? b : a));
     await select(name);
     // To the lower edge of the map.
-    const map = await boxOf(page, '.map');
+    const map = await boxAtRest(page.locator('.map').first());
     const from = await pixelOf(page, position);
     await page.mouse.move(map.x + map.width - 120, map.y + 300);
     await page.mouse.down();

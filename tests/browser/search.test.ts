@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { onePage } from './page';
+import { hasFocus, onePage } from './page';
 
 const opened = onePage({ map: false });
 
@@ -8,17 +8,17 @@ describe('surveying a new airfield from home', () => {
     const { page, complaints } = opened;
     await page.locator('body').press('/');
     const box = page.getByRole('combobox', { name: /Code, name or town/ });
-    await box.waitFor();
+    await hasFocus(box);
     await page.keyboard.type('eddm');
     const first = page.getByRole('dialog').getByRole('option').first();
     await expect.poll(() => first.innerText()).toContain('EDDM');
-    expect(await page.getByRole('dialog').innerText()).toContain('Open Database License');
+    await expect.poll(() => page.getByRole('dialog').innerText()).toContain('Open Database License');
     await page.keyboard.press('Enter');
     await page.getByRole('dialog').waitFor({ state: 'hidden' });
     await page.getByRole('heading', { name: /^Runways [2-9]/ }).waitFor();
-    expect(await page.getByLabel('Time zone').inputValue()).toBe('Europe/Berlin');
+    await expect.poll(() => page.getByLabel('Time zone').inputValue()).toBe('Europe/Berlin');
     // A and B begin an hour after sunrise and an hour before sunset, whatever the season.
-    expect(await page.getByLabel('Moments and light').innerText()).not.toMatch(/below the/);
+    await expect.poll(() => page.getByLabel('Moments and light').innerText()).not.toMatch(/below the/);
     await page.getByRole('button', { name: /^08L\/26R/ }).click();
     await expect.poll(() => page.getByLabel('What is selected').innerText()).toMatch(/Length\s+[34],\d{3} m/);
     expect(complaints).toEqual([]);
@@ -34,10 +34,10 @@ describe('surveying a new airfield from home', () => {
       .toContain('BIKF');
     await box.fill('zzqqxx');
     await expect.poll(() => page.getByRole('dialog').getByRole('option').count()).toBe(0);
-    expect(await page.getByRole('dialog').getByRole('status').innerText()).not.toBe('');
+    await expect.poll(() => page.getByRole('dialog').getByRole('status').innerText()).not.toBe('');
     await page.keyboard.press('Escape');
     await page.getByRole('dialog').waitFor({ state: 'hidden' });
-    expect(await page.getByLabel('Name of the survey').inputValue()).toBe('Tolverby');
+    await expect.poll(() => page.getByLabel('Name of the survey').inputValue()).toBe('Tolverby');
   });
 
   it('[B12] goes to an airfield whose runways are not located, to be drawn', async () => {

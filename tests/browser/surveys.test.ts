@@ -4,7 +4,7 @@ import axe from 'axe-core';
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { keep } from './keep-surveys';
-import { openPage, openTab } from './page';
+import { hasFocus, openPage, openTab } from './page';
 import { rename, statusOf, surveyName } from './tabs';
 
 const kept = 'Kept on this device';
@@ -55,8 +55,8 @@ describe('the surveys on this device', () => {
   it('[K10] teaches the next step while nothing is kept', async () => {
     const { page, complaints, done } = await openPage({ map: false });
     await openList(page);
-    expect(await dialog(page).innerText()).toContain('Nothing is kept yet');
-    expect(await rows(page).count()).toBe(0);
+    await expect.poll(() => dialog(page).innerText()).toContain('Nothing is kept yet');
+    await expect.poll(() => rows(page).count()).toBe(0);
     expect(complaints).toEqual([]);
     await done();
   });
@@ -66,8 +66,10 @@ describe('the surveys on this device', () => {
     await rename(page, 'South bank');
     await expect.poll(() => statusOf(page)).toBe(kept);
     await openList(page);
-    expect(await titles(page)).toEqual(['South bankopen here']);
-    expect(await rows(page).first().innerText()).toMatch(/5 standing spots · changed today \d\d:\d\d/);
+    await expect.poll(() => titles(page)).toEqual(['South bankopen here']);
+    await expect
+      .poll(() => rows(page).first().innerText())
+      .toMatch(/5 standing spots · changed today \d\d:\d\d/);
 
     await dialog(page).getByRole('button', { name: 'Duplicate South bank' }).click();
     await expect.poll(() => titles(page)).toEqual(['South bank (copy)', 'South bankopen here']);
@@ -79,15 +81,15 @@ describe('the surveys on this device', () => {
 
     await rows(page).first().click();
     await expect.poll(() => dialog(page).count()).toBe(0);
-    expect(await surveyName(page).inputValue()).toBe('North bank');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('North bank');
 
     await openList(page);
     await dialog(page).getByRole('button', { name: 'Delete North bank' }).click();
     await expect.poll(() => titles(page)).toEqual(['South bankopen here']);
-    expect(await surveyName(page).inputValue()).toBe('South bank');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('South bank');
     await dialog(page).getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => titles(page)).toEqual(['North bankopen here', 'South bank']);
-    expect(await surveyName(page).inputValue()).toBe('North bank');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('North bank');
     expect(complaints).toEqual([]);
     await done();
   });
@@ -101,7 +103,7 @@ describe('the surveys on this device', () => {
     await dialog(page).getByText('Nothing is kept yet').waitFor();
     await page.reload();
     await surveyName(page).waitFor();
-    expect(await surveyName(page).inputValue()).toBe('Tolverby');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('Tolverby');
     await openList(page);
     await dialog(page).getByText('Deleted (1)').click();
     await dialog(page).getByRole('button', { name: 'Put back Thrown away' }).click();
@@ -110,7 +112,7 @@ describe('the surveys on this device', () => {
     await dialog(page).getByText('Deleted (1)').click();
     await dialog(page).getByRole('button', { name: 'Delete for good Thrown away' }).click();
     await expect.poll(() => dialog(page).getByText('Deleted (1)').count()).toBe(0);
-    expect(await titles(page)).toEqual([]);
+    await expect.poll(() => titles(page)).toEqual([]);
     await done();
   });
 
@@ -124,15 +126,17 @@ describe('the surveys on this device', () => {
     ];
     await importFiles(page, files);
     await dialog(page).getByText('2 surveys are in the list now.').waitFor();
-    expect(await dialog(page).innerText()).toMatch(
-      /Not imported: broken\.geojson: The file is not JSON: .*line 1/,
-    );
-    expect(await titles(page)).toEqual(['Airfield B', 'Airfield A']);
-    expect(await rows(page).last().innerText()).toContain('ZZ04 · planned for 3 Jul 2026 · 2 standing spots');
-    expect(await surveyName(page).inputValue()).toBe('Tolverby');
+    await expect
+      .poll(() => dialog(page).innerText())
+      .toMatch(/Not imported: broken\.geojson: The file is not JSON: .*line 1/);
+    await expect.poll(() => titles(page)).toEqual(['Airfield B', 'Airfield A']);
+    await expect
+      .poll(() => rows(page).last().innerText())
+      .toContain('ZZ04 · planned for 3 Jul 2026 · 2 standing spots');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('Tolverby');
     await importFiles(page, files);
     await dialog(page).getByText('2 were there already.').waitFor();
-    expect(await titles(page)).toHaveLength(2);
+    await expect.poll(() => titles(page)).toHaveLength(2);
     await done();
   });
 
@@ -179,7 +183,7 @@ describe('the surveys on this device', () => {
     await page.dispatchEvent('dialog', 'dragover', { dataTransfer: transfer });
     await page.dispatchEvent('dialog', 'drop', { dataTransfer: transfer });
     await expect.poll(() => titles(page)).toEqual(['Dropped here']);
-    expect(await surveyName(page).inputValue()).toBe('Tolverby');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('Tolverby');
     await done();
   });
 
@@ -195,16 +199,18 @@ describe('the surveys on this device', () => {
     await expect.poll(() => titles(page)).toHaveLength(2);
     await rows(page).first().focus();
     await page.keyboard.press('F2');
+    await hasFocus(page.getByLabel('New name of First (copy)'));
     await page.keyboard.type('Second');
     await page.keyboard.press('Enter');
     await expect.poll(() => titles(page)).toEqual(['Second', 'Firstopen here']);
     await expect.poll(focused).toContain('Second');
     await page.keyboard.press('ArrowDown');
-    expect(await focused()).toContain('First');
+    await expect.poll(focused).toContain('First');
     await page.keyboard.press('F2');
+    await hasFocus(page.getByLabel('New name of First'));
     await page.keyboard.type('never');
     await page.keyboard.press('Escape');
-    expect(await titles(page)).toEqual(['Second', 'Firstopen here']);
+    await expect.poll(() => titles(page)).toEqual(['Second', 'Firstopen here']);
     await page.keyboard.press('ArrowUp');
     await page.keyboard.press('Delete');
     await expect.poll(focused).toBe('Undo');
@@ -212,7 +218,7 @@ describe('the surveys on this device', () => {
     await expect.poll(() => titles(page)).toHaveLength(2);
     await page.keyboard.press('Escape');
     await expect.poll(() => dialog(page).count()).toBe(0);
-    expect(await focused()).toBe('Surveys');
+    await expect.poll(focused).toBe('Surveys');
     await done();
   });
 
@@ -236,7 +242,7 @@ describe('the surveys on this device', () => {
     expect(Math.max(...steps.slice(1).map((rows, i) => rows - (steps[i] ?? 0)))).toBeLessThanOrEqual(30);
     // From the first upwards it goes round.
     await rows(page).first().press('ArrowUp');
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('Field 199');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toContain('Field 199');
     expect(complaints).toEqual([]);
     await done();
   });
@@ -285,11 +291,11 @@ describe('two tabs on one survey', () => {
     await expect.poll(() => surveyName(other).inputValue()).toBe('Shared');
     await rename(page, 'Shared and changed');
     await expect.poll(() => surveyName(other).inputValue()).toBe('Shared and changed');
-    expect(await statusOf(other)).toBe('Changed in another tab, and shown as it is there');
+    await expect.poll(() => statusOf(other)).toBe('Changed in another tab, and shown as it is there');
     // The follower knows the newest revision: its own edit is no conflict.
     await rename(other, 'Changed back');
     await expect.poll(() => surveyName(page).inputValue()).toBe('Changed back');
-    expect(await page.getByRole('alert').count()).toBe(0);
+    await expect.poll(() => page.getByRole('alert').count()).toBe(0);
     expect(complaints).toEqual([]);
     await done();
   });
@@ -316,13 +322,13 @@ describe('two tabs on one survey', () => {
 
   it('[K2] unsaved changes in both: keep mine as a copy', async () => {
     const { page, other, done } = await conflicting();
-    expect(await surveyName(other).inputValue()).toBe('Theirs is late');
+    await expect.poll(() => surveyName(other).inputValue()).toBe('Theirs is late');
     await other.getByRole('button', { name: 'Keep mine as a copy' }).click();
     await expect.poll(() => statusOf(other)).toBe(kept);
-    expect(await surveyName(other).inputValue()).toBe('Theirs is late (copy)');
-    expect(await surveyName(page).inputValue()).toBe('Mine was first');
+    await expect.poll(() => surveyName(other).inputValue()).toBe('Theirs is late (copy)');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('Mine was first');
     await openList(page);
-    expect(await titles(page)).toEqual(['Theirs is late (copy)', 'Mine was firstopen here']);
+    await expect.poll(() => titles(page)).toEqual(['Theirs is late (copy)', 'Mine was firstopen here']);
     await done();
   });
 
@@ -330,9 +336,9 @@ describe('two tabs on one survey', () => {
     const { page, other, done } = await conflicting();
     await other.getByRole('button', { name: 'Take theirs' }).click();
     await expect.poll(() => surveyName(other).inputValue()).toBe('Mine was first');
-    expect(await other.getByRole('alert').count()).toBe(0);
+    await expect.poll(() => other.getByRole('alert').count()).toBe(0);
     await openList(page);
-    expect(await titles(page)).toEqual(['Mine was firstopen here']);
+    await expect.poll(() => titles(page)).toEqual(['Mine was firstopen here']);
     await done();
   });
 
@@ -343,7 +349,7 @@ describe('two tabs on one survey', () => {
     const other = await openTab(context, () => Reflect.deleteProperty(window, 'BroadcastChannel'));
     await rename(page, 'Mine was first');
     await expect.poll(() => statusOf(page)).toBe(kept);
-    expect(await surveyName(other).inputValue()).toBe('Start');
+    await expect.poll(() => surveyName(other).inputValue()).toBe('Start');
     await rename(other, 'Second');
     await other.getByRole('alert').waitFor();
     await rename(page, 'Mine goes on');
@@ -373,11 +379,10 @@ describe('a page that goes right after a change', () => {
     await rename(page, 'Typed and reloaded');
     await page.reload();
     await surveyName(page).waitFor();
-    expect(await surveyName(page).inputValue()).toBe('Typed and reloaded');
-    const left = await page.evaluate(() =>
-      Object.keys(localStorage).filter((key) => key.includes('last-words')),
-    );
-    expect(left).toEqual([]);
+    await expect.poll(() => surveyName(page).inputValue()).toBe('Typed and reloaded');
+    const left = () =>
+      page.evaluate(() => Object.keys(localStorage).filter((key) => key.includes('last-words')));
+    await expect.poll(left).toEqual([]);
     await done();
   });
 
@@ -387,7 +392,8 @@ describe('a page that goes right after a change', () => {
     const closed = page.waitForEvent('close');
     await page.close({ runBeforeUnload: true });
     await closed;
-    expect(await surveyName(await openTab(context)).inputValue()).toBe('Typed and closed');
+    const again = await openTab(context);
+    await expect.poll(() => surveyName(again).inputValue()).toBe('Typed and closed');
     await done();
   });
 });
@@ -401,15 +407,17 @@ describe('a browser that keeps nothing', () => {
     await rename(page, 'No room for this');
     const alert = page.getByRole('alert');
     await alert.waitFor();
-    expect(await alert.innerText()).toContain('Not kept on this device: there is no room left for it');
-    expect(await statusOf(page)).toBe('Not kept on this device');
+    await expect
+      .poll(() => alert.innerText())
+      .toContain('Not kept on this device: there is no room left for it');
+    await expect.poll(() => statusOf(page)).toBe('Not kept on this device');
 
     // Another survey in its place would lose it: it stays until the user has decided.
     await openList(page);
     await dialog(page).getByRole('button', { name: 'Open the sample site' }).click();
     await dialog(page).getByText('Another one in its place would lose it.').waitFor();
     await page.keyboard.press('Escape');
-    expect(await surveyName(page).inputValue()).toBe('No room for this');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('No room for this');
 
     const [download] = await Promise.all([
       page.waitForEvent('download'),
@@ -435,22 +443,22 @@ describe('a browser that keeps nothing', () => {
         },
       });
     });
-    expect(await surveyName(page).inputValue()).toBe('Tolverby');
+    await expect.poll(() => surveyName(page).inputValue()).toBe('Tolverby');
     await rename(page, 'Only here');
     await page.getByRole('alert').waitFor();
     await openList(page);
-    expect(await dialog(page).innerText()).toContain(
-      'This browser keeps no surveys: the browser allows this page no storage.',
-    );
+    await expect
+      .poll(() => dialog(page).innerText())
+      .toContain('This browser keeps no surveys: the browser allows this page no storage.');
     await done();
   });
 
   it('says in the list whether the browser may clear it', async () => {
     const { page, done } = await openPage({ map: false });
     await openList(page);
-    expect(await dialog(page).innerText()).toMatch(
-      /may clear these surveys when space runs short: save files too|promised not to clear/,
-    );
+    await expect
+      .poll(() => dialog(page).innerText())
+      .toMatch(/may clear these surveys when space runs short: save files too|promised not to clear/);
     await done();
   });
 });

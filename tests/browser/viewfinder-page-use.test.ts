@@ -31,10 +31,10 @@ const focalLabel = () => page.getByLabel(/would fill/);
 describe('the viewfinder on the page', () => {
   test('[B240] shows both moments, in a picture and in words', async () => {
     await expect.poll(colours).toBeGreaterThan(20);
-    expect(await picture('A 08:00').getAttribute('aria-label')).toMatch(
-      /^A320 .*, \d+ m away, at \d+ mm as large as wanted; /,
-    );
-    expect(await page.getByRole('region', { name: /^Settings at/ }).count()).toBe(2);
+    await expect
+      .poll(() => picture('A 08:00').getAttribute('aria-label'))
+      .toMatch(/^A320 .*, \d+ m away, at \d+ mm as large as wanted; /);
+    await expect.poll(() => page.getByRole('region', { name: /^Settings at/ }).count()).toBe(2);
   });
 
   test('[B241] by keyboard: + zooms, an arrow looks aside, 0 looks back', async () => {
@@ -59,10 +59,9 @@ describe('the viewfinder on the page', () => {
     await shutter.last().selectOption('1/400 s');
     await page.getByRole('dialog').getByLabel('Sky').selectOption('heavy');
     await expect.poll(() => card.innerText()).toMatch(/3 less for the sky/);
-    expect(await shutter.evaluateAll((all) => all.map((s) => (s as HTMLSelectElement).value))).toEqual([
-      '0.0025',
-      '0.0025',
-    ]);
+    await expect
+      .poll(() => shutter.evaluateAll((all) => all.map((s) => (s as HTMLSelectElement).value)))
+      .toEqual(['0.0025', '0.0025']);
     await page.getByRole('button', { name: 'Unpin Shutter' }).first().click();
     await shutter.first().waitFor({ state: 'detached' });
   });
@@ -78,7 +77,7 @@ describe('the viewfinder on the page', () => {
     await expect
       .poll(() => card.innerText())
       .toContain('Exposure value 3.0 at ISO 100, as you have typed it.');
-    expect(await light.inputValue()).toBe('EV 3');
+    await expect.poll(() => light.inputValue()).toBe('EV 3');
     await typed('bright');
     await expect.poll(() => page.getByRole('dialog').innerText()).toContain('"bright" is no light');
     await typed('');

@@ -33,7 +33,7 @@ function frame({ survey, spot, path, station, at, subject, hold = landscape, pin
   if (!opened.ok) throw new Error(opened.reason);
   const read = readContents(opened.survey);
   const contents = { ...read, subject: read.subjects.find((s) => s.key === subject) ?? read.subject };
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, null);
   const standing = contents.spots.find((s) => s.id === spot);
   const along = everyPath(contents, () => true, null).find((p) => p.ref.path === path);
   const [lens] = contents.kit.lenses;

@@ -20,30 +20,32 @@ describe('wind and flow on the sample site', () => {
     const { page } = opened;
     await enter('070/15');
     await expected().waitFor();
-    expect(await expected().innerText()).toMatch(
-      /^Expected: 07\. "East wind" is the first whose limits hold/,
-    );
+    await expect
+      .poll(() => expected().innerText())
+      .toMatch(/^Expected: 07\. "East wind" is the first whose limits hold/);
     const row = section().getByRole('row', { name: /^07/ });
-    expect(await row.innerText()).toMatch(/arrivals, departures\s+15 kt head\s+1 kt left/);
-    expect(
-      await section()
-        .getByText(/^25 when it veers by/)
-        .count(),
-    ).toBe(1);
+    await expect.poll(() => row.innerText()).toMatch(/arrivals, departures\s+15 kt head\s+1 kt left/);
+    await expect
+      .poll(() =>
+        section()
+          .getByText(/^25 when it veers by/)
+          .count(),
+      )
+      .toBe(1);
     // It acts in one step: the ends follow, and the way back stands beside the word of it.
     await section().getByText('07 for arrivals and departures, following the wind').waitFor();
     await page.getByText('The ends in use follow this wind: 07.').waitFor();
     await page.locator('.news').getByRole('button', { name: 'Undo' }).click();
     await expected().waitFor({ state: 'detached' });
-    expect(await section().getByText('following the wind').count()).toBe(0);
+    await expect.poll(() => section().getByText('following the wind').count()).toBe(0);
   });
 
   test('[B201] what cannot be read stays in the field with the reason', async () => {
     const { page } = opened;
     await enter('P99KT');
     await page.getByRole('alert').waitFor();
-    expect(await page.getByRole('alert').innerText()).toMatch(/stronger than the report can tell/);
-    expect(await field().inputValue()).toBe('P99KT');
+    await expect.poll(() => page.getByRole('alert').innerText()).toMatch(/stronger than the report can tell/);
+    await expect.poll(() => field().inputValue()).toBe('P99KT');
   });
 
   test('[B202] a TAF: hour by hour, an hour sets the moment, the ends follow', async () => {
@@ -57,15 +59,15 @@ describe('wind and flow on the sample site', () => {
     const buttons = section().getByRole('list', { name: 'Hours of the forecast' }).getByRole('button');
     // The survey looks at a day in June: the hours are shown once the day of the forecast is.
     await section().getByText('The forecast is for another day than the one looked at.').waitFor();
-    expect(await buttons.count()).toBe(0);
+    await expect.poll(() => buttons.count()).toBe(0);
     await page.getByRole('button', { name: 'Today', exact: true }).first().click();
     await buttons.nth(3).waitFor();
-    expect(await page.getByLabel('Ends in use follow the wind').isChecked()).toBe(true);
+    await expect.poll(() => page.getByLabel('Ends in use follow the wind').isChecked()).toBe(true);
     await buttons.nth(4).click();
     await section().getByText('07 for arrivals and departures, following the wind').waitFor();
     await buttons.nth(1).click();
     await section().getByText('25 for arrivals and departures, following the wind').waitFor();
-    expect(await buttons.nth(1).getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => buttons.nth(1).getAttribute('aria-pressed')).toBe('true');
   });
 
   test('[B203] the flow editor: a limit changes what is expected, and that is undone', async () => {
@@ -109,14 +111,14 @@ describe('wind and flow on the sample site', () => {
     });
     const view = page.getByRole('region', { name: 'Wind record' });
     // The table names no unit: it is asked for.
-    expect(await view.getByRole('button', { name: 'Read the table' }).isDisabled()).toBe(true);
+    await expect.poll(() => view.getByRole('button', { name: 'Read the table' }).isDisabled()).toBe(true);
     await view.getByLabel('Speeds are in').selectOption('kt');
     await view.getByRole('button', { name: 'Read the table' }).click();
     await view.getByText('2,000 observations').waitFor();
-    expect(await view.getByText(/1 rows left out, 0 repeated/).count()).toBe(1);
-    expect(await view.getByRole('button', { name: '25 arrivals' }).innerText()).toContain('75 %');
+    await expect.poll(() => view.getByText(/1 rows left out, 0 repeated/).count()).toBe(1);
+    await expect.poll(() => view.getByRole('button', { name: '25 arrivals' }).innerText()).toContain('75 %');
     await view.getByRole('button', { name: '07 arrivals' }).click();
-    expect(await view.getByRole('img').getAttribute('aria-label')).toMatch(/Jan: 26 % to 26 %/);
+    await expect.poll(() => view.getByRole('img').getAttribute('aria-label')).toMatch(/Jan: 26 % to 26 %/);
     await view
       .getByRole('row', { name: /Orchard Path/ })
       .getByRole('cell')
@@ -138,13 +140,15 @@ describe('movements on the sample site', () => {
     await line.press('Enter');
     const row = view.getByRole('row', { name: /arrival A320 ZZ123 Oskin 25 as listed/ });
     await row.waitFor();
-    expect(await row.innerText()).toMatch(/(front|side)-lit/);
-    expect(await line.inputValue()).toBe('');
+    await expect.poll(() => row.innerText()).toMatch(/(front|side)-lit/);
+    await expect.poll(() => line.inputValue()).toBe('');
     await row.getByRole('button', { name: /^Wanted/ }).click();
-    expect(await row.getByRole('button', { name: /^Wanted/ }).getAttribute('aria-pressed')).toBe('true');
+    await expect
+      .poll(() => row.getByRole('button', { name: /^Wanted/ }).getAttribute('aria-pressed'))
+      .toBe('true');
     await line.fill('nonsense');
     await line.press('Enter');
-    expect(await view.getByRole('alert').innerText()).toMatch(/no time of day/);
+    await expect.poll(() => view.getByRole('alert').innerText()).toMatch(/no time of day/);
   });
 
   test('[B206] a pasted list: columns, unknown types, midnight and doubles are said; saved as a table', async () => {
@@ -159,12 +163,12 @@ describe('movements on the sample site', () => {
     await view.getByText('The list passes midnight at row 5').waitFor();
     await view.getByText('1 row is left out').waitFor();
     // What nobody knows stays unknown until somebody says what it is; the nearest class is offered.
-    expect(await view.getByLabel('No subject is called B77Z').inputValue()).toBe('');
+    await expect.poll(() => view.getByLabel('No subject is called B77Z').inputValue()).toBe('');
     await view.getByRole('button', { name: /^Nearest: Wide-body jet/ }).waitFor();
     await view.getByRole('button', { name: 'Add 2 movements' }).click();
     const row = view.getByRole('row', { name: /departure B77Z ZZ1/ });
     await row.getByText('not known by name: choose one').waitFor();
-    expect(await row.innerText()).not.toMatch(/score/);
+    await expect.poll(() => row.innerText()).not.toMatch(/score/);
     await row.getByRole('button', { name: /^Take Wide-body jet/ }).click();
     await view
       .getByRole('row', { name: /departure B77Z ZZ1 B77Z is not in the list: figures for Wide-body jet/ })

@@ -18,7 +18,7 @@ function samplesOf(spotId: string, pathId: string, at: number) {
   const spot = sample.spots.find((s) => s.id === spotId);
   const path = pathsOf(sample, () => true, null).find((p) => p.ref.path === pathId);
   if (!spot || !path) throw new Error(`expected ${spotId} and ${pathId}`);
-  const outlook = outlookOf(sample);
+  const outlook = outlookOf(sample, null);
   return Array.from(path.samples.station, (station) => inspectPath(spot, path, station, outlook, at));
 }
 
@@ -34,9 +34,9 @@ describe('--day', () => {
   });
 
   test('[F246] names each spot and path in order, covers the day, and says what --at says', () => {
-    const day = dayJson(sample, '2026-10-25');
+    const day = dayJson(sample, '2026-10-25', null);
     expect(Object.keys(day)).toEqual(['civilDawn', 'sunrise', 'sunset', 'civilDusk', 'sunUp', 'windows']);
-    const spots = figuresJson(sample, [], Date.parse('2026-10-25T10:00:00Z')).spots;
+    const spots = figuresJson(sample, [], Date.parse('2026-10-25T10:00:00Z'), null).spots;
     const wanted = spots.flatMap((spot) => spot.paths.map(({ path }) => `${spot.id} ${path}`));
     const keys = [...new Set(day.windows.map(({ spot, path }) => `${spot} ${path}`))];
     expect(keys).toEqual(wanted);
@@ -52,7 +52,7 @@ describe('--day', () => {
     for (const window of some) {
       expect(window.from).toMatch(instant);
       const middle = (Date.parse(window.from) + Date.parse(window.to)) / 2;
-      const spot = figuresJson(sample, [], middle).spots.find((s) => s.id === window.spot);
+      const spot = figuresJson(sample, [], middle, null).spots.find((s) => s.id === window.spot);
       const path = spot?.paths.find((p) => p.path === window.path);
       // A window stays with its sample while that is within 0.02 of the best: the light is one of those.
       const lights = samplesOf(window.spot, path?.path ?? '', middle)
@@ -66,7 +66,7 @@ describe('--day', () => {
     const site = (lng: number, lat: number, timeZone: string) =>
       contentsOf([], { site: { reference: [lng, lat], timeZone } });
     for (const row of usnoRows) {
-      const day = dayJson(site(row.lng, row.lat, 'UTC'), row.date);
+      const day = dayJson(site(row.lng, row.lat, 'UTC'), row.date, null);
       for (const event of ['civilDawn', 'sunrise', 'sunset', 'civilDusk'] as const) {
         expect(day[event]).toMatch(instant);
         const off = Date.parse(day[event] ?? '') - Date.parse(`${row.date}T${row[event]}:00Z`);
@@ -75,13 +75,13 @@ describe('--day', () => {
       expect(day.sunUp).toBe('rises');
     }
     // Shanghai's own day: rise 21:43 UTC on the date before (USNO prints it for the UTC date; a day apart it moves by under a minute).
-    const shanghai = dayJson(site(121.45806, 31.22222, 'Asia/Shanghai'), '2026-09-23');
+    const shanghai = dayJson(site(121.45806, 31.22222, 'Asia/Shanghai'), '2026-09-23', null);
     expect(shanghai.sunrise?.slice(0, 13)).toBe('2026-09-22T21');
     expect(shanghai.sunset?.slice(0, 13)).toBe('2026-09-23T09');
     const none = { civilDawn: null, sunrise: null, sunset: null, civilDusk: null, windows: [] };
     const longyearbyen = site(15.64689, 78.22334, 'Arctic/Longyearbyen');
-    expect(dayJson(longyearbyen, '2026-06-21')).toEqual({ ...none, sunUp: 'always' });
-    expect(dayJson(longyearbyen, '2026-12-21')).toEqual({ ...none, sunUp: 'never' });
-    expect(dayJson(site(166.676, -77.846, 'Antarctica/McMurdo'), '2026-06-21').sunUp).toBe('never');
+    expect(dayJson(longyearbyen, '2026-06-21', null)).toEqual({ ...none, sunUp: 'always' });
+    expect(dayJson(longyearbyen, '2026-12-21', null)).toEqual({ ...none, sunUp: 'never' });
+    expect(dayJson(site(166.676, -77.846, 'Antarctica/McMurdo'), '2026-06-21', null).sunUp).toBe('never');
   });
 });

@@ -25,7 +25,7 @@ describe('what --lenses adds', () => {
   test('[F616] one verdict a lens in the order of the kit, at every sample', () => {
     const read = readArguments(['x.geojson', '--lenses'], at);
     expect(read.ok && read.value.lenses).toBe(true);
-    const { spots } = figuresJson(contents(), [], at, { settings: null, lenses: true });
+    const { spots } = figuresJson(contents(), [], at, null, { settings: null, lenses: true });
     const samples = spots.flatMap((s) => s.paths.flatMap((p) => [p.closest, p.best]));
     expect(samples.length).toBeGreaterThan(6);
     for (const { focalLength, lenses: told } of samples) {
@@ -40,7 +40,7 @@ describe('what --lenses adds', () => {
   });
 
   test('[F617] without it nothing of the kind stands there', () => {
-    const { spots } = figuresJson(contents(), [], at);
+    const { spots } = figuresJson(contents(), [], at, null);
     expect(spots[0]?.paths[0]?.best).not.toHaveProperty('lenses');
   });
 });
@@ -52,12 +52,13 @@ describe('the sky of the command', () => {
     if (!read.ok) throw new Error(read.reason);
     return read.value;
   };
-  const skyOf = (looked: ReturnType<typeof contents>) => figuresJson(looked, [], at, none).spots[0]?.sky;
+  const skyOf = (looked: ReturnType<typeof contents>) =>
+    figuresJson(looked, [], at, null, none).spots[0]?.sky;
   const overcast = { direct: 0, visibility: 4000 };
 
   test('[F671] stands with every spot: without any word it is clear, 10 km', () => {
     expect(skyOf(contents())).toEqual({ direct: 1, visibility: 10_000 });
-    expect(Object.keys(figuresJson(contents(), [], at, none).spots[0] ?? {})).toEqual(
+    expect(Object.keys(figuresJson(contents(), [], at, null, none).spots[0] ?? {})).toEqual(
       'id name sun sky runways paths'.split(' '),
     );
   });
@@ -83,7 +84,7 @@ describe('the sky of the command', () => {
   });
 
   test('[F673] under overcast nothing glares and the score goes by flat light, whichever the side', () => {
-    const { spots } = figuresJson(underSky(contents(), given('0,3000'), null, at, null), [], at, none);
+    const { spots } = figuresJson(underSky(contents(), given('0,3000'), null, at, null), [], at, null, none);
     for (const { best, glareShare } of spots[0]?.paths ?? []) {
       expect(best.score.light).toBeCloseTo(0.7, 9);
       expect(best.glare).toBe(false);
@@ -92,7 +93,7 @@ describe('the sky of the command', () => {
   });
 
   test('[F674] every path has its pass, beside closest and best', () => {
-    const [path] = figuresJson(contents(), [], at, none).spots[0]?.paths ?? [];
+    const [path] = figuresJson(contents(), [], at, null, none).spots[0]?.paths ?? [];
     expect(Object.keys(path ?? {})).toEqual(
       'path closest best pass visibleShare glareShare hidden'.split(' '),
     );

@@ -19,7 +19,7 @@ const shown = (display: object, runway: object = {}) =>
   });
 const at = Date.parse('2026-06-21T16:30:00Z');
 const pathOf = (contents: ReturnType<typeof shown>, part: string) => {
-  const spot = figuresJson(contents, [], at).spots.find(({ name }) => name === 'Car park, top deck');
+  const spot = figuresJson(contents, [], at, null).spots.find(({ name }) => name === 'Car park, top deck');
   return spot?.paths.find(({ path }) => path.includes(part));
 };
 
@@ -49,7 +49,7 @@ describe('displays that the command prints', () => {
     { date: '2026-06-22', time: '15:20', name: 'Tomorrow' },
   ];
   const late = { date: '2026-06-21', minutes: 20 };
-  const [display] = displaysJson(shown({ passes: ['level'], programme, late }), '2026-06-21');
+  const [display] = displaysJson(shown({ passes: ['level'], programme, late }), '2026-06-21', null);
 
   test('[F1123] the acts of that day, as late as they run, lit from which side until when, best from where', () => {
     expect(display).toMatchObject({ id: 'd5k8wr', name: 'Open day display' });

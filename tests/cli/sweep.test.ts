@@ -83,7 +83,7 @@ test('[S171] worth of the printed cells is what the command prints for spots at 
   const some = cells.filter((_, i) => i % 23 === 0);
   expect(some.length).toBeGreaterThan(10);
   const spots = some.map(({ position }, i) => spotFeature(`s${i}`, [position[0], position[1]]));
-  const figures = figuresFor(contentsOf([...features, ...spots], sunside), at);
+  const figures = figuresFor(contentsOf([...features, ...spots], sunside), at, null);
   some.forEach((cell, i) => {
     const best = figures.spots[i]?.paths.find(({ ref }) => ref.path === 'main/26/arrival')?.best;
     expect(Math.abs(cell.worth - (best?.score.total ?? NaN))).toBeLessThan(1e-6);
@@ -139,6 +139,6 @@ test('[S174] wrong arguments say what was expected', () => {
   const fine = sweepJson(contents, asked('--cell', '1', '--side', '20000'), at, null, null, null);
   expect(fine).toMatchObject({
     ok: false,
-    reason: expect.stringMatching(/^--sweep: .*a cell of 20 m will do/) as string,
+    reason: expect.stringMatching(/^--sweep: .*a cell of 12 m, over 12,000 m at most, will do/) as string,
   });
 });

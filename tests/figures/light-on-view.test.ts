@@ -7,6 +7,7 @@ import { sunThere } from '../../src/figures/light/sun-there';
 import { figuresFor } from '../../src/figures/figures-for';
 import { framingOf, halfDiagonal } from '../../src/figures/optics/framing';
 import { reachOf } from '../../src/figures/optics/reach';
+import { StandingWorth } from '../../src/figures/standing-worth';
 import { PathInView } from '../../src/figures/path-in-view';
 import { contentsOf, plainKit, plainSubject, runwayFeature, spotFeature } from '../support/contents';
 import { eyeOver, oneSamplePath } from '../support/one-sample';
@@ -133,8 +134,10 @@ describe('the best and the closest sample', () => {
   test('[F97] an eye inside the aircraft needs no focal length, and is never the best place', () => {
     const view = lookAt(130, 40, 0, 5);
     expect(view.focalAt(0)).toBeNaN();
-    expect(scoreAt(view, 0, sun(300, 20), reach)).toMatchObject({ reach: 0, total: 0 });
-    expect([closestIndex(view), bestIndex(view, sun(300, 20), reach)]).toEqual([0, 0]);
+    const worth = new StandingWorth(view);
+    worth.look(reach);
+    expect(scoreAt(worth, 0, sun(300, 20))).toMatchObject({ reach: 0, total: 0 });
+    expect([closestIndex(view), bestIndex(worth, sun(300, 20), reach)]).toEqual([0, 0]);
   });
 
   test('[F98] an eye at the very centre of the aircraft has no bearing, and does not spoil the best sample', () => {
@@ -142,8 +145,8 @@ describe('the best and the closest sample', () => {
     const lowWing = { ...plainSubject, height: 3.4 };
     const at = Date.parse('2026-06-21T15:00:00Z');
     const there = contentsOf([runway, spotFeature('spot', eye, { eyeHeight: 1.7 })], { subjects: [lowWing] });
-    const seen = figuresFor(there, at, (kind, _runway, end) => kind === 'departure' && end === 0).spots[0]
-      ?.paths[0];
+    const seen = figuresFor(there, at, null, (kind, _runway, end) => kind === 'departure' && end === 0)
+      .spots[0]?.paths[0];
     expect(seen?.closest).toMatchObject({ station: 0, slantRange: 0, focalLength: null });
     expect(seen?.best.score.total).toBeGreaterThan(0);
     expect(seen?.best.station).toBeGreaterThan(0);

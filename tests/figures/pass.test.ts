@@ -26,7 +26,7 @@ function seenFrom(at: readonly [number, number], more: readonly object[] = [], k
   });
   const [spot] = contents.spots;
   if (!spot) throw new Error('expected a spot');
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, null);
   const paths = pathsOf(contents, (kind) => kind !== 'circuit', null);
   return { outlook, spot, paths, figures: spotFigures(spot, paths, outlook, instants) };
 }

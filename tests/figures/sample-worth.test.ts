@@ -11,8 +11,8 @@ const contents = readContents(opened.survey);
 
 /** The sample's moments A and B, 08:00 and 19:00 summer time (UTC + 2 h). */
 const at = {
-  morning: figuresFor(contents, Date.UTC(2026, 5, 21, 6)),
-  evening: figuresFor(contents, Date.UTC(2026, 5, 21, 17)),
+  morning: figuresFor(contents, Date.UTC(2026, 5, 21, 6), null),
+  evening: figuresFor(contents, Date.UTC(2026, 5, 21, 17), null),
 };
 type When = keyof typeof at;
 

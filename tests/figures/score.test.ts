@@ -1,6 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { lightClass } from '../../src/figures/light/light-class';
-import { aspectFactor, hazeFactor, lightCeiling, lightFactor } from '../../src/figures/score';
+import {
+  angleFactor,
+  angleFactorBy,
+  aspectFactor,
+  aspectFactorBy,
+  hazeBy,
+  hazeFactor,
+  lightCeiling,
+  lightFactor,
+} from '../../src/figures/score';
 
 const hair = 1e-9;
 
@@ -87,5 +96,22 @@ describe('factors of the score', () => {
     [1250, 15, 6, 1 - 0.7 / 8],
   ])('[F66] haze over %d m, sun at %d, aircraft at %d degrees', (range, altitude, elevation, factor) => {
     expect(hazeFactor(range, altitude, elevation)).toBeCloseTo(factor, 12);
+  });
+
+  test('[S350] by cosine and sine they are what they are by the angle, on either side of every limit', () => {
+    const limits = [0, 45, 60, 90, 100, 110, 180];
+    const angles = limits.flatMap((limit) => [-1, -1e-5, -1e-9, 0, 1e-9, 1e-5, 1].map((by) => limit + by));
+    for (const angle of angles.filter((a) => a >= 0 && a <= 180)) {
+      const cosine = Math.cos((angle * Math.PI) / 180);
+      // An arc cosine near 0 and 180 degrees is known to 1e-6 degrees.
+      expect(angleFactorBy(cosine)).toBeCloseTo(angleFactor(angle), 7);
+      expect(aspectFactorBy(cosine)).toBeCloseTo(aspectFactor(angle), 7);
+    }
+    expect(aspectFactorBy(NaN)).toBe(aspectFactor(null));
+    for (const elevation of [-90, -3, 2, 6, 10 - 1e-9, 10, 10 + 1e-9, 60, 90])
+      for (const range of [499, 500, 501, 1250, 5000]) {
+        const sine = Math.sin((elevation * Math.PI) / 180);
+        expect(1 - hazeBy(range, sine)).toBeCloseTo(hazeFactor(range, 30, elevation), 7);
+      }
   });
 });

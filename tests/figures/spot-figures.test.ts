@@ -32,7 +32,7 @@ function onlySpot(at: readonly [number, number]) {
   return {
     contents,
     spot,
-    outlook: outlookOf(contents),
+    outlook: outlookOf(contents, null),
     paths: pathsOf(contents, (kind) => kind !== 'circuit', null),
   };
 }
@@ -110,7 +110,7 @@ describe('a spot beside a runway', () => {
   test('[F125] while one spot is dragged the figures of the others stay the same objects', () => {
     const contents = fieldWith(beside(300, 350), beside(900, -250));
     const paths = pathsOf(contents, () => true, null);
-    const before = allSpotFigures(contents, paths, [morning, evening]);
+    const before = allSpotFigures(contents, paths, [morning, evening], null);
     const [dragged, resting] = contents.spots;
     if (!dragged || !resting) throw new Error('expected two spots');
     const moved = { ...contents, spots: [{ ...dragged, position: beside(320, 360) }, resting] };
@@ -118,11 +118,12 @@ describe('a spot beside a runway', () => {
       moved,
       pathsOf(moved, () => true, null),
       [morning, evening],
+      null,
     );
     expect(after[1]).toBe(before[1]);
     expect(after[0]?.[0]?.paths[0]?.closest.slantRange).not.toBe(
       before[0]?.[0]?.paths[0]?.closest.slantRange,
     );
-    expect(allSpotFigures(contents, paths, [morning])[1]).not.toBe(before[1]);
+    expect(allSpotFigures(contents, paths, [morning], null)[1]).not.toBe(before[1]);
   });
 });

@@ -11,10 +11,11 @@ import { newSurvey } from '../../src/survey/new-survey';
 import { starterKit } from '../../src/survey/starter/kit';
 import { damagedText } from '../support/damage';
 import { tiff } from '../support/tiff';
+import { cases } from '../support/thorough';
 
 /** Pinned, so that a failure is the same tomorrow. What is brought in as features is in bring-in/fuzz.test.ts. */
 const seed = 20261128;
-const numRuns = 250;
+const numRuns = cases(250);
 
 const finite = (value: unknown): boolean =>
   typeof value !== 'object' || value === null
@@ -141,7 +142,7 @@ describe('[I215] damaged models of the ground', () => {
           else expect(reading.reason.length).toBeGreaterThan(10);
         },
       ),
-      { seed, numRuns: 400 },
+      { seed, numRuns: cases(400) },
     );
   });
 });

@@ -1,3 +1,4 @@
+import type { ElevationGrid } from '../../src/figures/sight/terrain';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { SurveyDocument } from '../../src/state/document.svelte';
 import { View } from '../../src/state/view.svelte';
@@ -95,7 +96,10 @@ export const field = {
 export const instant = Date.UTC(2026, 5, 21, 12);
 
 /** A desk over the field, and the tools on it. */
-export function workshop(survey: Survey = field, readOnly = false) {
+export function workshop(
+  survey: Survey = field,
+  { readOnly = false, terrain = null }: { readOnly?: boolean; terrain?: ElevationGrid | null } = {},
+) {
   const surface = new SurfaceDouble();
   const document = new SurveyDocument({ id: 'field', survey, problems: [], readOnly }, () => undefined);
   const view = new View();
@@ -108,6 +112,7 @@ export function workshop(survey: Survey = field, readOnly = false) {
     notices: view,
     newId: () => `new${++made}`,
     contents: () => readContents(document.survey),
+    terrain: () => terrain,
     paths: () =>
       pathsOf(readContents(document.survey), (kind, _runway, end) => kind === 'arrival' && end === 0, null),
     instant: () => instant,

@@ -101,7 +101,7 @@ describe('distances and bearings on WGS84', () => {
       const place = alongRunway(runway, spot.position);
       table.near('length', place?.length ?? NaN, row.length);
       table.nearAngle('bearing', place?.azimuth ?? NaN, row.bearing);
-      const seen = spotFigures(spot, [], outlookOf(contents), [0])[0]?.runways[0];
+      const seen = spotFigures(spot, [], outlookOf(contents, null), [0])[0]?.runways[0];
       table.near('station', seen?.station ?? NaN, row.along);
       table.near('distance', seen?.centrelineDistance ?? NaN, row.extended);
       expect(seen?.side, row.note).toBe(row.side === 'on' ? null : row.side);
@@ -130,7 +130,7 @@ describe('distances and bearings on WGS84', () => {
       const spot = contents.spots[0];
       if (!spot) throw new Error('expected a spot');
       const path = oneSamplePath([targetLng, targetLat], targetHeight, 0);
-      const sample = spotFigures(spot, [path], outlookOf(contents), [0])[0]?.paths[0]?.closest;
+      const sample = spotFigures(spot, [path], outlookOf(contents, null), [0])[0]?.paths[0]?.closest;
       table.near('groundRange', sample?.groundRange ?? NaN, row.ground);
       table.near('slantRange', sample?.slantRange ?? NaN, row.slant);
       table.near('elevation', sample?.elevation ?? NaN, row.elevation);

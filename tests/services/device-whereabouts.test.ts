@@ -29,6 +29,7 @@ function deviceDouble(more: Partial<Device> = {}) {
       },
       clearWatch: (id) => log.push(`clear ${id}`),
     },
+    allowsPosition: () => Promise.resolve(true),
     orientation: {
       allow: () => Promise.resolve(true),
       listen: (callback) => {
@@ -89,6 +90,24 @@ describe('where the device is', () => {
     // What was under way comes too late.
     d.find(fence, 5);
     expect(where.fix).toBeNull();
+  });
+
+  it('[X46] a page that was thrown away watches again where that was allowed before, and asks nobody else', async () => {
+    const d = deviceDouble();
+    const where = new DeviceWhereabouts(d.device);
+    await where.watchAgain();
+    expect([where.watching, d.log]).toEqual([true, ['watch']]);
+    const refused = deviceDouble({ allowsPosition: () => Promise.resolve(false) });
+    const other = new DeviceWhereabouts(refused.device);
+    await other.watchAgain();
+    expect([other.watching, refused.log]).toEqual([false, []]);
+    // Left before the browser has answered.
+    const late = deviceDouble();
+    const third = new DeviceWhereabouts(late.device);
+    const under = third.watchAgain();
+    third.leave();
+    await under;
+    expect([third.watching, late.log]).toEqual([false, []]);
   });
 
   it('[X30] asked once it answers once and watches nothing; asked while it watches, what is watched stays', async () => {

@@ -1,6 +1,6 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { chromium, type Browser, type BrowserContext } from 'playwright-core';
-import { chromiumArgs, chromiumPath } from '../support/chromium.ts';
+import { chromiumArgs, shellPath } from '../support/chromium.ts';
 
 /** A browser with a profile that outlives it, in a process group of its own that can be killed as a whole. */
 export interface MortalBrowser {
@@ -10,7 +10,7 @@ export interface MortalBrowser {
 }
 
 export async function startMortal(profile: string): Promise<MortalBrowser> {
-  const executablePath = chromiumPath();
+  const executablePath = shellPath();
   if (!executablePath) throw new Error('expected Chromium on this machine');
   const args = [
     ...chromiumArgs,

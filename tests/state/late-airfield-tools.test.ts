@@ -33,7 +33,7 @@ function started(survey: Survey) {
   const open = (s: Survey, id: string) => ({ id, survey: s, problems: [], readOnly: false });
   const document = new SurveyDocument(open(survey, 'first'), () => undefined);
   const now = () => Date.UTC(2026, 5, 21, 12);
-  const { airfield } = new Derived({ ...{ document, view: new View(), now }, airfieldTools });
+  const { airfield } = new Derived({ ...{ document, view: new View(), now, terrain: null }, airfieldTools });
   const reasons = () => airfield.problems.map(({ reason }) => reason);
   const settled = () => new Promise((resolve) => setImmediate(resolve));
   return {
@@ -65,7 +65,7 @@ describe('magnetic north and the checks of a survey, loaded after the page is th
     void [reasons(), airfield.declination, airfield.runways];
     expect(asked()).toBe(1);
     await arrive();
-    const all = figuresFor(readContents(sample), Date.UTC(2026, 5, 21, 12));
+    const all = figuresFor(readContents(sample), Date.UTC(2026, 5, 21, 12), null);
     expect(airfield.runways.map((r) => r?.length)).toEqual(all.runways.map(({ length }) => length));
     expect(airfield.lengths).toEqual(all.runways.map(({ length }) => length));
     // The field's reference and the runway's first end lie near one another; the model itself has its test elsewhere.

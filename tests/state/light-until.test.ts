@@ -15,7 +15,7 @@ function looking(moments: object) {
   } as unknown as Survey;
   const view = new View();
   const document = { survey, openingProblems: [] };
-  return new Derived({ document, view, now: () => Date.UTC(2026, 5, 21) });
+  return new Derived({ document, view, terrain: null, now: () => Date.UTC(2026, 5, 21) });
 }
 
 describe('[U420] until when the light stays as it is', () => {

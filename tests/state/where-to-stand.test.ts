@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { placeQuestion } from '../../src/state/place-question';
+import { groundsOf, placeQuestion, questionOf } from '../../src/state/place-question';
 import { Hand } from '../../src/state/view.svelte';
 import { WhereToStand, type Sweeper } from '../../src/state/where-to-stand.svelte';
 import type { Proposed } from '../../src/sweep/candidates';
-import type { SweepProgress } from '../../src/sweep/client';
+import type { SweepProgress } from '../../src/sweep/run';
 import { planSweep, type SweepAsked } from '../../src/sweep/plan';
 import type { Contents } from '../../src/survey/contents';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
@@ -136,6 +136,48 @@ describe('where to stand follows', () => {
     expect([where.busy, where.provisional, where.candidates.length]).toEqual([true, true, 1]);
     sweeper.tell(0, { fineness: 1, share: 1, proposed: some });
     expect([where.busy, where.provisional, where.candidates.length]).toEqual([false, false, 1]);
+  });
+
+  test('[P47] what is worked out before the view is opened is what it asks first', () => {
+    const { figures, sweeper, make } = scene();
+    const foreseen = questionOf(figures as never, 'day');
+    make().follow();
+    expect(sweeper.questions[0]?.asked).toEqual(foreseen);
+    expect(sweeper.questions[0]?.contents).toBe(figures.contents);
+  });
+
+  test('[P61] it asks anew when what else is flown, or where nobody may stand for it, is moved; not for a name or a log', () => {
+    const { figures } = scene();
+    const { contents } = figures;
+    const before = groundsOf(contents);
+    const isAsked = (changed: Partial<Contents>) => {
+      const after = groundsOf({ ...contents, ...changed });
+      return after.length !== before.length || after.some((ground, i) => ground !== before[i]);
+    };
+    expect([
+      isAsked({ displayLines: [] }),
+      isAsked({ crowdLines: [] }),
+      isAsked({ helipads: [] }),
+      isAsked({ winchRuns: [] }),
+    ]).toEqual([true, true, true, true]);
+    expect([isAsked({ logEntries: [] }), isAsked({ movements: [] })]).toEqual([false, false]);
+  });
+
+  test('[P48] a sketch that is there already is shown with the question, and while something is dragged the next one need not wait', () => {
+    const { sweeper, hand, make } = scene();
+    const ask = sweeper.ask;
+    sweeper.ask = (...question) => {
+      const planned = ask(...question);
+      sweeper.tell(sweeper.questions.length - 1, { sketched: true });
+      return planned;
+    };
+    const where = make();
+    hand.dragging = 'o';
+    where.follow();
+    expect([where.sketch, where.busy, where.proposed]).toEqual([true, true, null]);
+    where.hours = 'morning';
+    where.follow();
+    expect(sweeper.questions).toHaveLength(2);
   });
 
   test('[P24] closing lets the workers go, and nothing is heard any more', () => {

@@ -4,7 +4,7 @@ import { extname, join, resolve, sep } from 'node:path';
 
 const dist = resolve(import.meta.dirname, '../../dist');
 
-const mediaTypes: Readonly<Record<string, string>> = {
+export const mediaTypes: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript',
   '.css': 'text/css',

@@ -11,6 +11,7 @@ import { setProperties } from '../../src/survey/edits/set-properties';
 import { openSurvey } from '../../src/survey/open';
 import { saveSurvey } from '../../src/survey/save';
 import { hostileText, manyFeatures, nested, surveyOf } from '../support/hostile';
+import { cases } from '../support/thorough';
 
 /** Pinned; what once failed is pinned beside it. */
 const seeds = [20260621, 4, 77];
@@ -39,6 +40,7 @@ describe('a file that is made to hurt', () => {
           contents,
           pathsOf(contents, () => true, null),
           [a, b],
+          null,
         );
         const saved = saveSurvey(survey);
         expect(saveSurvey(opened(saved))).toBe(saved);
@@ -56,7 +58,7 @@ describe('a file that is made to hurt', () => {
             survey.features.slice(1),
           );
       }),
-      { seed, numRuns: 300 },
+      { seed, numRuns: cases(300) },
     );
     expect(run.failed, fc.defaultReportMessage(run)).toBe(false);
     expect(Object.keys(Object.prototype)).toEqual([]);

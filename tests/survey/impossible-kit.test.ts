@@ -26,7 +26,7 @@ test.each([
     const contents = contentsOf([spotFeature('s', [8.5, 47.4])], { kit, subjects: [plainSubject] });
     expect(contents.problems.map((p) => p.reason).join('\n')).toMatch(words);
     expect(contents.kit[list]).toHaveLength(plainKit[list].length - 1);
-    expect(figuresFor(contents, 0).spots).toHaveLength(1);
+    expect(figuresFor(contents, 0, null).spots).toHaveLength(1);
   },
 );
 

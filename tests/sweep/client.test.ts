@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { Answering } from '../../src/sweep/answering';
-import { SweepClient, type Hand, type SweepProgress } from '../../src/sweep/client';
+import { SweepClient, type Hand } from '../../src/sweep/client';
+import type { SweepProgress } from '../../src/sweep/run';
 import type { Request, Response } from '../../src/sweep/messages';
 import type { SweepAsked } from '../../src/sweep/plan';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
@@ -161,7 +162,7 @@ test('[S142] cancelled, it tells nothing more, asks for nothing more, and takes 
   ask();
   hands.drain(seeded(4));
   expect(told.at(-1)?.proposed).not.toBeNull();
-  expect(hands.all).toHaveLength(2);
+  expect(hands.all.filter(({ isTerminated }) => !isTerminated)).toHaveLength(2);
 });
 
 test('[S143] what cannot be asked is told at once, and no worker hears of it', () => {
@@ -186,21 +187,22 @@ test('[S144] a worker that breaks is said, once, and the next question begins wi
   expect(told.at(-1)?.proposed).not.toBeNull();
 });
 
-test('[S145] the ground is sent once, not with every question', () => {
+test('[S145] ground and survey are sent once, not with every question', () => {
   const { hands, ask } = asking(1);
   ask();
   hands.drain(seeded(1));
   ask();
   hands.drain(seeded(1));
   expect(hands.all[0]?.asked.filter(({ name }) => name === 'terrain')).toHaveLength(1);
+  expect(hands.all[0]?.asked.filter(({ name }) => name === 'survey')).toHaveLength(1);
   expect(hands.all[0]?.asked.filter(({ name }) => name === 'ask')).toHaveLength(2);
 });
 
 test('[S340] a sketch comes before all else, and of it nothing is left once the first picture is whole', () => {
   const { hands, told, ask } = asking(2);
   ask();
-  expect(hands.all[0]?.asked.map(({ name }) => name)).toEqual(['terrain', 'ask', 'sketch']);
-  expect(hands.all[1]?.asked.map(({ name }) => name)).toEqual(['terrain', 'ask', 'cells']);
+  expect(hands.all[0]?.asked.map(({ name }) => name)).toEqual(['terrain', 'survey', 'ask', 'sketch']);
+  expect(hands.all[1]?.asked.map(({ name }) => name)).toEqual(['terrain', 'survey', 'ask', 'cells']);
   while (told.length === 0) hands.step(() => 0);
   const first = told.at(-1);
   expect([first?.sketched, first?.fineness, first?.share]).toEqual([true, null, 0]);
@@ -209,7 +211,8 @@ test('[S340] a sketch comes before all else, and of it nothing is left once the 
   // What is known in the end is what is known without a sketch.
   const whole = new Answering(() => 0);
   const cells = Int32Array.from(first?.figures.cells ?? []);
-  whole.answer({ id: 0, question: 0, name: 'ask', body: { contents, asked } });
+  whole.answer({ id: 0, question: 0, name: 'survey', body: contents });
+  whole.answer({ id: 0, question: 0, name: 'ask', body: asked });
   const { response } = whole.answer({ id: 1, question: 0, name: 'cells', body: { cells } });
   if (response.name !== 'cells') throw new Error('expected cells');
   const last = told.at(-1)?.figures;
@@ -225,7 +228,7 @@ test('[S341] a sketch that comes after the first picture changes nothing', () =>
   while (told.at(-1)?.fineness !== 16) other?.onmessage?.({ data: other.waiting.shift() as Response });
   const before = [...(told.at(-1)?.figures.worth ?? [])];
   const mine = hands.all[0];
-  for (let k = 0; k < 3; k++) mine?.onmessage?.({ data: mine.waiting.shift() as Response });
+  for (let k = 0; k < 4; k++) mine?.onmessage?.({ data: mine.waiting.shift() as Response });
   expect(told.at(-1)?.sketched).toBe(false);
   expect([...(told.at(-1)?.figures.worth ?? [])]).toEqual(before);
 });
@@ -262,8 +265,162 @@ test('[S343] a later question does not wait for a list of places: who is at it i
   while (!isListing()) hands.step(() => 0);
   ask({ ...asked, step: 1800 });
   expect(hands.all.map(({ isTerminated }) => isTerminated)).toEqual([true, false]);
-  expect(hands.all[1]?.asked.map(({ name }) => name)).toEqual(['terrain', 'ask', 'sketch']);
+  expect(hands.all[1]?.asked.map(({ name }) => name)).toEqual(['terrain', 'survey', 'ask', 'sketch']);
   hands.drain(seeded(153));
   expect(told.at(-1)?.proposed?.candidates.length).toBeGreaterThan(0);
   expect(told.at(-1)?.plan.step).toBe(1800);
+});
+
+test('[S360] a question that was prepared has its sketch when it is asked, whenever that was ready, and ends as any other', () => {
+  const plain = asking(2);
+  plain.ask();
+  plain.hands.drain(seeded(1));
+  const usual = plain.told.at(-1)?.figures.worth;
+  for (let answers = 0; answers <= 6; answers++) {
+    const { hands, client, told, ask } = asking(2);
+    client.prepare(contents, asked, null);
+    client.prepare(contents, asked, null);
+    for (let k = 0; k < answers; k++) hands.step(seeded(k + 1));
+    expect(told).toEqual([]);
+    const names = () => hands.all.flatMap(({ asked: list }) => list.map(({ name }) => name));
+    expect(names().filter((name) => name === 'cells')).toEqual([]);
+    // Told at once where it was ready; there are no more than eight messages to answer.
+    const isReady = hands.all[0]?.waiting.every(({ name }) => name !== 'sketch') ?? false;
+    expect(ask().ok).toBe(true);
+    expect(told.map(({ sketched, fineness }) => [sketched, fineness])).toEqual(isReady ? [[true, null]] : []);
+    hands.drain(seeded(7));
+    expect(names().filter((name) => name === 'sketch')).toHaveLength(1);
+    expect(told.at(-1)?.proposed).not.toBeNull();
+    expect(told.at(-1)?.figures.worth).toEqual(usual);
+  }
+});
+
+test('[S361] another question than the one prepared, or none: of what was prepared nothing is told, in any order of arrival', () => {
+  for (let seed = 1; seed <= 4; seed++) {
+    const random = seeded(seed);
+    const { hands, client, told, ask } = asking(2);
+    client.prepare(contents, asked, null);
+    for (let k = 0; k < seed; k++) hands.step(random);
+    if (seed % 2 === 0) client.cancel();
+    ask({ ...asked, cell: 100 });
+    hands.drain(random);
+    expect(told.every(({ plan }) => plan.area.cell === 100)).toBe(true);
+    expect(told.at(-1)?.proposed).not.toBeNull();
+  }
+});
+
+test('[S362] to prepare a question leaves one that somebody listens to alone', () => {
+  const { hands, client, told, ask } = asking(2);
+  ask();
+  for (let k = 0; k < 9; k++) hands.step(seeded(k + 1));
+  client.prepare(contents, { ...asked, cell: 100 }, null);
+  hands.drain(seeded(2));
+  expect(told.every(({ plan }) => plan.area.cell === 50)).toBe(true);
+  expect(told.at(-1)?.proposed).not.toBeNull();
+});
+
+test('[S363] a worker that breaks over a prepared question is replaced when it is asked', () => {
+  const { hands, client, told, ask } = asking(2);
+  client.prepare(contents, asked, null);
+  hands.all[0]?.onerror?.({});
+  expect(told).toEqual([]);
+  ask();
+  hands.drain(seeded(2));
+  expect(told.at(-1)?.proposed).not.toBeNull();
+  expect(told.every(({ failed }) => failed === null)).toBe(true);
+});
+
+test('[S364] asked once more what was asked before, a worker has it ready: the answer is the same', () => {
+  const { hands, told, ask } = asking(1);
+  ask();
+  hands.drain(seeded(1));
+  const before = told.at(-1);
+  told.length = 0;
+  ask();
+  hands.drain(seeded(1));
+  expect(told.at(-1)?.figures.worth).toEqual(before?.figures.worth);
+  expect(told.at(-1)?.figures.goodByPath).toEqual(before?.figures.goodByPath);
+  expect(told.at(-1)?.proposed).toEqual(before?.proposed);
+});
+
+test('[S367] workers hear of the cells that may be proposed only, and propose what they would of all', () => {
+  const { hands, told, ask } = asking(2);
+  ask();
+  hands.drain(seeded(5));
+  const last = told.at(-1);
+  const requests = hands.all.flatMap(({ asked: list }) => list);
+  const final = requests.findLast(({ name }) => name === 'candidates');
+  if (!last || final?.name !== 'candidates') throw new Error('expected a last list');
+  const { figures } = last;
+  expect(final.body.figures.cells.length).toBeGreaterThan(0);
+  expect(final.body.figures.cells.length).toBeLessThan(figures.cells.length);
+  const whole = new Answering(() => 0);
+  whole.answer({ id: 0, question: 0, name: 'survey', body: contents });
+  whole.answer({ id: 0, question: 0, name: 'ask', body: asked });
+  const { response } = whole.answer({ id: 1, question: 0, name: 'candidates', body: { figures } });
+  expect(last.proposed).toEqual(response.body);
+});
+
+test('[S368] whatever was asked, prepared, ended or let go before, in any order of arrival: the last question is answered as if it were the only one', () => {
+  const other = contentsOf(
+    [
+      runwayFeature(
+        'main',
+        [8.011, 50.021],
+        [8.0215, 50.025],
+        [
+          { designator: '06', elevation: 112 },
+          { designator: '24', elevation: 112 },
+        ],
+      ),
+    ],
+    { subjects: [plainSubject], kit: plainKit, site: { reference: [8.01, 50.02] } },
+  );
+  const questions = [
+    { contents, asked: { ...asked, cell: 100 } },
+    { contents, asked: { ...asked, cell: 80, step: 1800 } },
+    { contents: other, asked: { ...asked, cell: 100 } },
+  ] as const;
+  const alone = questions.map((question) => {
+    const { hands, client } = asking(1);
+    let last: SweepProgress | undefined;
+    client.ask(question.contents, question.asked, null, (progress) => (last = { ...progress }));
+    hands.drain(seeded(1));
+    return last;
+  });
+  for (let seed = 1; seed <= (thorough ? 40 : 6); seed++) {
+    const random = seeded(seed);
+    const { hands, client } = asking(3);
+    // The last one is always asked; what was told under an earlier number must not come any more.
+    let turn = 0;
+    let last: SweepProgress | undefined;
+    const stale: number[] = [];
+    const ask = (i: number) => {
+      const mine = ++turn;
+      const question = questions[i] as (typeof questions)[number];
+      client.ask(question.contents, question.asked, null, (progress) => {
+        if (mine !== turn) stale.push(mine);
+        last = { ...progress };
+      });
+    };
+    const any = () => Math.floor(random() * questions.length);
+    for (let k = 0; k < 8; k++) {
+      const what = random();
+      const question = questions[any()] as (typeof questions)[number];
+      if (what < 0.4) ask(any());
+      else if (what < 0.7) client.prepare(question.contents, question.asked, null);
+      else if (what < 0.85) client.cancel();
+      else client.close();
+      for (let steps = Math.floor(random() * 12); steps > 0; steps--) hands.step(random);
+    }
+    const i = any();
+    ask(i);
+    hands.drain(random);
+    expect(stale).toEqual([]);
+    // The sum of worths is a bound only where nothing is good (`CellFigures`).
+    for (const figure of ['worth', 'focal', 'light', 'good', 'goodByPath', 'ground'] as const)
+      expect(last?.figures[figure]).toEqual(alone[i]?.figures[figure]);
+    expect(last?.proposed).toEqual(alone[i]?.proposed);
+    expect(last?.provisional).toBe(false);
+  }
 });

@@ -12,7 +12,7 @@ import { readContents, type Contents } from '../../src/survey/contents';
 import type { Position } from '../../src/survey/document';
 import { spotThere } from '../../src/figures/spot/spot-there';
 import { areaAbout, cellPosition, type Area } from '../../src/sweep/area';
-import { Kernel } from '../../src/sweep/kernel';
+import { Kernel } from '../../src/sweep/kernel/kernel';
 import { bestInstant } from '../../src/sweep/sweep';
 import { builtUpSurvey, wavyGround } from '../bench/built-up-survey';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';

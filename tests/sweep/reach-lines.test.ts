@@ -32,7 +32,7 @@ test('[S180] a spot on a reach line needs that focal length for its nearest samp
   const focals = leastFocals(contents, path, area, null, Date.UTC(2026, 5, 21, 12));
   const lines = await reachLines(focals, area, linesFor(contents, 560));
   expect(lines.map(({ focalLength }) => focalLength)).toEqual([70, 100, 200, 300, 400, 560, 600]);
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, null);
   const scratch = new Scratch();
   let compared = 0;
   for (const { focalLength, lines: each } of lines.filter(({ focalLength: mm }) => mm >= 200)) {

@@ -1,5 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import { along, dot, minus, type Vec3 } from '../geometry/earth';
+import { grounded } from '../sight/grounded';
+import type { ElevationGrid } from '../sight/terrain';
 import type { EyeThere } from '../spot/eye-at';
 import { fieldElevation, type Path } from '../traffic/paths';
 import { endGeometry } from '../traffic/runway-geometry';
@@ -13,16 +15,21 @@ export interface SpreadAt {
   readonly right: FlownAt['height'];
 }
 
-/** What recorded flights that were taken into the survey say of a path's station; null where they say nothing. */
+/**
+ * What recorded flights that were taken into the survey say of a path's station; null where they say nothing. `terrain`: what
+ * ends without a stated height lie on.
+ */
 export function spreadAt(
   { ref: { kind, runway: id, end } }: Pick<Path, 'ref'>,
   { station, height }: Pick<Sample, 'station' | 'height'>,
   contents: Pick<Contents, 'site' | 'runways'>,
+  terrain: ElevationGrid | null,
 ): SpreadAt | null {
-  const runway = contents.runways.find((r) => r.id === id);
+  const field = grounded(contents, terrain);
+  const runway = field.runways.find((r) => r.id === id);
   const band = end === null ? null : runway?.ends[end].flown?.find((b) => b.kind === kind);
   const there = band && bandAt(band, station);
-  const geometry = runway && end !== null ? endGeometry(runway, end, fieldElevation(contents)) : null;
+  const geometry = runway && end !== null ? endGeometry(runway, end, fieldElevation(field)) : null;
   if (!band || !there || !geometry) return null;
   // Departures count their heights from the pavement end, bands from the landing threshold.
   const datum = kind === 'departure' ? geometry.thresholdElevation - geometry.elevation : 0;

@@ -1,6 +1,8 @@
 import type { Contents } from '../../survey/contents';
 import { Memo } from '../../survey/memo';
 import type { EndIndex } from '../../survey/schema/runway';
+import { grounded } from '../sight/grounded';
+import type { ElevationGrid } from '../sight/terrain';
 import { fieldElevation } from '../traffic/paths';
 import { endGeometry } from '../traffic/runway-geometry';
 import { isRecorded } from './packed-flights';
@@ -20,11 +22,18 @@ type Field = Pick<Contents, 'site' | 'runways'>;
 /** Keyed by flight, runways and elevation: an edit of something else makes a new list of the same flights. Of past surveys nothing stays. */
 const kept = new Memo<readonly EndUse[]>();
 
-/** Which ends a survey's recorded flights used: what of learning shares need. For workers: hundreds of flights take some tenths of a second. */
-export function endUses(contents: Field & Pick<Contents, 'flightPaths'>): readonly EndUse[] {
-  const { runways, flightPaths } = contents;
-  const elevation = fieldElevation(contents);
-  const ends = endPairs(contents);
+/**
+ * Which ends a survey's recorded flights used: what of learning shares need. `terrain`: what ends without a stated height lie
+ * on. For workers: hundreds of flights take some tenths of a second.
+ */
+export function endUses(
+  contents: Field & Pick<Contents, 'flightPaths'>,
+  terrain: ElevationGrid | null,
+): readonly EndUse[] {
+  const field = grounded(contents, terrain);
+  const { runways, flightPaths } = field;
+  const elevation = fieldElevation(field);
+  const ends = endPairs(field);
   const uses = flightPaths.filter(isRecorded).flatMap((flight) =>
     kept.get([flight, runways, elevation], () => {
       const way = wayOf(flight, ends);

@@ -3,6 +3,8 @@ import { Memo } from '../../survey/memo';
 import type { Runway } from '../../survey/schema/runway';
 import type { FlightPath } from '../../survey/schema/places';
 import type { EndsByUse } from '../movements/ends-of';
+import { grounded } from '../sight/grounded';
+import type { ElevationGrid } from '../sight/terrain';
 import { lookedAt } from '../traffic/looked-at';
 import { fieldElevation } from '../traffic/paths';
 import { endPairs } from './end-uses';
@@ -16,15 +18,18 @@ const kept = new Memo<(Pick<Way, 'kind'> & { readonly runway: string; readonly e
 
 /**
  * Ids of recorded flights that nobody waits for: those of an end which is not in use, since they do not come, and those of
- * an end whose path has been learned from them, since it tells what comes again, and how far it spreads.
+ * an end whose path has been learned from them, since it tells what comes again, and how far it spreads. `terrain`: what ends
+ * without a stated height lie on.
  */
 export function passedOver(
   contents: Pick<Contents, 'site' | 'runways' | 'flightPaths'>,
   { arrivals, departures }: EndsByUse,
+  terrain: ElevationGrid | null,
 ): ReadonlySet<string> {
-  const { runways, flightPaths } = contents;
-  const elevation = fieldElevation(contents);
-  const ends = endPairs(contents);
+  const field = grounded(contents, terrain);
+  const { runways, flightPaths } = field;
+  const elevation = fieldElevation(field);
+  const ends = endPairs(field);
   const usedBy = (flight: FlightPath, all: readonly Runway[]) =>
     kept.get([flight, all, elevation], () => {
       const way = wayOf(end(flight), ends) ?? wayOf(beginning(flight), ends);

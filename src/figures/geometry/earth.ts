@@ -41,8 +41,10 @@ export interface Frame {
 
 export function frameAt(position: Position): Frame {
   const [lng, lat] = position;
-  const [sinLat, cosLat] = [Math.sin(lat * RAD), Math.cos(lat * RAD)];
-  const [sinLng, cosLng] = [Math.sin(lng * RAD), Math.cos(lng * RAD)];
+  const sinLat = Math.sin(lat * RAD);
+  const cosLat = Math.cos(lat * RAD);
+  const sinLng = Math.sin(lng * RAD);
+  const cosLng = Math.cos(lng * RAD);
   const w = 1 - E2 * sinLat * sinLat;
   return {
     position,

@@ -71,11 +71,13 @@ export class SunTrack {
       // Counted on from the one before: no jump by a full turn between the two.
       this.#b = { ...next, lead: this.#a.lead + wrap180(next.lead - this.#a.lead) };
     }
-    const [a, b] = [this.#a, this.#b];
+    const a = this.#a;
+    const b = this.#b;
     const t = instant / stepMs - k;
     const sinDec = a.sinDeclination + (b.sinDeclination - a.sinDeclination) * t;
     const cosDec = a.cosDeclination + (b.cosDeclination - a.cosDeclination) * t;
-    const hourAngle = (a.lead + (b.lead - a.lead) * t + turn * (instant % 86_400_000)) * RAD;
+    // Two steps are a day: the mean sun's turn without a division.
+    const hourAngle = (a.lead + (b.lead - a.lead) * t + turn * stepMs * (t + (k & 1))) * RAD;
     const cosHour = Math.cos(hourAngle);
     const east = -cosDec * Math.sin(hourAngle);
     const north = this.#cosLat * sinDec - this.#sinLat * cosDec * cosHour;
@@ -85,7 +87,8 @@ export class SunTrack {
     const lifted = refraction(geometric);
     const r = lifted * RAD;
     // Of less than a hundredth of a radian: what is left out is less than 1e-12.
-    const [sinLift, cosLift] = [r - (r * r * r) / 6, 1 - (r * r) / 2 + (r * r * r * r) / 24];
+    const sinLift = r - (r * r * r) / 6;
+    const cosLift = 1 - (r * r) / 2 + (r * r * r * r) / 24;
     const whole = Math.sqrt(level * level + up * up);
     const cos = (level * cosLift - up * sinLift) / whole;
     const there = this.#there;

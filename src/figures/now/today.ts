@@ -14,3 +14,11 @@ export function todayAt({ timeZone }: Pick<Contents['site'], 'timeZone'>, instan
   const { from, to } = dayOf(date, timeZone);
   return { date, timeZone, span: { from, to } };
 }
+
+/** A field and its local date, as text: a visit is of one of them, and two surveys of one field share it. */
+export function visitDay(
+  { reference, timeZone }: Pick<Contents['site'], 'reference' | 'timeZone'>,
+  instant: number,
+): string {
+  return `${reference.join()} ${dateAt(instant, timeZone)}`;
+}

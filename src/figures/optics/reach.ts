@@ -47,13 +47,18 @@ export function reachOf(kit: {
  */
 export function reachFactor({ ranges, fill }: Reach, needed: number): number {
   let best = 0;
-  for (const range of ranges) best = Math.max(best, ranked(fillAt(range, needed, fill), fill));
+  for (const range of ranges) {
+    const rank = ranked(fillAt(range, needed, fill), fill);
+    if (rank === 1) return 1;
+    if (rank > best) best = rank;
+  }
   return best * best;
 }
 
 /** The focal length in mm at which the best-fitting setting of the kit would take the picture; 0 without lenses. */
 export function takenWith(reach: Reach, needed: number): number {
-  let [taken, least] = [0, Infinity];
+  let taken = 0;
+  let least = Infinity;
   for (const settings of reach.lenses) {
     const setting = settingFor(settings, needed, reach.fill);
     const loss = lossOf(setting.extender, fillAt(setting, needed, reach.fill), reach.fill);

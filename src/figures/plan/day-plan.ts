@@ -58,7 +58,7 @@ export const planRows = (
   contents: Contents,
   flows: readonly Pick<OtherFlow, 'arrivals' | 'departures'>[],
   day: Day,
-  terrain: ElevationGrid | null = null,
+  terrain: ElevationGrid | null,
   programmes: readonly Programme[] = [],
 ): DayRow[] => [
   ...dayRows(

@@ -41,7 +41,7 @@ export interface TakenAlong {
  */
 export function takenAlong(
   contents: Contents,
-  terrain: ElevationGrid | null = null,
+  terrain: ElevationGrid | null,
   windows: readonly ChosenWindow[] = contents.plan.chosen,
 ): TakenAlong[] {
   const paths = everyPath(contents, () => true, terrain);

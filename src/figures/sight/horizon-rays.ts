@@ -41,6 +41,8 @@ export class HorizonRays {
   readonly #ray: Ray = new Float64Array(4);
   #heights = new Float64Array(0);
   readonly #line = newLine();
+  /** m that steps are counted up to: a double handed over in an array makes no garbage. */
+  readonly #within = new Float64Array(1);
   #cast: Int32Array;
   /** m within which all of a ray is cast, and its steepest so far: most lines need no more, and this stays in the cache. */
   readonly #castTo: Float64Array;
@@ -104,12 +106,14 @@ export class HorizonRays {
     const { rays } = this.#fineness;
     const ray = Math.min(rays - 1, Math.floor(((line[lineTurn] as number) / 4) * rays));
     if (reach < (this.#castTo[ray] as number) && (this.#most[ray] as number) < steepness) return -1;
-    const steps = this.#stepsWithin(reach);
+    this.#within[0] = reach;
+    const steps = this.#stepsWithin();
     if (steps === 0) return -1;
     const from = ray * this.#distances.length;
     if ((this.#cast[ray] as number) < steps) this.#extend(ray, steps);
     if ((this.#steepest[from + steps - 1] as number) < steepness) return -1;
-    let [low, high] = [0, steps - 1];
+    let low = 0;
+    let high = steps - 1;
     while (low < high) {
       const middle = (low + high) >> 1;
       if ((this.#steepest[from + middle] as number) < steepness) low = middle + 1;
@@ -126,7 +130,8 @@ export class HorizonRays {
     const ground = this.#ground as Ground;
     let reach = Math.min(distance - ground.step, farthest);
     if (steepness > 0) reach = Math.min(reach, (ground.highest - this.#eye) / steepness);
-    const steps = this.#stepsWithin(reach);
+    this.#within[0] = reach;
+    const steps = this.#stepsWithin();
     const { rays } = this.#fineness;
     const ray = Math.min(rays - 1, Math.floor((turn / 4) * rays));
     const sin = this.#ways[2 * ray] as number;
@@ -136,7 +141,8 @@ export class HorizonRays {
       const a = distances[k] as number;
       let next = Math.min(steps, nearSteps);
       if (k >= nearSteps) {
-        next = Math.max(k + 1, Math.min(steps, this.#stepsWithin(stretch * a)));
+        this.#within[0] = stretch * a;
+        next = Math.max(k + 1, Math.min(steps, this.#stepsWithin()));
         const b = distances[next - 1] as number;
         const ceiling = ground.ceilingAlong(
           this.#x + sin * a,
@@ -160,14 +166,19 @@ export class HorizonRays {
     return false;
   }
 
-  /** How many steps of a ray lie within `reach` m. */
-  #stepsWithin(reach: number): number {
+  /** How many steps of a ray lie within `#within`. */
+  #stepsWithin(): number {
+    const reach = this.#within[0] as number;
     const distances = this.#distances;
     const step = this.#step;
     if (!(reach >= step)) return 0;
     // Up to where the steps begin to grow they are all alike.
-    let [low, high] = [Math.min(distances.length, Math.floor(reach / step + 1e-9)), distances.length];
-    if (low < high && (distances[low - 1] as number) > reach) [low, high] = [0, low];
+    let low = Math.min(distances.length, Math.floor(reach / step + 1e-9));
+    let high = distances.length;
+    if (low < high && (distances[low - 1] as number) > reach) {
+      high = low;
+      low = 0;
+    }
     while (low < high) {
       const middle = (low + high) >> 1;
       if ((distances[middle] as number) <= reach) low = middle + 1;

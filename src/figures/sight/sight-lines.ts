@@ -134,9 +134,14 @@ export class SightLines {
     paths: readonly Targets[],
     sky: readonly SkyLine[],
   ): readonly [west: number, south: number, east: number, north: number] {
-    const [x, y, eye] = [this.#x, this.#y, this.#eye];
+    const x = this.#x;
+    const y = this.#y;
+    const eye = this.#eye;
     const room = highestTop - eye;
-    let [west, south, east, north] = [x, y, x, y];
+    let west = x;
+    let south = y;
+    let east = x;
+    let north = y;
     for (const { points } of paths)
       // The centres are enough: the rest of an aircraft is within `wingRoom` of them.
       for (let k = 3; k < points.length; k += 9) {

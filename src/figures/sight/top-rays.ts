@@ -142,7 +142,8 @@ export class TopRays {
     this.#owner[e] = owner;
     this.#does[e] = doing === mesh ? mesh : blocks;
     // The edge's nearest point bounds how steep it can look upwards, its farthest how steep downwards.
-    const [dx, dy] = [bx - ax, by - ay];
+    const dx = bx - ax;
+    const dy = by - ay;
     const squared = dx * dx + dy * dy;
     const t = squared > 0 ? Math.max(0, Math.min(1, -(ax * dx + ay * dy) / squared)) : 0;
     const px = ax + t * dx;

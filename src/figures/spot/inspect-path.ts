@@ -14,10 +14,11 @@ export function inspectPath(
   station: number,
   outlook: Outlook,
   instant: number,
-  { view, lines }: Scratch = new Scratch(),
+  { view, worth, lines }: Scratch = new Scratch(),
 ): Sample {
   const { eye, sun, look } = lookingFrom(spot, [path], outlook, instant, lines);
   const { sight, way } = look(path);
   view.look(path.samples, eye, outlook.framing, sight);
-  return sampleAt(view, path, nearestSample(path.samples, station), sun, way, eye, outlook);
+  worth.look(outlook.reach);
+  return sampleAt(worth, path, nearestSample(path.samples, station), sun, way, eye, outlook);
 }

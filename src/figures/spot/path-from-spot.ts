@@ -1,19 +1,19 @@
-import { bestIndex, passIndex, totalAt } from '../best-in-view';
+import { bestIndex, fillTotals, passIndex } from '../best-in-view';
 import { glareAt } from '../glare-on-view';
 import type { SunThere } from '../light/sun-there';
 import { lightAngleAt } from '../light-on-view';
 import type { Outlook } from '../outlook';
-import type { PathInView } from '../path-in-view';
 import type { InTheWay } from '../sight/hidden';
+import type { StandingWorth } from '../standing-worth';
 import type { Path } from '../traffic/paths';
 import type { PathFromSpot, SectorRun } from '../types';
 import type { EyeThere } from './eye-at';
 import type { PartInSight } from './part-in-sight';
 import { sampleAt } from './sample-at';
 
-/** A path as `view` shows it now, under one sun. `part`: what of it the kit can use. */
+/** A path as the view shows it now, under one sun. `part`: what of it the kit can use. */
 export function pathFromSpot(
-  view: PathInView,
+  worth: StandingWorth,
   path: Path,
   closest: number,
   { runs, inSight, usable, visibleShare, through }: PartInSight,
@@ -22,6 +22,7 @@ export function pathFromSpot(
   eye: EyeThere,
   outlook: Outlook,
 ): PathFromSpot {
+  const { view } = worth;
   const { share } = path.samples;
   let glaring = 0;
   const sector = inSight.map(({ from, bearings, focalLengths }): SectorRun => {
@@ -35,13 +36,13 @@ export function pathFromSpot(
       if (glares) glaring += share[i] as number;
       lightAngles[k] = lightAngleAt(view, i, sun);
       glare[k] = glares;
-      totals[k] = totalAt(view, i, sun, outlook.reach);
     }
+    fillTotals(totals, worth, from, sun);
     return { from, bearings, lightAngles, glare, focalLengths, totals };
   });
-  const best = bestIndex(view, sun, outlook.reach);
-  const pass = passIndex(view, sun, outlook.reach, runs, best);
-  const sample = (i: number) => sampleAt(view, path, i, sun, way, eye, outlook);
+  const best = bestIndex(worth, sun, outlook.reach);
+  const pass = passIndex(worth, sun, outlook.reach, runs, best);
+  const sample = (i: number) => sampleAt(worth, path, i, sun, way, eye, outlook);
   const bestSample = sample(best);
   return {
     ref: path.ref,

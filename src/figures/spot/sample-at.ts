@@ -8,6 +8,7 @@ import { equivalent35 } from '../optics/framing';
 import type { Outlook } from '../outlook';
 import type { PathInView } from '../path-in-view';
 import type { InTheWay } from '../sight/hidden';
+import type { StandingWorth } from '../standing-worth';
 import type { Path } from '../traffic/paths';
 import type { Sample } from '../types';
 import type { EyeThere } from './eye-at';
@@ -22,9 +23,9 @@ const noDirectionWithin = 1e-3;
 /** Arrays have NaN for what is not known. */
 const known = (value: number): number | null => (Number.isNaN(value) ? null : value);
 
-/** Every figure of the sample `i` of a path as `view` shows it now. */
+/** Every figure of the sample `i` of a path as the view shows it now. */
 export function sampleAt(
-  view: PathInView,
+  worth: StandingWorth,
   path: Path,
   i: number,
   sun: SunThere,
@@ -32,8 +33,11 @@ export function sampleAt(
   eye: EyeThere,
   { framing, reach }: Outlook,
 ): Sample {
-  const [east, north, up] = [view.east[i] as number, view.north[i] as number, view.up[i] as number];
-  const out = Math.hypot(east, north);
+  const { view } = worth;
+  const east = view.east[i] as number;
+  const north = view.north[i] as number;
+  const up = view.up[i] as number;
+  const out = Math.sqrt(east * east + north * north);
   const radius = out > 0 ? radiusAlong(eye.frame, east / out, north / out) : eye.frame.normalRadius;
   const focalLength = known(view.focalAt(i));
   // An eye at the aircraft's centre looks nowhere.
@@ -57,6 +61,6 @@ export function sampleAt(
     glare: glareAt(view, i, sun, framing, reach),
     sunNear: sunNearAt(view, i, sun, framing, reach),
     hiddenBy: way.byAt(i),
-    score: scoreAt(view, i, sun, reach),
+    score: scoreAt(worth, i, sun),
   };
 }

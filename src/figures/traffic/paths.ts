@@ -77,8 +77,12 @@ const runwayPath = (
     return [{ ref: runwayRef(runway, end, kind), name: `${endName(runway, end)} ${kind}`, samples }];
   });
 
+/** What the path of a runway's end is called (`PathRef.path`), known before it is built. */
+export const runwayPathRef = (runway: Runway, end: EndIndex, kind: PathKind): string =>
+  `${endPath(runway, end)}/${kind}`;
+
 function runwayRef(runway: Runway, end: EndIndex, kind: RunwayPathKind): PathRef {
-  return { path: `${endPath(runway, end)}/${kind}`, kind, runway: runway.id, end };
+  return { path: runwayPathRef(runway, end, kind), kind, runway: runway.id, end };
 }
 
 /** A drawn or recorded path, built once until it, the subject or the field's elevation changes. */

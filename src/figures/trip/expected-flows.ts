@@ -66,7 +66,7 @@ export function expectedFlows(contents: Contents, day: Day, typed: Wind | null):
 /** By the shares of each flow in that month, hour by hour; an hour that was seldom observed takes its month's. */
 function byPast(contents: Contents, day: Day): ExpectedFlows | null {
   const { site } = contents;
-  const past = pastUse(contents, contents.windRecord, endUses(contents));
+  const past = pastUse(contents, contents.windRecord, endUses(contents, null));
   if (!past) return null;
   const { flows, observations } = pastFlows(past);
   const first = (monthAt((day.from + day.to) / 2, site.timeZone) - 1) * 24;

@@ -1,5 +1,6 @@
 import { acosDeg } from '../geometry/angles';
-import { lightClass } from '../light/light-class';
+import { atAnyAngle, cosineLimit, neededFactor, perAdded } from '../cosine-limits';
+import { angleOfClass, lightClass } from '../light/light-class';
 import { isFlat, mistFactor, type SkyThere } from '../light/sky';
 import { glaresInto } from '../glare-on-view';
 import { sunriseAltitude } from '../light/sun';
@@ -22,47 +23,50 @@ import {
   blockSinSpread,
   blockTo,
 } from './blocks';
-import { cosineLimit } from './cosine-limits';
 import type { StillView } from './still-view';
 
 /** What rounding may add to a bound. */
 const slack = 1 + 1e-9;
-const lessRounding = 1 - 1e-9;
 
 /**
  * The best sample of a path under one sun: that of the highest total, at equal totals the least slant range, and the
  * closest one in sight at night. The same answer as `bestIndex` gives (test F241), but whole blocks of samples that cannot
- * beat the best so far are passed over. `guess`: a sample that may be it, the last answer under a sun nearby.
+ * beat the best so far are passed over. `guess`: a sample that may be it, the last answer under a sun nearby. `told`: takes its
+ * total, for whoever asks for both.
  */
-export function bestUnder(view: StillView, sun: SunThere, guess: number): number {
+export function bestUnder(view: StillView, sun: SunThere, guess: number, told?: Float64Array): number {
   const altitude = sun.sun.geometricAltitude;
   const ceiling = lightCeiling(altitude, sun.sky);
   const { closest, range, reach, aspect, sight, most: mostOf, haze: hazes, blocks } = view;
+  const { east, north, up, backEast, backNorth, fromBelow, hasFlank, flankEast, flankNorth, flankUp } = view;
+  const { east: sunEast, north: sunNorth, up: sunUp, levelEast, levelNorth } = sun;
   // What is hidden is never the best as long as anything is in sight.
-  if (ceiling === 0 || sight[closest] === 0) return closest;
+  if (ceiling === 0 || sight[closest] === 0) {
+    if (told) told[0] = totalAt(view, closest, sun);
+    return closest;
+  }
   let best = sight[guess] === 0 ? closest : guess;
   let total = totalAt(view, best, sun);
   const haze = hazeByAltitude(altitude, sun.sky);
   const bound = ceiling * slack;
   const darkest = darkCeiling(altitude, sun.sky);
-  // Light by the angle is a straight line of its factor: what cloud gives is there at any angle, as all is before sunrise.
-  const byAngle = ((ceiling - darkest) / (1 - darkFlankFactor)) * slack;
-  const always = bound - byAngle;
+  const always = atAnyAngle(ceiling, darkest);
+  const per = perAdded(ceiling, darkest);
   for (let o = 0; o < blocks.length; o += blockEach) {
     const greatest = blocks[o + blockMost] as number;
     if (greatest * bound < total) break;
     const room = greatest * (1 - haze * (blocks[o + blockHaze] as number));
     const toSun =
-      (blocks[o + blockFlankEast] as number) * sun.east +
-      (blocks[o + blockFlankNorth] as number) * sun.north +
-      (blocks[o + blockFlankUp] as number) * sun.up +
+      (blocks[o + blockFlankEast] as number) * sunEast +
+      (blocks[o + blockFlankNorth] as number) * sunNorth +
+      (blocks[o + blockFlankUp] as number) * sunUp +
       (blocks[o + blockFlankSpread] as number);
-    const needed = neededFactor(total, room, always, byAngle, toSun < litFrom);
+    let needed = neededFactor(total, room, always, per);
+    if (toSun < litFrom) needed /= darkFlankFactor;
     if (needed > 1) continue;
     if (needed > 0) {
       const cosine =
-        (blocks[o + blockEast] as number) * sun.levelEast +
-        (blocks[o + blockNorth] as number) * sun.levelNorth;
+        (blocks[o + blockEast] as number) * levelEast + (blocks[o + blockNorth] as number) * levelNorth;
       const cosSpread = blocks[o + blockCosSpread] as number;
       if (cosine < cosSpread) {
         const sine = Math.sqrt(1 - cosine * cosine);
@@ -70,16 +74,29 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
           continue;
       }
     }
-    const to = blocks[o + blockTo] as number;
-    for (let i = blocks[o + blockFrom] as number; i < to; i++) {
+    // Whole numbers again: an index that is a double costs at every access.
+    const to = (blocks[o + blockTo] as number) | 0;
+    for (let i = (blocks[o + blockFrom] as number) | 0; i < to; i++) {
       if (sight[i] === 0) continue;
       // What is cheap to know first: most samples need no flank, and most of the others no angle.
       const clear = (mostOf[i] as number) * (1 - haze * (hazes[i] as number));
-      let factor = neededFactor(total, clear, always, byAngle, false);
+      let factor = neededFactor(total, clear, always, per);
       if (factor > 1) continue;
-      const cosine = cosineOf(view, i, sun);
+      // To a rounding; NaN where there is none. Written out: handed back by a function it would make garbage.
+      const cosine =
+        fromBelow[i] === 1
+          ? -((east[i] as number) * sunEast + (north[i] as number) * sunNorth + (up[i] as number) * sunUp) /
+            (range[i] as number)
+          : (backEast[i] as number) * levelEast + (backNorth[i] as number) * levelNorth;
       if (factor > 0 && cosine < cosineLimit(factor)) continue;
-      const isDark = flankUnder(view, i, sun) === false;
+      const isDark =
+        hasFlank[i] === 1 &&
+        !(
+          (flankEast[i] as number) * sunEast +
+            (flankNorth[i] as number) * sunNorth +
+            (flankUp[i] as number) * sunUp >
+          litFrom
+        );
       if (isDark && factor > 0) {
         factor /= darkFlankFactor;
         if (factor > 1 || cosine < cosineLimit(factor)) continue;
@@ -92,32 +109,15 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number): number
         if (cap * (reach[i] as number) * (aspect[i] as number) * (sight[i] as number) * factors <= total)
           continue;
       }
-      const here = betterAt(view, i, sun, total, best);
-      if (here < 0) continue;
-      total = here;
-      best = i;
+      const here = totalAt(view, i, sun);
+      if (here > total || (here === total && (range[i] as number) < (range[best] as number))) {
+        total = here;
+        best = i;
+      }
     }
   }
+  if (told) told[0] = total;
   return best;
-}
-
-/** What the angle of the light must leave (`angleFactor`) for a total, where reach, aspect, sight and haze leave `room`. */
-function neededFactor(total: number, room: number, always: number, byAngle: number, isDark: boolean): number {
-  const needed = ((total / room - always) / byAngle) * lessRounding;
-  return isDark ? needed / darkFlankFactor : needed;
-}
-
-/** The cosine of the angle by which the light is classed, to a rounding; NaN where there is none. */
-const cosineOf = (view: StillView, i: number, sun: SunThere): number =>
-  view.fromBelow[i] === 1
-    ? cosPhase(view, i, sun)
-    : (view.backEast[i] as number) * sun.levelEast + (view.backNorth[i] as number) * sun.levelNorth;
-
-/** The total of sample `i` where it is the better one, else -1. */
-function betterAt(view: StillView, i: number, sun: SunThere, total: number, best: number): number {
-  const here = totalAt(view, i, sun);
-  const isNearer = (view.range[i] as number) < (view.range[best] as number);
-  return here > total || (here === total && isNearer) ? here : -1;
 }
 
 /** Degrees by which the light is classed at sample `i`. */
@@ -126,8 +126,8 @@ const angleAt = (view: StillView, i: number, sun: SunThere): number => acosDeg(c
 function cosAngle(view: StillView, i: number, sun: SunThere): number {
   if (view.fromBelow[i] === 1) return cosPhase(view, i, sun);
   const ground = view.ground[i] as number;
-  const [e, n] = [view.east[i] as number, view.north[i] as number];
-  return ground > 0 ? -(e * sun.levelEast + n * sun.levelNorth) / ground : 1;
+  const across = (view.east[i] as number) * sun.levelEast + (view.north[i] as number) * sun.levelNorth;
+  return ground > 0 ? -across / ground : 1;
 }
 
 const cosPhase = (view: StillView, i: number, sun: SunThere): number =>
@@ -177,7 +177,7 @@ export function classUnder(view: StillView, i: number, sun: SunThere): LightClas
   const altitude = sun.sun.geometricAltitude;
   return altitude < sunriseAltitude
     ? lightClass(altitude, NaN, null)
-    : lightClass(altitude, angleAt(view, i, sun), flankUnder(view, i, sun));
+    : lightClass(altitude, angleOfClass(cosAngle(view, i, sun)), flankUnder(view, i, sun));
 }
 
 export const glareUnder = (view: StillView, i: number, sun: SunThere): boolean =>

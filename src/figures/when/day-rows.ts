@@ -48,7 +48,7 @@ export function dayRows(
   contents: Contents,
   paths: readonly Path[],
   day: Day,
-  terrain: ElevationGrid | null = null,
+  terrain: ElevationGrid | null,
   scratch: Scratch = new Scratch(),
   views: typeof keptViews = keptViews,
   wanted: readonly number[] | null = null,

@@ -4,7 +4,7 @@ import { civilTwilightAltitude } from '../light/sun';
 import { SunTrack } from '../light/sun-track';
 import type { LightClass, Score } from '../types';
 import { scoreWord, type ScoreWord } from '../score-words';
-import { bestUnder, classUnder, glareUnder, scoreUnder, totalAt } from './best-light';
+import { bestUnder, classUnder, glareUnder, scoreUnder } from './best-light';
 import type { StillView } from './still-view';
 
 /** Light classes by the number under which rows hold them. */
@@ -63,6 +63,7 @@ export function fillRow(
   to: number,
 ): void {
   const track = new SunTrack(position, view.skyAt);
+  const total = new Float64Array(1);
   let best = view.closest;
   let darkTo = -Infinity;
   for (let i = from; i < to; i++) {
@@ -76,12 +77,12 @@ export function fillRow(
     const altitude = sun.sun.geometricAltitude;
     if (altitude < civilTwilightAltitude)
       darkTo = instant + (civilTwilightAltitude - altitude) * leastMsADegree;
-    best = bestUnder(view, sun, best);
+    best = bestUnder(view, sun, best, total);
     row.light[i] = codeOf[classUnder(view, best, sun)];
     row.glare[i] = glareUnder(view, best, sun) ? 1 : 0;
     row.flat[i] = isFlat(sun.sky) ? 1 : 0;
     row.blocked[i] = view.sight[best] === 0 ? 1 : 0;
-    row.total[i] = totalAt(view, best, sun);
+    row.total[i] = total[0] as number;
     row.best[i] = best;
   }
 }

@@ -36,7 +36,7 @@ function viewsKept(each: number) {
     paths: readonly Path[],
     contents: Contents,
     instant: number,
-    terrain: ElevationGrid | null = null,
+    terrain: ElevationGrid | null,
     scratch: Scratch = new Scratch(),
   ): StillView[] => {
     const outlook = outlookOf(contents, terrain);

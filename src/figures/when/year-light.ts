@@ -61,7 +61,7 @@ export function yearLight(
   path: Path,
   date: string,
   timeZone: string,
-  terrain: ElevationGrid | null = null,
+  terrain: ElevationGrid | null,
   scratch: Scratch = new Scratch(),
 ): YearLight {
   const outlook = outlookOf(contents, terrain);

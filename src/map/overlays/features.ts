@@ -57,10 +57,17 @@ export const polygon = (
  */
 function unbroken(positions: readonly Position[]): readonly Position[] {
   let before = positions[0]?.[0] ?? 0;
-  if (positions.every(([lng]) => Math.abs(lng - before) <= 180)) return positions;
+  if (!jumpsFrom(before, positions)) return positions;
   return positions.map(([lng, lat]): Position => {
     const near = lng + 360 * Math.round((before - lng) / 360);
     before = near;
     return [near, lat];
   });
+}
+
+/** A plain loop: most lines are drawn anew at every pointer move, and hardly any jumps. */
+function jumpsFrom(lng: number, positions: readonly Position[]): boolean {
+  for (let i = 0; i < positions.length; i++)
+    if (Math.abs((positions[i] as Position)[0] - lng) > 180) return true;
+  return false;
 }

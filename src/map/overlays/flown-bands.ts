@@ -19,7 +19,7 @@ function bandOf(
 ): readonly OverlayFeature[] {
   const runway = runways.find((r) => r.id === id);
   const band = end === null ? null : runway?.ends[end].flown?.find((b) => b.kind === kind);
-  const geometry = runway && end !== null ? endGeometry(runway, end, elevation) : null;
+  const geometry = band && runway && end !== null ? endGeometry(runway, end, elevation) : null;
   if (!band || !geometry) return [];
   const { frame, east, north, displaced } = geometry;
   const at = (station: number, right: number): Position => {

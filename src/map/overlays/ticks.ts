@@ -6,7 +6,7 @@ import { decimal, length } from '../../units/format';
 import type { LengthUnit } from '../../units/length';
 import { metresPerPixel } from '../screen';
 import { metric, type MapUnits } from '../units';
-import { point, type OverlayFeature } from './features';
+import { point, type OverlayFeature, type PointFeature } from './features';
 import { courseAt, pathLine } from './path-line';
 import type { SpotScene } from './scene';
 
@@ -36,7 +36,7 @@ export function tickSpacing(lat: number, zoom: number): number | null {
 
 /** A tick without what depends on the spot. */
 interface Mark {
-  readonly position: Position;
+  readonly geometry: PointFeature['geometry'];
   /** Degrees from true north in which the aircraft flies. */
   readonly turn: number;
   readonly station: string;
@@ -61,7 +61,7 @@ function marksOf(path: Path, spacing: number, { lengths }: MapUnits): readonly M
     // The threshold and the start of a departure are marked by the runway itself.
     if (at % spacing !== 0 || at === 0 || (height[i] as number) < labelledFrom) continue;
     marks.push({
-      position: positions[i] as Position,
+      geometry: point(positions[i] as Position, {}).geometry,
       turn: courseAt(path, i),
       station: `${stationText(at, spacing, lengths)} ${farFrom[path.ref.kind]}`,
       height: `height ${length(height[i] as number, lengths)}`,
@@ -87,9 +87,10 @@ export function ticksOf(
   for (const path of paths) {
     for (const mark of marksAlong(path, spacing, units)) {
       const slant = Math.sqrt((mark.x - x) ** 2 + (mark.y - y) ** 2 + (mark.z - z) ** 2);
-      const { position, turn, station, height } = mark;
+      const { turn, station, height, geometry } = mark;
       const detail = `${height}\nslant ${length(slant, units.lengths)}`;
-      ticks.push(point(position, { part: 'tick', turn, station, detail, range: Math.round(slant) }));
+      const properties = { part: 'tick', turn, station, detail, range: Math.round(slant) };
+      ticks.push({ type: 'Feature', properties, geometry });
     }
   }
   return ticks;

@@ -1,3 +1,4 @@
+import type { ElevationGrid } from '../../figures/sight/terrain';
 import type { Path } from '../../figures/traffic/paths';
 import type { SurveyDocument } from '../../state/document.svelte';
 import type { Hand, Selection, View } from '../../state/view.svelte';
@@ -13,6 +14,8 @@ export interface Desk {
   readonly notices: Pick<View, 'notice'>;
   newId(): string;
   contents(): Contents;
+  /** Heights of the ground, null while only those of the runways are known. */
+  terrain(): ElevationGrid | null;
   /** The paths that are drawn. */
   paths(): readonly Path[];
   /** Moment A as ms since 1970, UTC: its date gives the magnetic declination. */

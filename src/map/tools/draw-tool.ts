@@ -133,7 +133,14 @@ export class DrawTool implements MapTool {
 
   #finish(closed: boolean): void {
     const { document, selection, hand, notices } = this.#desk;
-    const made = newFeature(this.#kind, this.#points, closed, this.#desk.contents(), this.#desk.instant());
+    const made = newFeature(
+      this.#kind,
+      this.#points,
+      closed,
+      this.#desk.contents(),
+      this.#desk.terrain(),
+      this.#desk.instant(),
+    );
     if (!made || document.readOnly) {
       // Too little yet: go on drawing. A runway whose two ends are in one place begins anew.
       if (this.#kind === 'runway' && this.#points.length > 0) {

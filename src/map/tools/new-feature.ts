@@ -1,3 +1,4 @@
+import type { ElevationGrid } from '../../figures/sight/terrain';
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
 import { drawingOf, type DrawTool } from '../../survey/drawings';
@@ -25,6 +26,7 @@ export function newFeature(
   points: readonly Position[],
   closed: boolean,
   contents: Contents,
+  terrain: ElevationGrid | null,
   instant: number,
 ): NewFeature | null {
   const [first] = points;
@@ -33,7 +35,8 @@ export function newFeature(
   if (kind === 'runway') return newRunway(points, label, contents, instant);
   const back = closed && points.length > 2;
   const taken = contents[kinds[kind].list];
-  const heights = kind === 'flight-path' ? { heights: [...heightsToThreshold(points, contents)] } : {};
+  const heights =
+    kind === 'flight-path' ? { heights: [...heightsToThreshold(points, contents, terrain)] } : {};
   return {
     label,
     shape:

@@ -20,7 +20,7 @@ function windows(rules: Record<string, string>) {
   const contents = readContents(setRules(survey, rules));
   const { arrivals, departures } = inUse(contents, 0);
   const spans = [{ ...day, arrivals, departures }];
-  return dayPlan(contents, planRows(contents, spans, day), spans, day).windows;
+  return dayPlan(contents, planRows(contents, spans, day, null), spans, day).windows;
 }
 
 describe("[F906] the plan keeps to the field's word", () => {

@@ -9,7 +9,7 @@ type Ends = readonly [Record<string, unknown>, Record<string, unknown>];
 
 /** Near Zurich declination is 3.6 degrees: a true bearing of 143.6 is magnetic 140. */
 function problems(features: readonly unknown[], sunside: Record<string, unknown> = {}, instant = at) {
-  return figuresFor(contentsOf(features, sunside), instant, () => false).problems;
+  return figuresFor(contentsOf(features, sunside), instant, null, () => false).problems;
 }
 const runway = (ends: Ends, length = 1800, bearing = 143.6) =>
   runwayFeature('rwy', a, destination(a, bearing, length), ends);
@@ -85,7 +85,7 @@ describe('doubts about runways', () => {
 
   test('[F114] under 1 m a runway is set aside', () => {
     const contents = contentsOf([runway([{ designator: '14' }, { designator: '32' }], 0.4)]);
-    const figures = figuresFor(contents, at);
+    const figures = figuresFor(contents, at, null);
     expect(figures.runways).toEqual([]);
     expect(figures.problems).toEqual([
       { id: 'rwy', reason: expect.stringMatching(/in one place/) as string, used: false },
@@ -157,7 +157,7 @@ describe('where nobody may stand', () => {
 
   test('[F118] a line across half a country has no paths, and says so', () => {
     const survey = [runway([{ designator: '14' }, { designator: '32' }], 900_000), spotFeature('s', a)];
-    const figures = figuresFor(contentsOf(survey), at);
+    const figures = figuresFor(contentsOf(survey), at, null);
     expect(figures.spots[0]?.paths).toEqual([]);
     expect(figures.problems.map((p) => p.reason).join()).toMatch(/Its paths are left out/);
   });

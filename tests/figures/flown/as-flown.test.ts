@@ -60,11 +60,11 @@ describe('[F730] what was flown goes into the survey, and figures carry its spre
   });
 
   it('the focal length of nearer and farther flights is as their slant range', () => {
-    const outlook = outlookOf(contents);
+    const outlook = outlookOf(contents, null);
     const [spot] = contents.spots;
     if (!spot) throw new Error('expected a spot');
     const sample = inspectPath(spot, path(), 1500, outlook, Date.UTC(2026, 5, 21, 12));
-    const spread = spreadAt(path().ref && path(), sample, contents);
+    const spread = spreadAt(path().ref && path(), sample, contents, null);
     if (!spread || sample.focalLength === null) throw new Error('expected a spread');
     // The path is the median now: to the precision with which glide and crossing height are kept.
     expect(Math.abs(spread.up[1])).toBeLessThan(1);
@@ -81,7 +81,7 @@ describe('[F730] what was flown goes into the survey, and figures carry its spre
   });
 
   it('before anything was taken there is none', () => {
-    expect(spreadAt(path(before), { station: 1500, height: 100 }, before)).toBeNull();
+    expect(spreadAt(path(before), { station: 1500, height: 100 }, before, null)).toBeNull();
   });
 
   it('on the map it is one shape beside each path that is drawn', () => {
@@ -94,7 +94,7 @@ describe('[F730] what was flown goes into the survey, and figures carry its spre
 
 describe('[F731] a recorded flight does not lead where its end is not in use', () => {
   const of = (arrivals: readonly { runway: string; end: 0 | 1 }[], field = before) =>
-    passedOver(field, { arrivals, departures: [{ runway: 'r1', end: 0 }] });
+    passedOver(field, { arrivals, departures: [{ runway: 'r1', end: 0 }] }, null);
 
   it('arrivals of 24 while 06 is in use; not while 24 is', () => {
     expect(of([{ runway: 'r1', end: 0 }]).size).toBe(11);
@@ -125,6 +125,6 @@ describe('[F731] a recorded flight does not lead where its end is not in use', (
     });
     const drawn = feature('d', 'flight-path', 'LineString', line, { heights: [900, 900] });
     const other = contentsOf([madeRunway.feature, crossing, drawn]);
-    expect(passedOver(other, { arrivals: [], departures: [] }).size).toBe(0);
+    expect(passedOver(other, { arrivals: [], departures: [] }, null).size).toBe(0);
   });
 });

@@ -30,7 +30,16 @@ function abeam(properties: object) {
   if (!spot || !path) throw new Error('expected a spot and a path');
   const stations = Array.from(path.samples.station);
   const station = stations.reduce((a, b) => (Math.abs(b - 2500) < Math.abs(a - 2500) ? b : a));
-  return formationFigures(spot, path, station, contents, outlookOf(contents), noon, false, new Scratch());
+  return formationFigures(
+    spot,
+    path,
+    station,
+    contents,
+    outlookOf(contents, null),
+    noon,
+    false,
+    new Scratch(),
+  );
 }
 
 describe('what flies together', () => {

@@ -222,7 +222,7 @@ it('[L43] what was predicted is what the figures say of that instant', () => {
   const contents = survey();
   const at = Date.parse('2026-06-21T16:00:00Z');
   const pass = { spot: 'fence', path: 'rwy/27/arrival', subject: 'plain' };
-  const expected = figuresFor(contents, at)
+  const expected = figuresFor(contents, at, null)
     .spots.find(({ id }) => id === 'fence')
     ?.paths.find(({ ref }) => ref.path === pass.path)?.best;
   expect(predictPass(pass, [at], contents, null)).toEqual([expected]);

@@ -31,7 +31,7 @@ describe('what comes past now', () => {
     expect(around.passing.map(({ path }) => path.name)).toContain('25 arrival');
     const totals = around.passing.map(({ sample }) => sample.score.total);
     expect(totals).toEqual(totals.toSorted((a, b) => b - a));
-    const [figures] = spotFigures(spot, paths, outlookOf(contents), [evening]);
+    const [figures] = spotFigures(spot, paths, outlookOf(contents, null), [evening]);
     for (const { path, sample } of around.passing) {
       const seen = figures?.paths.find(({ ref }) => ref.path === path.ref.path);
       expect(sample).toEqual(seen?.pass ?? seen?.best);
@@ -47,7 +47,7 @@ describe('what comes past now', () => {
     expect(minutes).toBeGreaterThan(15);
     expect(minutes).toBeLessThan(25);
     const lightAt = (offset: number) => {
-      const [figures] = spotFigures(spot, paths, outlookOf(contents), [before + offset * 60_000]);
+      const [figures] = spotFigures(spot, paths, outlookOf(contents, null), [before + offset * 60_000]);
       return figures?.paths.find(({ ref }) => ref.path === lead?.path.ref.path)?.best.light;
     };
     expect(lightAt(minutes + 1)).toBe(lead?.toCome.to?.light);

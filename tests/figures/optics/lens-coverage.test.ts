@@ -19,7 +19,7 @@ function coverage(lenses: readonly object[], instants = [noon], status = 'public
   const spot = spotFeature('s', south, { access: { status } });
   const contents = contentsOf([runway, spot], { subjects: [plainSubject], kit: { ...plainKit, lenses } });
   const paths = pathsOf(contents, (kind) => kind === 'arrival', null);
-  return lensCoverage(contents, paths, outlookOf(contents), instants);
+  return lensCoverage(contents, paths, outlookOf(contents, null), instants);
 }
 const lens = (shortest: number, longest: number, extenders: number[] = []) => ({
   key: `${shortest}`,

@@ -28,7 +28,7 @@ function card(away: number, altitude: number, pinned: Partial<Pinned> = {}, chan
   const lens = contents.kit.lenses[1];
   if (!standing || !lens) throw new Error('expected a spot and a lens');
   const path = oneSamplePath(destination(spot, 0, away), 30, 90, { speed });
-  const sample = inspectPath(standing, path, 0, outlookOf(contents), noon);
+  const sample = inspectPath(standing, path, 0, outlookOf(contents, null), noon);
   return settingsCard(sample, altitude, { ...contents, lens }, { ...nothingPinned, ...pinned });
 }
 const kinds = (...of: Parameters<typeof card>) => card(...of).warnings.map((w) => w.kind);

@@ -25,7 +25,7 @@ function sampleOf(away: number, heading: number, change = {}, speed = 60) {
   const [standing] = contents.spots;
   if (!standing) throw new Error('expected a spot');
   const path = oneSamplePath(destination(spot, 0, away), 30, heading, { speed });
-  const sample = inspectPath(standing, path, 0, outlookOf(contents), noon);
+  const sample = inspectPath(standing, path, 0, outlookOf(contents, null), noon);
   const lens = contents.kit.lenses[1];
   if (!lens) throw new Error('expected a lens');
   return { sample, setup: { ...contents, lens } };

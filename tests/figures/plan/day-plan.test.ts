@@ -24,7 +24,7 @@ function planOf(contents: Contents, configuration = 0, spans?: readonly FlowSpan
   const flow = inUse(contents, configuration);
   const used = spans ?? [{ ...day, arrivals: flow.arrivals, departures: flow.departures }];
   const others = otherFlows(contents, flow);
-  const rows = planRows(contents, [...used, ...others], day);
+  const rows = planRows(contents, [...used, ...others], day, null);
   return { plan: dayPlan(contents, rows, used, day), rows, others, flow };
 }
 
@@ -55,7 +55,7 @@ describe('the plan of a day at the sample site', () => {
       expect(peak).toBeLessThan(to);
       const totals = [];
       for (let t = from + 150_000; t < to; t += 1_500_000) {
-        const [figures] = spotFigures(row.spot, [row.path], outlookOf(contents), [t]);
+        const [figures] = spotFigures(row.spot, [row.path], outlookOf(contents, null), [t]);
         const sample = figures?.paths[0]?.best;
         expect(sample?.glare).toBe(false);
         totals.push(sample?.score.total ?? NaN);
@@ -147,7 +147,7 @@ describe('what is due', () => {
     const flow = inUse(contents, 0);
     const spans = [{ ...day, arrivals: flow.arrivals, departures: flow.departures }];
     const due = dueOn(contents.movements, '2026-06-21', zone);
-    return dayPlan(contents, planRows(contents, spans, day), spans, day, due);
+    return dayPlan(contents, planRows(contents, spans, day, null), spans, day, due);
   };
   const movement = { id: 'm1', time: '09:30', use: 'departure', type: 'A320', runway: '', starred: true };
 

@@ -26,7 +26,7 @@ function past(from: number, to: number) {
   const [spot] = contents.spots;
   if (!spot) throw new Error('expected a spot');
   const path = oneSamplePath(at(0, 300), 30, 90, { speed: 60 });
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, null);
   const { score } = inspectPath(spot, path, 0, outlook, noon);
   return { ...endsHidden(spot, 0, path, 0, outlook, noon), sight: score.sight };
 }

@@ -58,7 +58,7 @@ describe('a survey that states no heights, on terrain', () => {
   test('[F500] hides nothing behind the ground it lies on', () => {
     const spot = spotFeature('s', destination(destination(a, 90, 1200), 0, 400), { eyeHeight: 1.7 });
     const contents = survey([{}, {}], {}, [spot]);
-    const paths = figuresFor(contents, noon, undefined, hill).spots[0]?.paths ?? [];
+    const paths = figuresFor(contents, noon, hill).spots[0]?.paths ?? [];
     expect(paths.map(({ ref }) => ref.path)).toHaveLength(9);
     for (const { ref, visibleShare, hidden } of paths) {
       expect(hidden, ref.path).toEqual([]);
@@ -123,9 +123,7 @@ describe('the ladder of heights', () => {
   test('[F506] heights of some things beside a field of unknown height are a doubt', () => {
     const standing = [spotFeature('s', b, { ground: 512 })];
     const doubts = (contents: ReturnType<typeof survey>, grid: ElevationGrid | null) =>
-      figuresFor(contents, noon, undefined, grid).problems.filter(({ reason }) =>
-        reason.includes('counts as 0 m'),
-      );
+      figuresFor(contents, noon, grid).problems.filter(({ reason }) => reason.includes('counts as 0 m'));
     expect(doubts(survey([{}, {}], {}, standing), null)).toHaveLength(1);
     expect(doubts(survey([{}, {}], {}, standing), hill)).toEqual([]);
     expect(doubts(survey([{}, {}], { elevation: 500 }, standing), null)).toEqual([]);

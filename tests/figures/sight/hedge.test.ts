@@ -41,7 +41,7 @@ function behind(hedge: object, off: number, eyeHeight: number) {
       site: { elevation: 400, reference: west, timeZone: 'UTC' },
     },
   );
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, null);
   const path = pathsOf(contents, (kind, _, end) => kind === 'departure' && end === 0, null)[0];
   const [spot] = contents.spots;
   if (!path || !spot) throw new Error('expected a path and a spot');

@@ -53,7 +53,7 @@ function seen(
     [runwayFeature('rwy', west, east, ends), spotFeature('spot', where, spot), ...features],
     { kit: plainKit, subjects: [plainSubject], site: { timeZone: zone, elevation: 400, reference: west } },
   );
-  const [figures] = figuresFor(contents, instant, undefined, terrain).spots;
+  const [figures] = figuresFor(contents, instant, terrain).spots;
   const path = (name: string) => {
     const found = figures?.paths.find((p) => p.ref.path === `rwy/${name}`);
     if (!found) throw new Error(`expected ${name}`);

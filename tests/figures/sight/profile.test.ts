@@ -30,7 +30,7 @@ function looking(obstacles: readonly unknown[], eyeHeight = 1.7) {
     subjects: [plainSubject],
     site,
   });
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, null);
   const path = pathsOf(contents, (kind, _, end) => kind === 'departure' && end === 0, null)[0];
   const [standing] = contents.spots;
   if (!path || !standing) throw new Error('expected a path and a spot');

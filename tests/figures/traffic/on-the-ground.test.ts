@@ -76,7 +76,8 @@ describe('aircraft on the ground', () => {
   test('[F311] a parked aircraft of known heading has aspect and flank', () => {
     const spot = spotFeature('s', to(90, 100), { ground: 430, eyeHeight: 4.5 });
     const figures = (heading: number | null) => {
-      const found = figuresFor(contentsOf([runway, apron(heading), spot], sunside), noon).spots[0]?.paths;
+      const found = figuresFor(contentsOf([runway, apron(heading), spot], sunside), noon, null).spots[0]
+        ?.paths;
       const parked = found?.find((p) => p.ref.kind === 'parked');
       if (!parked) throw new Error('expected a parked aircraft');
       return parked;
@@ -108,7 +109,7 @@ describe('aircraft on the ground', () => {
           ...sunside,
           subjects: [{ ...plainSubject, ...size }],
         });
-        const parked = figuresFor(contents, noon).spots[0]?.paths.at(-1)?.closest;
+        const parked = figuresFor(contents, noon, null).spots[0]?.paths.at(-1)?.closest;
         expect(parked).toMatchObject({ aspect: null, flankLit: null });
         const longer = 'span' in size ? 41 : 30;
         expect(parked?.focalLength).toBeCloseTo((0.8 * 36 * 200) / longer, 0);

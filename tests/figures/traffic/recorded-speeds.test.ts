@@ -75,7 +75,13 @@ describe('what follows from the speed of a path', () => {
     const [, lens] = contents.kit.lenses;
     if (!standing || !lens) throw new Error('expected a spot and a lens');
     const path = pathNamed(contents, 'f');
-    const sample = inspectPath(standing, path, 1400, outlookOf(contents), Date.parse('2026-06-21T10:00:00Z'));
+    const sample = inspectPath(
+      standing,
+      path,
+      1400,
+      outlookOf(contents, null),
+      Date.parse('2026-06-21T10:00:00Z'),
+    );
     return { sample, settings: settingsFor(sample, 40, { ...contents, lens }, nothingPinned) };
   };
 

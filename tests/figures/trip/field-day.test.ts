@@ -38,7 +38,7 @@ describe('[F760] a field on a day', () => {
       const spot = silent.spots.find((s) => s.id === id);
       if (!spot) throw new Error('expected a spot of the survey');
       for (let t = from + 150_000; t < to; t += 300_000) {
-        const [figures] = spotFigures(spot, paths, outlookOf(silent), [t]);
+        const [figures] = spotFigures(spot, paths, outlookOf(silent, null), [t]);
         if (figures?.paths.some(({ best }) => !best.glare && best.score.total >= 0.6)) minutes += 5;
       }
     }

@@ -4,6 +4,7 @@ import { sunAt } from '../../../src/figures/light/sun';
 import { sunThere } from '../../../src/figures/light/sun-there';
 import { bestUnder, classUnder, glareUnder, scoreUnder, totalAt } from '../../../src/figures/when/best-light';
 import { fieldAt } from './field';
+import { cases } from '../../support/thorough';
 
 describe('the best sample under many suns', () => {
   test('[F241] is the one that the figures of a moment give: sample, class, score and glare', () => {
@@ -36,7 +37,7 @@ describe('the best sample under many suns', () => {
       ),
       {
         seed: 51,
-        numRuns: 60,
+        numRuns: cases(60),
         // Twilight does not know dark flanks: once this one was passed over.
         examples: [[55.78528110968918, -3281, 0, 0, [0, 0, 260_653, 0]]],
       },
@@ -80,7 +81,7 @@ describe('the best sample under many suns', () => {
           }
         },
       ),
-      { seed: 91, numRuns: 40 },
+      { seed: 91, numRuns: cases(40) },
     );
   });
 

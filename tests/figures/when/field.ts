@@ -25,7 +25,7 @@ export function fieldAt(
   );
   const [spot] = contents.spots;
   if (!spot) throw new Error('expected a spot');
-  const outlook = outlookOf(contents);
+  const outlook = outlookOf(contents, null);
   const paths = pathsOf(contents, () => true, null);
   const [path] = paths;
   if (!path) throw new Error('expected a path');

@@ -29,7 +29,7 @@ describe('a year of light', () => {
     ['at 70 degrees north', [18.91, 69.68], 'Europe/Oslo'],
   ] as const)('[F247] has in every cell the light of that wall-clock time, %s', (_, place, zone) => {
     const field = fieldAt(place, 200, 230, { timeZone: zone });
-    const { grid, light } = yearLight(field.contents, field.spot, field.path, '2026-06-21', zone);
+    const { grid, light } = yearLight(field.contents, field.spot, field.path, '2026-06-21', zone, null);
     expect(light.light).toHaveLength(365 * 96);
     const skipped = [...light.light.keys()].filter((i) => light.light[i] === noLight);
     expect(skipped).toHaveLength(4);
@@ -55,7 +55,7 @@ describe('a year of light', () => {
       grid,
       light,
       frontLitByMonth: months,
-    } = yearLight(field.contents, field.spot, field.path, '2026-01-01', 'Europe/Zurich');
+    } = yearLight(field.contents, field.spot, field.path, '2026-01-01', 'Europe/Zurich', null);
     const front = lightCodes.indexOf('front-lit');
     for (const [month, days] of [
       [2, 28],
@@ -147,7 +147,7 @@ describe('a year of light', () => {
     const [spot] = contents.spots;
     const [path] = pathsOf(contents, (kind) => kind === 'departure', null);
     if (!spot || !path) throw new Error('expected a spot and a path');
-    const { grid, light } = yearLight(contents, spot, path, '2026-01-01', 'Europe/Zurich');
+    const { grid, light } = yearLight(contents, spot, path, '2026-01-01', 'Europe/Zurich', null);
     const noon = (date: string) => light.total[grid.dates.indexOf(date) * 96 + 48] as number;
     // Over the wood and past it something of the climb stays in sight, far away.
     expect(noon('2026-05-01')).toBeLessThan(0.5 * noon('2026-04-30'));

@@ -11,6 +11,7 @@ import { osmGeoJson, osmXml, overpassGeom, overpassNodes } from '../fixtures/ext
 import { answers, field, fileOf, now } from '../fixtures/surroundings';
 import { damagedText } from '../../support/damage';
 import { csv, csvCommas, geojson, gpx, kmlLine, kmlTrack } from '../fixtures/tracks';
+import { cases } from '../../support/thorough';
 
 /** Pinned, so that a failure is the same tomorrow. */
 const seed = 20261125;
@@ -60,7 +61,7 @@ describe('[I70] damaged files', () => {
             expect(bringIn(opened.survey, again)).toBe(opened.survey);
           }
         }),
-        { seed, numRuns: 60 },
+        { seed, numRuns: cases(60) },
       );
     });
 });

@@ -8,6 +8,7 @@ import { encodeCatalogue } from '../../../src/imports/catalogue/encode';
 import { searchCatalogue } from '../../../src/imports/catalogue/search';
 import type { Position } from '../../../src/survey/document';
 import { decoded, invented, source } from './airfields';
+import { cases } from '../../support/thorough';
 
 type Tree = Record<string, unknown>;
 const whole = (): Tree => JSON.parse(JSON.stringify(encodeCatalogue(invented, source, 'tests'))) as Tree;
@@ -141,7 +142,7 @@ describe('a broken catalogue', () => {
         ),
         (path, junk) => expectUsable(broken(path, junk)),
       ),
-      { seed: 77_031, numRuns: 1500 },
+      { seed: 77_031, numRuns: cases(1500) },
     );
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readGeotiff } from '../../../src/imports/terrain/read-geotiff';
 import { tiff, type TiffPlan } from '../../support/tiff';
+import { thorough } from '../../support/thorough';
 
 const about = [8.5, 47.4] as const;
 /** 4 x 3 samples from 8.49 E, 47.41 N; every one its own height. */
@@ -106,8 +107,9 @@ describe('reading the ground from a GeoTIFF', () => {
 
   test('[I211] whatever byte of it is damaged, a file is read or refused in words', async () => {
     const whole = new Uint8Array(tiff({ ...plan, noData: '-9999' }));
+    // By one value in `npm test`, by both in `npm run thorough`.
     for (let at = 0; at < whole.length; at++)
-      for (const byte of [0, 0xff]) {
+      for (const byte of thorough ? [0, 0xff] : [at % 2 ? 0 : 0xff]) {
         const damaged = whole.slice();
         damaged[at] = byte;
         const reading = await readGeotiff(damaged.buffer, about);

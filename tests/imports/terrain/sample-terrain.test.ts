@@ -29,7 +29,7 @@ describe("the sample site's ground", () => {
   test('[F181] leaves the five spots what they are: nothing of a runway is hidden by it', () => {
     for (const hour of [6, 17]) {
       const [flat, hilly] = [null, grid].map((terrain) =>
-        figuresFor(contents, Date.UTC(2026, 5, 21, hour), undefined, terrain),
+        figuresFor(contents, Date.UTC(2026, 5, 21, hour), terrain),
       );
       hilly?.spots.forEach((spot, i) => {
         const before = flat?.spots[i];

@@ -135,7 +135,7 @@ describe('ticks', () => {
 
   test('carry the slant range and height that the figures have', () => {
     const tick = ticksOf([arrival], bank, 14).find((f) => f.properties['station'] === '1.5 km out');
-    const sample = inspectPath(bank.spot, arrival, 1500, outlookOf(scene.contents), instants[0]);
+    const sample = inspectPath(bank.spot, arrival, 1500, outlookOf(scene.contents, null), instants[0]);
     expect(tick?.properties['detail']).toBe(
       `height ${metres(sample.height)}\nslant ${metres(sample.slantRange)}`,
     );

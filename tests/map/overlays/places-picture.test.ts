@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { closedGround, minuteSteps } from '../../../styles/ramps';
-import { placesPicture } from '../../../src/map/overlays/places-picture';
+import { picturing } from '../../../src/map/overlays/places-picture';
 import { placeLegend } from '../../../src/ui/words/place-words';
 import type { DrawnCells } from '../../../src/state/drawn-places.svelte';
 
@@ -12,6 +12,14 @@ const corners = [
   [0, 0],
 ] as const;
 
+/** Drawn in one go. */
+function placesPicture(drawn: DrawnCells, isDark = false) {
+  const steps = picturing(drawn, isDark);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
 const cells = (): DrawnCells & { values: Float64Array; closed: Uint8Array; stride: Uint8Array } => ({
   layer: 'minutes',
   count,

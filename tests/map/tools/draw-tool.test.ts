@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Position } from '../../../src/survey/document';
+import type { ElevationGrid } from '../../../src/figures/sight/terrain';
 import { readContents } from '../../../src/survey/contents';
 import { newSurvey } from '../../../src/survey/new-survey';
 import type { Tool } from '../../../src/state/view.svelte';
@@ -24,6 +25,26 @@ function drawing(tool: Tool) {
   const features = () => shop.document.survey.features;
   return { ...shop, tap, features, contents: () => readContents(shop.document.survey) };
 }
+
+/** 412 m above the sea within a tenth of a degree. */
+const plateau: ElevationGrid = {
+  ...{ columns: 5, rows: 5, west: 6.9, north: 50.1, stepLng: 0.05, stepLat: 0.05 },
+  heights: new Float32Array(25).fill(412),
+};
+
+test('[F1350] a flight path that is drawn at a field without heights comes down to the terrain, not to the sea', () => {
+  const drawn = (site: { elevation?: number }, terrain: ElevationGrid | null) => {
+    const shop = workshop(newSurvey({ reference: [7, 50], elevation: null, ...site }), { terrain });
+    shop.tools.take('flight-path');
+    for (const corner of [...corners, third]) shop.tools.tap(shop.surface.at(corner));
+    return readContents(shop.document.survey).flightPaths[0]?.heights;
+  };
+  const stated = drawn({ elevation: 412 }, null);
+  expect(stated?.at(-1)).toBeCloseTo(412 + 15.24, 2);
+  expect(drawn({}, plateau)).toEqual(stated);
+  // What the survey states goes before the terrain.
+  expect(drawn({ elevation: 100 }, plateau)?.at(-1)).toBeCloseTo(115.24, 2);
+});
 
 describe('drawing', () => {
   test('a runway by two clicks, named by its magnetic bearings', () => {

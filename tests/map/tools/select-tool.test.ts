@@ -71,7 +71,7 @@ describe('selecting and dragging on the map', () => {
     tools.up(surface.at(bank, 54, 60, 'touch'));
     expect((shape('bank').coordinates as Position)[0]).toBeCloseTo(7.002, 6);
     expect(document.undoLabel).toBe('move standing spot');
-    const still = workshop(field, true);
+    const still = workshop(field, { readOnly: true });
     expect(still.tools.down(still.surface.at(bank, 0, 0, 'touch'))).toBe(false);
     still.tools.grab('bank', still.surface.at(bank));
     still.tools.move(still.surface.at(bank, 50, 0));
@@ -187,7 +187,7 @@ describe('selecting and dragging on the map', () => {
   });
 
   test('a survey that may only be looked at: spots can be selected, not moved', () => {
-    const { tools, surface, dragTo, view, document, key } = workshop(field, true);
+    const { tools, surface, dragTo, view, document, key } = workshop(field, { readOnly: true });
     expect(dragTo(bank, 100, -40)).toBe(false);
     tools.tap(surface.at(bank));
     expect(view.selection.id).toBe('bank');

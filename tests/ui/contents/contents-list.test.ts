@@ -56,7 +56,7 @@ const survey: Survey = {
   ],
 };
 const contents = readContents(survey);
-const figures = figuresFor(contents, Date.UTC(2026, 5, 21, 12));
+const figures = figuresFor(contents, Date.UTC(2026, 5, 21, 12), null);
 const format = formatsFor(readPreferences('{"lengths":"m"}'));
 const access = contents.spots.map((spot) => statusOn(spot.access, '2026-06-21'));
 const lengths = contents.runways.map(runwayLength);

@@ -36,7 +36,7 @@ const format = formatsFor(readPreferences(null));
 function sheet(survey: Survey, more: Partial<SheetNeeds> = {}) {
   const document = new SurveyDocument({ id: 'x', survey, problems: [], readOnly: false }, () => undefined);
   const figures = new Derived({
-    ...{ document, view: new View(), now: () => Date.parse('2026-06-21T08:00Z') },
+    ...{ document, view: new View(), terrain: null, now: () => Date.parse('2026-06-21T08:00Z') },
     airfieldTools: { found: airfieldTools, failed: false },
   });
   const day = new FieldDay(figures);
@@ -70,7 +70,9 @@ describe('the field sheet in words', () => {
     const spot = figures.contents.spots.find(({ id }) => id === 's5x9ht');
     const path = figures.sights.paths.find(({ ref }) => ref.path === orchard.path);
     if (!spot || !path) throw new Error('expected the spot and the path');
-    const [at] = spotFigures(spot, [path], outlookOf(figures.contents), [Date.parse('2026-06-21T16:30Z')]);
+    const [at] = spotFigures(spot, [path], outlookOf(figures.contents, null), [
+      Date.parse('2026-06-21T16:30Z'),
+    ]);
     const best = at?.paths[0]?.best;
     const [window] = made.stays[0]?.windows ?? [];
     expect(window?.picture).toBe(

@@ -63,7 +63,7 @@ function cardOf(at: readonly [number, number], more: object = {}): string {
   const paths = pathsOf(contents, (kind, _runway, end) => kind === 'arrival' && end === 0, null);
   const [spot] = contents.spots;
   const [seen] = spot
-    ? spotFigures(spot, paths, outlookOf(contents), [Date.parse('2026-06-21T15:00:00Z')])
+    ? spotFigures(spot, paths, outlookOf(contents, null), [Date.parse('2026-06-21T15:00:00Z')])
     : [];
   const path = seen?.paths[0];
   if (!path) throw new Error('expected the arrival from the spot');

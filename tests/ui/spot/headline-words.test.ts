@@ -12,7 +12,7 @@ import { field, instant } from '../../map/field';
 const format = formatsFor(readPreferences(null));
 const contents = readContents(field);
 const paths = pathsOf(contents, (kind) => kind === 'arrival', null);
-const [seen] = allSpotFigures(contents, paths, [instant])[0] ?? [];
+const [seen] = allSpotFigures(contents, paths, [instant], null)[0] ?? [];
 const base = seen?.paths[0];
 if (!base) throw new Error('expected a path from the first spot');
 

@@ -14,7 +14,7 @@ const format = formatsFor(readPreferences(null));
 
 function lineOf(reaches: boolean) {
   const paths = pathsOf(contents, (kind, _runway, end) => reaches && kind === 'arrival' && end === 0, null);
-  const [a, b] = allSpotFigures(contents, paths, [instant, instant])[0] ?? [];
+  const [a, b] = allSpotFigures(contents, paths, [instant, instant], null)[0] ?? [];
   if (!a || !b) throw new Error('expected figures of the first spot');
   return spotLine({ a, b }, spotSummary(a, b).leading, {
     format,

@@ -32,7 +32,13 @@ function passing(away: number, speed = 60, pinned: Partial<Pinned> = {}) {
   const lens = contents.kit.lenses[1];
   if (!standing || !lens) throw new Error('expected a spot and a lens');
   const path = oneSamplePath(destination(spot, 0, away), 30, 90, { speed });
-  const sample = inspectPath(standing, path, 0, outlookOf(contents), Date.parse('2026-06-21T08:00:00Z'));
+  const sample = inspectPath(
+    standing,
+    path,
+    0,
+    outlookOf(contents, null),
+    Date.parse('2026-06-21T08:00:00Z'),
+  );
   return { sample, card: settingsCard(sample, 40, { ...contents, lens }, { ...nothingPinned, ...pinned }) };
 }
 
@@ -103,15 +109,16 @@ it('says which end is hidden, and behind what', () => {
 
 it('says that the moon stands in the frame, or what would hide it', () => {
   const { sample, card } = passing(300);
-  const words = (hiddenBy: string | null) =>
+  const words = (hiddenBy: string | null, atAircraft = false) =>
     pictureWords(
       'Subject',
       sample,
       card,
-      { crop: 1, ends: inSight, moon: { phase: 'first-quarter', lit: 0.5, hiddenBy } },
+      { crop: 1, ends: inSight, moon: { phase: 'first-quarter', lit: 0.5, hiddenBy, atAircraft } },
       [{ id: 'h', name: 'Hangar 3' }],
       format,
     );
   expect(words(null)).toMatch(/ The moon \(first quarter, 50 % lit\) stands in the frame\.$/);
-  expect(words('h')).toMatch(/ would stand in the frame, behind Hangar 3\.$/);
+  expect(words(null, true)).toMatch(/ stands in the frame, where the aircraft is: it may be covered\.$/);
+  expect(words('h', true)).toMatch(/ would stand in the frame, behind Hangar 3\.$/);
 });

@@ -28,9 +28,12 @@ describe('where the pass of a break stands', () => {
   );
   const [path] = everyPath(contents, (kind) => kind === 'pattern', null);
   const passOf = (id: string) => {
-    const spot = figuresFor(contents, Date.UTC(2026, 8, 21, 12), (kind) => kind === 'pattern').spots.find(
-      (s) => s.id === id,
-    );
+    const spot = figuresFor(
+      contents,
+      Date.UTC(2026, 8, 21, 12),
+      null,
+      (kind) => kind === 'pattern',
+    ).spots.find((s) => s.id === id);
     const pass = spot?.paths[0]?.pass;
     const i = pass && path ? path.samples.station.indexOf(pass.station) : -1;
     return { pass, bank: ((path?.samples.bank[i] ?? NaN) * 180) / Math.PI };

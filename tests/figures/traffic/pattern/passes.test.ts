@@ -138,7 +138,7 @@ describe('passes along a display line', () => {
       ],
       jet,
     );
-    const figures = figuresFor(contents, noon, () => true);
+    const figures = figuresFor(contents, noon, null, () => true);
     return figures.spots.map((s) => s.paths.find((p) => p.ref.path === `show/${pass}/forward`));
   };
   test('[F1025] of the two sides of a display the one with the sun in its back is worth more', () => {
@@ -191,7 +191,7 @@ describe('helicopters', () => {
   test('[F1029] from any direction the headline is the hover, of which nobody knows where it faces', () => {
     const { contents, names } = paths([pad(), spotFeature('s', at(200, 180), { ground: 430 })], rotor);
     expect(names).toEqual(['pad/any/hover']);
-    const [path] = figuresFor(contents, Date.UTC(2026, 5, 21, 14), () => true).spots[0]?.paths ?? [];
+    const [path] = figuresFor(contents, Date.UTC(2026, 5, 21, 14), null, () => true).spots[0]?.paths ?? [];
     expect(path?.best.aspect).toBeNull();
     expect(path?.pass ?? path?.best).not.toBeNull();
     expect(path?.best.speed).toBe(0);

@@ -1,9 +1,9 @@
-import type { Position } from '../survey/document';
-import { DEG, RAD } from '../figures/geometry/angles';
-import { along, dot, frameAt, type Frame, type Vec3 } from '../figures/geometry/earth';
-import { refraction, sunAt } from '../figures/light/sun';
-import { clearSky, type SkyThere } from '../figures/light/sky';
-import type { SunThere } from '../figures/light/sun-there';
+import type { Position } from '../../survey/document';
+import { DEG, RAD } from '../../figures/geometry/angles';
+import { along, dot, frameAt, type Frame, type Vec3 } from '../../figures/geometry/earth';
+import { refraction, sunAt } from '../../figures/light/sun';
+import { clearSky, type SkyThere } from '../../figures/light/sky';
+import type { SunThere } from '../../figures/light/sun-there';
 
 /** A sun that is moved from place to place: `SunThere` without its locks. */
 export type MovingSun = { -readonly [K in Exclude<keyof SunThere, 'sun'>]: SunThere[K] } & {

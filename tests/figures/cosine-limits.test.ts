@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { RAD } from '../../../src/figures/geometry/angles';
-import { angleFactor, angleLeaving } from '../../../src/figures/score';
-import { cosineLimit } from '../../../src/figures/when/cosine-limits';
+import { RAD } from '../../src/figures/geometry/angles';
+import { angleFactor, angleLeaving } from '../../src/figures/score';
+import { cosineLimit } from '../../src/figures/cosine-limits';
 
 test('[F1201] an angle whose cosine is below the limit of a factor leaves less than that factor; the limit is close', () => {
   const passedOver: [angle: number, factor: number][] = [];

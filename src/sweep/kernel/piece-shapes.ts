@@ -1,7 +1,7 @@
-import { dot, type Vec3 } from '../figures/geometry/earth';
-import { acosDeg, RAD } from '../figures/geometry/angles';
-import { bankedFrom } from '../figures/practice';
-import type { PathSamples } from '../figures/traffic/samples';
+import { dot, type Vec3 } from '../../figures/geometry/earth';
+import { acosDeg, RAD } from '../../figures/geometry/angles';
+import { bankedFrom } from '../../figures/practice';
+import type { PathSamples } from '../../figures/traffic/samples';
 
 /** What rounding may add, m or radians. */
 const slack = 1e-3;

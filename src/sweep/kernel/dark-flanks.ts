@@ -1,6 +1,6 @@
-import { along, dot, type Vec3 } from '../figures/geometry/earth';
-import { litFrom } from '../figures/practice';
-import type { PathSamples } from '../figures/traffic/samples';
+import { along, dot, type Vec3 } from '../../figures/geometry/earth';
+import { litFrom } from '../../figures/practice';
+import type { PathSamples } from '../../figures/traffic/samples';
 import { leftAt } from './piece-shapes';
 import { leftSeen, pieceSize, rightSeen } from './pieces';
 import type { SunOver } from './sun-over';

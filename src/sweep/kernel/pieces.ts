@@ -1,16 +1,16 @@
-import type { Framing } from '../figures/optics/framing';
-import type { PathSamples } from '../figures/traffic/samples';
-import { PathInView } from '../figures/path-in-view';
-import type { Eye } from '../figures/spot/eye-at';
-import { acosDeg, DEG, RAD } from '../figures/geometry/angles';
-import { aspectFactors, noFlankWithin } from '../figures/practice';
-import { aspectFactor, hazeOf } from '../figures/score';
-import { sinUnderside } from '../figures/light-on-view';
+import type { Framing } from '../../figures/optics/framing';
+import type { PathSamples } from '../../figures/traffic/samples';
+import { PathInView } from '../../figures/path-in-view';
+import type { Eye } from '../../figures/spot/eye-at';
+import { acosDeg, DEG, RAD } from '../../figures/geometry/angles';
+import { aspectFactors, noFlankWithin } from '../../figures/practice';
+import { aspectFactor, hazeOf } from '../../figures/score';
+import { sinUnderside } from '../../figures/light-on-view';
 import { LeastFocal, offLevel, type Stance } from './least-focal';
 import { leftOf, partOf, perRod, rodOf, tiltOf, wayOf } from './piece-shapes';
 
 /** Neighbouring samples that are passed over at once. */
-export const pieceSize = 6;
+export const pieceSize = 8;
 
 const sinNoFlank = Math.sin(noFlankWithin * RAD);
 

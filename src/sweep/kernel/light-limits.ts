@@ -1,6 +1,6 @@
-import { RAD } from '../figures/geometry/angles';
-import type { SkyThere } from '../figures/light/sky';
-import { lightCeiling, lightFactor } from '../figures/score';
+import { RAD } from '../../figures/geometry/angles';
+import type { SkyThere } from '../../figures/light/sky';
+import { lightCeiling, lightFactor } from '../../figures/score';
 
 /** Steps of the light that is needed, 0 to 1. */
 export const limitSteps = 64;

@@ -1,4 +1,4 @@
-import type { Framing } from '../figures/optics/framing';
+import type { Framing } from '../../figures/optics/framing';
 
 /** Steps of the sine of the angle between the way it is flown and the line of sight, seen from above. */
 const steps = 96;

@@ -1,0 +1,40 @@
+/** ms in one go: with what else the page does in a task it stays under a frame of 16 ms. */
+const most = 6;
+
+/** A clock in ms, and a later task of the page: returns how to call it off. */
+export interface Pauses {
+  readonly now: () => number;
+  readonly later: (go: () => void) => () => void;
+}
+
+/**
+ * Does work step by step, a few ms at a time, so that the page goes on in between: `done` hears what comes of it. The first slice
+ * is done at once. Returns how to end it: then nothing more is done, and nothing is heard.
+ */
+export function inSlices<T>(
+  steps: Generator<void, T>,
+  { now, later }: Pauses,
+  done: (result: T) => void,
+): () => void {
+  let callOff = (): void => undefined;
+  const go = () => {
+    const until = now() + most;
+    for (;;) {
+      const step = steps.next();
+      if (step.done) return done(step.value);
+      if (now() >= until) break;
+    }
+    callOff = later(go);
+  };
+  go();
+  return () => callOff();
+}
+
+/** The page's own. */
+export const pagePauses: Pauses = {
+  now: () => performance.now(),
+  later: (go) => {
+    const timer = setTimeout(go);
+    return () => clearTimeout(timer);
+  },
+};
