@@ -72,6 +72,24 @@ describe('at the field', () => {
     await expect.poll(() => now().isVisible()).toBe(false);
     await tabs.getByRole('button', { name: 'At the field' }).click();
     await expect.poll(() => now().innerText()).toMatch(/25 arrival/);
+    // A notice takes its room from what is read: the tabs stay on the page.
+    await page.getByRole('button', { name: 'Menu', exact: true }).click();
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Open', exact: true }).click(),
+    ]);
+    await chooser.setFiles({
+      name: 'broken.geojson',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{'),
+    });
+    await page.getByText('broken.geojson was not opened').waitFor();
+    const foot = async () => {
+      const { y, height } = await boxAtRest(tabs);
+      return y + height;
+    };
+    await expect.poll(foot).toBeLessThanOrEqual(740);
+    await page.getByRole('button', { name: 'Dismiss' }).click();
   });
 
   it('[B321] walks along the fence with the position: at no spot, then at the spot that is reached', async () => {
