@@ -64,13 +64,21 @@ export function readSweep(given: Given): Read<SweepArguments | null> {
     if (b === null) return { ok: false, reason: `--to: expected ISO 8601 with Z or an offset, got "${to}"` };
     hours = { from: a, to: b };
   }
-  const paths = text('paths');
+  const paths =
+    text('paths')
+      ?.split(',')
+      .map((name) => name.trim()) ?? null;
+  if (paths?.includes('') === true)
+    return {
+      ok: false,
+      reason: `--paths: expected names with commas between them, as under "paths", got "${text('paths') ?? ''}"`,
+    };
   return {
     ok: true,
     value: {
       ...numbers,
       hours,
-      paths: paths === null ? null : paths.split(',').map((name) => name.trim()),
+      paths,
       record: text('record'),
       cells: given.cells === true,
     },

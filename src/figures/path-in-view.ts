@@ -1,7 +1,23 @@
+import {
+  bodyFocal,
+  bodyRange,
+  bodySize,
+  fillFrame,
+  finAhead,
+  finRight,
+  finTop,
+  noseAhead,
+  noseRight,
+  noseTop,
+  wingAhead,
+  wingRight,
+  wingTop,
+} from './optics/fill-frame';
 import type { Framing } from './optics/framing';
 import { bankedFrom } from './practice';
 import type { Eye } from './spot/eye-at';
 import type { PathSamples } from './traffic/samples';
+import { RAD } from './geometry/angles';
 
 /** How much of the aircraft is in sight at each sample of a path, counted in its three points. */
 export interface InSight {
@@ -13,9 +29,9 @@ const points = 3;
 const offLevel = 0.01;
 
 /** Sine of the elevation above which the camera is rolled so that the fuselage lies along the long side. */
-const sinRollFrom = Math.sin((75 * Math.PI) / 180);
+const sinRollFrom = Math.sin(75 * RAD);
 /** Radians of bank from which the flank that is seen is the top or the underside. */
-const topsideFrom = (bankedFrom * Math.PI) / 180;
+const topsideFrom = bankedFrom * RAD;
 
 /**
  * A path as seen from an eye: what does not depend on the sun. East, north and up are those at the eye.
@@ -46,6 +62,7 @@ export class PathInView {
   #pitch = 0;
   #roll = 0;
   readonly #turned = Float64Array.of(1, 0, 1, 0);
+  readonly #body = new Float64Array(bodySize);
   #framing: Framing | null = null;
   #sight: InSight | null = null;
   #known = new Uint8Array(0);
@@ -150,9 +167,8 @@ export class PathInView {
   }
 
   /**
-   * How the aircraft is turned at a sample, and the focal length that frames it: that of a level pinhole camera whose
-   * axis meets the aircraft's centre. The subject's points (`FramedPoints`) are projected, and the shorter of the two focal
-   * lengths counts that let the projected width and the projected height each take `fill` of the sensor.
+   * How the aircraft is turned at a sample, and the focal length that frames it (`fillFrame`): that of a level pinhole camera
+   * whose axis meets the aircraft's centre.
    */
   #frame(i: number): void {
     const { forward, up: upward, slope, attitude, bank, headingKnown } = this.#samples as PathSamples;
@@ -264,41 +280,18 @@ export class PathInView {
     const qn = ru * fe - re * fu;
     const qu = re * fn - rn * fe;
 
-    // Body axes in camera axes: right, top, forward.
-    const br = be * re + bn * rn + bu * ru;
-    const bq = be * qe + bn * qn + bu * qu;
-    const bf = be * fe + bn * fn + bu * fu;
-    const lr = wingE * re + wingN * rn + wingU * ru;
-    const lq = wingE * qe + wingN * qn + wingU * qu;
-    const lf = wingE * fe + wingN * fn + wingU * fu;
-    const tr = de * re + dn * rn + du * ru;
-    const tq = de * qe + dn * qn + du * qu;
-    const tf = de * fe + dn * fn + du * fu;
-
-    // A point behind the lens means that the eye is inside the aircraft. The axis meets the centre, which always counts.
-    const { points, counts } = headingKnown ? framing.facing : framing.anyWay;
-    let left = 0;
-    let right = 0;
-    let low = 0;
-    let high = 0;
-    for (let p = 0, at = 0; p < counts.length; p++, at += 3) {
-      const x = points[at] as number;
-      const y = points[at + 1] as number;
-      const z = points[at + 2] as number;
-      const depth = range + x * bf + y * lf + z * tf;
-      if (!(depth > 0)) {
-        this.#focal[i] = NaN;
-        return;
-      }
-      if (counts[p] === 0) continue;
-      const across = (x * br + y * lr + z * tr) / depth;
-      const above = (x * bq + y * lq + z * tq) / depth;
-      if (across < left) left = across;
-      if (across > right) right = across;
-      if (above < low) low = above;
-      if (above > high) high = above;
-    }
-    const byWidth = framing.sensorWidth / (right - left);
-    this.#focal[i] = framing.fill * Math.min(byWidth, framing.sensorHeight / (high - low));
+    const body = this.#body;
+    body[noseRight] = be * re + bn * rn + bu * ru;
+    body[noseTop] = be * qe + bn * qn + bu * qu;
+    body[noseAhead] = be * fe + bn * fn + bu * fu;
+    body[wingRight] = wingE * re + wingN * rn + wingU * ru;
+    body[wingTop] = wingE * qe + wingN * qn + wingU * qu;
+    body[wingAhead] = wingE * fe + wingN * fn + wingU * fu;
+    body[finRight] = de * re + dn * rn + du * ru;
+    body[finTop] = de * qe + dn * qn + du * qu;
+    body[finAhead] = de * fe + dn * fn + du * fu;
+    body[bodyRange] = range;
+    fillFrame(body, framing, headingKnown);
+    this.#focal[i] = body[bodyFocal] as number;
   }
 }

@@ -24,6 +24,8 @@ export const practice = {
   /** CP: as many obstacles, and as many roads and greens, as a survey stays quick with; the nearest come in. */
   mostObstacles: 2_000,
   mostGroundUses: 2_000,
+  /** CP: footprints of buildings beside them; in a town they must not crowd out its roads. */
+  mostFootprints: 1_000,
   /** CP: s without a point after which a recorded flight is taken for two. */
   longGap: 60,
   /** CP: m without a point after which a flight recorded without times is taken for two. */

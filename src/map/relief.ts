@@ -1,4 +1,4 @@
-import { wrap180 } from '../figures/geometry/angles';
+import { DEG, wrap180 } from '../figures/geometry/angles';
 import type { ElevationGrid } from '../figures/sight/terrain';
 
 /** Pixels to a side of a tile of heights. */
@@ -30,8 +30,7 @@ export function reliefTile(
   const n = 2 ** z;
   const clamp = (value: number, most: number) => Math.max(0, Math.min(most, value));
   for (let row = 0; row < reliefSize; row++) {
-    const lat =
-      (Math.atan(Math.sinh(Math.PI * (1 - (2 * (y + (row + 0.5) / reliefSize)) / n))) * 180) / Math.PI;
+    const lat = Math.atan(Math.sinh(Math.PI * (1 - (2 * (y + (row + 0.5) / reliefSize)) / n))) * DEG;
     const v = clamp((north - lat) / stepLat, rows - 1);
     const top = Math.min(rows - 2, Math.floor(v));
     for (let column = 0; column < reliefSize; column++) {

@@ -1,4 +1,5 @@
 import type { ElevationGrid } from '../figures/sight/terrain';
+import { RAD } from '../survey/angles';
 
 /** Rise over run that the steeper tenth of the ground is to have: less cannot be made out when it is shaded. */
 const shown = 0.25;
@@ -32,7 +33,7 @@ export function steepened(grid: ElevationGrid): ElevationGrid {
 
 /** Rise over run that a tenth of the ground is steeper than. */
 function steepness({ columns, rows, heights, north, stepLng, stepLat }: ElevationGrid): number {
-  const across = stepLng * metresPerDegree * Math.cos(((north - (rows / 2) * stepLat) * Math.PI) / 180);
+  const across = stepLng * metresPerDegree * Math.cos((north - (rows / 2) * stepLat) * RAD);
   const down = stepLat * metresPerDegree;
   const stride = Math.max(1, Math.floor(Math.sqrt((columns * rows) / 20_000)));
   const slopes: number[] = [];

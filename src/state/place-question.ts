@@ -111,6 +111,10 @@ export const groundsOf = (contents: Contents): readonly unknown[] => [
   contents.obstacles,
   contents.noGoAreas,
   contents.groundUses,
+  contents.displayLines,
+  contents.crowdLines,
+  contents.helipads,
+  contents.winchRuns,
   // Where they stand and who lets people in, but not their names.
   ...contents.spots
     .filter(({ access: { status, hours, permission } }) => status !== 'unknown' || hours || permission)

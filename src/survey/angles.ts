@@ -1,3 +1,8 @@
+/** Degrees to radians. The one conversion of the house: every room may import it. */
+export const RAD = Math.PI / 180;
+/** Radians to degrees. */
+export const DEG = 180 / Math.PI;
+
 /** Any angle in degrees brought into [0, 360). */
 export function wrap360(deg: number): number {
   const wrapped = ((deg % 360) + 360) % 360;

@@ -4,7 +4,7 @@ import { candidatesOf } from './candidates';
 import type { Request, Response } from './messages';
 import { planSweep, type SweepAsked } from './plan';
 import { sketchOf } from './sketch';
-import { Sweep, type CellFigures } from './sweep';
+import { buffersOf, Sweep } from './sweep';
 
 /** What a worker does: one question at a time, request by request. `now`: ms of any clock. */
 export class Answering {
@@ -74,8 +74,3 @@ export class Answering {
     return { response: { id, name: 'cells', body }, transfer: buffersOf(figures) };
   }
 }
-
-const buffersOf = (figures: CellFigures): ArrayBuffer[] =>
-  Object.values(figures).map((list: CellFigure) => list.buffer as ArrayBuffer);
-
-type CellFigure = Int32Array | Float64Array | Uint16Array | Uint8Array;

@@ -1,4 +1,5 @@
 import type { Position } from '../survey/document';
+import type { Lens } from '../survey/schema/kit';
 import { groundLine, mapped } from '../figures/geometry/earth';
 import { verdictFor } from '../figures/optics/verdict';
 import { Scratch } from '../figures/scratch';
@@ -30,13 +31,20 @@ export interface Candidate {
   readonly veryClose: boolean;
   /** Name of the way it lies on, null for none. */
   readonly way: string | null;
+  /** By the clock: minutes at which some path is good. */
   readonly goodMinutes: number;
+  /** Over all paths: what places are ranked by. Two that are good at once count twice, as twice as much comes past. */
+  readonly pathMinutes: number;
   readonly worth: number;
   readonly bestInstant: number;
   /** mm at the best instant. */
   readonly focalLength: number | null;
-  /** Key of the lens that takes it, and the extender on it. */
-  readonly lens: { readonly key: string; readonly extender: number | null } | null;
+  /** Key of the lens that takes it, the extender on it, and whether it serves all that the paths need while they are good. */
+  readonly lens: {
+    readonly key: string;
+    readonly extender: number | null;
+    readonly throughout: boolean;
+  } | null;
   /** Of the path that is good for longest: its share in sight, and what hides the rest (ids, or "terrain"). */
   readonly visibleShare: number | null;
   readonly hiddenBy: readonly string[];
@@ -77,6 +85,11 @@ export function candidatesOf(sweep: Sweep, figures: CellFigures): Proposed {
     const place = placeOf(figures.cells[k] as number);
     return place ? [candidateAt(sweep, place, scratch)] : [];
   });
+  // Moving within its cell changes a place's figures by a little: the order is that of what a reader sees.
+  candidates.sort(
+    (a, b) =>
+      Number(a.ground === 'unknown') - Number(b.ground === 'unknown') || b.pathMinutes - a.pathMinutes,
+  );
   return { candidates, none: candidates.length === 0 ? 'nothing-good' : null };
 }
 
@@ -152,10 +165,11 @@ function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch)
     veryClose: there.veryClose,
     way: there.name || null,
     goodMinutes: minutes((t) => paths.some((_, p) => isGood(p, t))),
+    pathMinutes: good.reduce((sum, path) => sum + path.goodMinutes, 0),
     worth: kernel.worth[best] as number,
     bestInstant: instants[best] as number,
     focalLength: Number.isNaN(focal) ? null : focal,
-    lens: Number.isNaN(focal) ? null : lensFor(sweep, focal),
+    lens: Number.isNaN(focal) ? null : lensFor(sweep, focal, good),
     visibleShare: bestPath?.visibleShare ?? null,
     hiddenBy: [...new Set(bestPath?.hidden.map(({ by }) => by) ?? [])],
     paths: good,
@@ -176,10 +190,26 @@ function spellsOf(indices: readonly number[]): (readonly [first: number, last: n
   return spells;
 }
 
-/** The lens that frames a needed focal length: the first that fits, else the first that is tight. */
-function lensFor({ contents: { kit, body } }: Sweep, needed: number): Candidate['lens'] {
+/**
+ * The lens that frames a needed focal length in mm: the first that fits and serves all that is good there, else the first that
+ * fits, else the first that is tight.
+ */
+function lensFor(
+  { contents: { kit, body } }: Sweep,
+  needed: number,
+  good: readonly GoodPath[],
+): Candidate['lens'] {
+  const serves = (lens: Lens, mm: number) => {
+    const { verdict } = verdictFor(lens, mm, body, kit.fill);
+    return verdict === 'fits' || verdict === 'tight';
+  };
+  const throughout = (lens: Lens) =>
+    good.every(({ focal }) => serves(lens, focal.shortest) && serves(lens, focal.longest));
   const verdicts = kit.lenses.map((lens) => verdictFor(lens, needed, body, kit.fill));
+  const fitting = verdicts.filter(({ verdict }) => verdict === 'fits');
   const found =
-    verdicts.find(({ verdict }) => verdict === 'fits') ?? verdicts.find(({ verdict }) => verdict === 'tight');
-  return found ? { key: found.lens.key, extender: found.extender } : null;
+    fitting.find(({ lens }) => throughout(lens)) ??
+    fitting[0] ??
+    verdicts.find(({ verdict }) => verdict === 'tight');
+  return found ? { key: found.lens.key, extender: found.extender, throughout: throughout(found.lens) } : null;
 }

@@ -1,7 +1,9 @@
 import type { Contents } from '../survey/contents';
 import type { ElevationGrid } from '../figures/sight/terrain';
+import { neededOf } from './needed';
 import type { MessageName, Request, Response } from './messages';
 import { planSweep, type Planned, type SweepAsked } from './plan';
+import { buffersOf } from './sweep';
 import { Run, type Question, type Told } from './run';
 
 /** A worker, as far as this room needs one: a double stands in for it in tests. */
@@ -122,7 +124,8 @@ export class SweepClient {
     const question = this.#question;
     if (worker.question !== question) {
       // In this order they are read; only the request that answers with work is waited for. What it knows it is not told again.
-      const { contents, asked, terrain } = run.question;
+      const { asked, terrain } = run.question;
+      const contents = neededOf(run.question.contents, asked);
       const tell = (request: Pick<Request, 'name' | 'body'>) =>
         worker.hand.postMessage({ id: ++this.#id, question, ...request } as Request, []);
       if (worker.terrain !== terrain) tell({ name: 'terrain', body: terrain });
@@ -134,10 +137,11 @@ export class SweepClient {
     }
     if (run.toSketch())
       return this.#wait(worker, { id: ++this.#id, question, name: 'sketch', body: null }, []);
-    // Copied as it is handed over: what comes in later does not reach it.
     const figures = run.toPropose(this.#id + 1);
-    if (figures)
-      return this.#wait(worker, { id: ++this.#id, question, name: 'candidates', body: { figures } }, []);
+    if (figures) {
+      const request: Request = { id: ++this.#id, question, name: 'candidates', body: { figures } };
+      return this.#wait(worker, request, buffersOf(figures));
+    }
     const cells = run.nextChunk();
     if (cells)
       this.#wait(worker, { id: ++this.#id, question, name: 'cells', body: { cells } }, [cells.buffer]);

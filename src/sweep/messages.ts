@@ -16,7 +16,7 @@ export interface Messages {
   sketch: [null, { readonly figures: CellFigures }];
   /** Some of its cells. `took`: ms of the worker. */
   cells: [{ readonly cells: Int32Array }, { readonly figures: CellFigures; readonly took: number }];
-  /** The places to propose from the cells that are known; one that is not has no good minute. */
+  /** The places to propose from the cells that are known and may be proposed. */
   candidates: [{ readonly figures: CellFigures }, Proposed];
 }
 

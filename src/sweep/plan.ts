@@ -63,16 +63,20 @@ export function planSweep(contents: Contents, asked: SweepAsked, terrain: Elevat
   const { side, cell } = asked;
   if (side !== null && !(side > 0 && side <= mostSide) && !tooFine(side, cell))
     return refused('side', `the side must be above 0 and at most ${perThousand(mostSide)} m, got ${side}`);
-  const fine = tooFine(side ?? mostSide, cell);
-  if (fine) return fine;
-  if (cell !== null && !(cell >= finestCell && cell <= coarsestCell))
-    return refused('cell', `the cell must be ${finestCell} to ${coarsestCell} m, got ${cell}`);
   const ids = new Set(paths.map(({ ref }) => ref.runway));
   const chosen = contents.runways.filter(({ id }) => ids.has(id));
   const frame = siteFrame(contents.site.reference);
-  const area = areaAbout(chosen.length > 0 ? chosen : contents.runways, frame, cell ?? usualCell, side);
+  const about = chosen.length > 0 ? chosen : contents.runways;
+  const fine = tooFine(side ?? areaAbout(about, frame, usualCell, null).side, cell);
+  if (fine) return fine;
+  if (cell !== null && !(cell >= finestCell && cell <= coarsestCell))
+    return refused('cell', `the cell must be ${finestCell} to ${coarsestCell} m, got ${cell}`);
+  const area = areaAbout(about, frame, cell ?? usualCell, side);
   if (Math.abs(contents.site.reference[1]) > 90 - nearPole)
-    return refused('area', 'the area lies over a pole, where east and north have no meaning');
+    return refused(
+      'area',
+      `the field lies within ${nearPole} degree of a pole, where east and north turn from cell to cell; places there cannot be shown`,
+    );
   const corners = [0, area.count - 1, area.count * (area.count - 1), area.count * area.count - 1].map((i) =>
     cellPosition(area, i),
   );
@@ -80,10 +84,8 @@ export function planSweep(contents: Contents, asked: SweepAsked, terrain: Elevat
   if (Math.max(...lngs) - Math.min(...lngs) > 180)
     return refused(
       'area',
-      'the area lies over the antimeridian; choose a smaller side, so that it stays on one side',
+      'the area lies over the antimeridian; choose a smaller side or paths of another runway, so that it stays on one side',
     );
-  const fine2 = tooFine(area.side, area.cell);
-  if (fine2) return fine2;
   const hours = asked.hours ?? lightHours(contents, asked.at);
   const step = asked.step ?? usualStep;
   if (!(step >= 1)) return refused('hours', `the step must be at least 1 s, got ${step}`);
@@ -106,17 +108,21 @@ const mostInstants = 400;
 const bytesEach = 64;
 const cellsEachSecond = 15_000;
 
-/** Why a cell is too fine for a side, and one that would do; null when it is not. */
+/** Why a cell is too fine for a side, what it would take, and one that would do; null when it is not. */
 function tooFine(side: number, cell: number | null): Extract<Planned, { ok: false }> | null {
   if (cell === null || !(cell > 0) || !(side > 0)) return null;
   const cells = (side / cell) ** 2;
   if (cells <= mostCells) return null;
-  const coarser = Math.max(finestCell, Math.ceil(side / Math.sqrt(mostCells)));
+  // What is offered must not be refused in its turn.
+  const offered = Math.min(side, mostSide);
+  const coarser = Math.max(finestCell, Math.ceil(offered / Math.sqrt(mostCells)));
   const minutes = Math.max(1, Math.round(cells / cellsEachSecond / 60));
+  const time = minutes < 120 ? `${minutes} minutes` : `${perThousand(minutes / 60)} hours`;
+  const within = side > mostSide ? `, over ${perThousand(mostSide)} m at most,` : '';
   return {
     ok: false,
     about: 'cell',
-    reason: `${perThousand(side)} m at ${cell} m are ${perThousand(cells)} cells: some ${perThousand(minutes)} minutes and ${perThousand((cells * bytesEach) / 1e6)} MB; a cell of ${coarser} m will do`,
+    reason: `${perThousand(side)} m at ${cell} m are ${perThousand(cells)} cells: some ${time} and ${perThousand((cells * bytesEach) / 1e6)} MB; a cell of ${coarser} m${within} will do`,
     cell: coarser,
   };
 }

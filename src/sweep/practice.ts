@@ -21,6 +21,9 @@ export const taxiClear = 40;
 export const railClear = 15;
 /** m from a line of water, and of a way whose access says no, that count as it. CP. */
 export const lineHalfWidth = 5;
+/** m under a building from which people walk beneath it, and m from a way's line there that count as its passage. CP. */
+export const headroom = 2;
+export const arcadeHalfWidth = 3;
 /** m from a spot of the survey within which its own access holds: refused or forbidden, to be asked for, its hours. CP. */
 export const atSpot = 20;
 /**

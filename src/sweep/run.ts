@@ -3,7 +3,7 @@ import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Proposed } from './candidates';
 import { cellsOfLevel, strides } from './levels';
 import type { SweepAsked, SweepPlan } from './plan';
-import { emptyFigures, type CellFigures } from './sweep';
+import { emptyFigures, proposable, type CellFigures } from './sweep';
 
 /** How far a question is answered. The figures are one and the same object all along: what is in it grows. */
 export interface SweepProgress {
@@ -140,7 +140,8 @@ export class Run {
     this.#wantsPlaces = false;
     this.#asking = id;
     if (isFinal) this.#final = id;
-    return this.figures;
+    // A copy: what comes in later does not reach it, and all of a large area would take the page a while to hand over.
+    return proposable(this.figures, this.plan.paths.length);
   }
 
   take(part: CellFigures, took: number): void {

@@ -41,6 +41,39 @@ export const emptyFigures = (cells: Int32Array, paths: number): CellFigures => (
   ground: new Uint8Array(cells.length),
 });
 
+export const buffersOf = (figures: CellFigures): ArrayBuffer[] =>
+  Object.values(figures).map((list: CellFigure) => list.buffer as ArrayBuffer);
+
+type CellFigure = CellFigures[keyof CellFigures];
+
+const closedCode = groundCodes.indexOf('closed');
+
+/** Of cells those that may be proposed: some path is good there, and nobody is kept away. */
+export function proposable(figures: CellFigures, paths: number): CellFigures {
+  const { cells, ground, goodByPath } = figures;
+  const kept = new Int32Array(cells.length);
+  let count = 0;
+  for (let k = 0; k < cells.length; k++) {
+    if (ground[k] === closedCode) continue;
+    let good = 0;
+    for (let p = 0; p < paths; p++) good |= goodByPath[k * paths + p] as number;
+    if (good > 0) kept[count++] = k;
+  }
+  const out = emptyFigures(new Int32Array(count), paths);
+  for (let i = 0; i < count; i++) {
+    const k = kept[i] as number;
+    out.cells[i] = cells[k] as number;
+    out.worth[i] = figures.worth[k] as number;
+    out.summedWorth[i] = figures.summedWorth[k] as number;
+    out.focal[i] = figures.focal[k] as number;
+    out.light[i] = figures.light[k] as number;
+    out.good[i] = figures.good[k] as number;
+    out.ground[i] = ground[k] as number;
+    for (let p = 0; p < paths; p++) out.goodByPath[i * paths + p] = goodByPath[k * paths + p] as number;
+  }
+  return out;
+}
+
 /** One question, ready to be answered cell by cell, in any order. Where somebody may stand comes with it. */
 export class Sweep {
   readonly plan: SweepPlan;

@@ -1,5 +1,6 @@
 import { Color, type Vector3 } from 'three';
 import type { Sky } from '../figures/optics/exposure';
+import { RAD } from '../survey/angles';
 
 /** The light of a moment as it is drawn: linear colours, not measures. */
 export interface Daylight {
@@ -125,7 +126,7 @@ const lowest = 0.3;
  */
 export function throughAir(altitude: number): Rgb {
   const h = Math.max(lowest, altitude);
-  const thickness = 1 / (Math.sin((h * Math.PI) / 180) + 0.50572 * (h + 6.07995) ** -1.6364);
+  const thickness = 1 / (Math.sin(h * RAD) + 0.50572 * (h + 6.07995) ** -1.6364);
   const left = (magnitudes: number) => 10 ** (-0.4 * magnitudes * thickness);
   return [left(0.11), left(0.2), left(0.36)];
 }

@@ -3,7 +3,7 @@ import { preview } from 'vite';
 import { launchChromium } from '../support/chromium.ts';
 import { longestTasks, type TracedPage } from './traced-page.ts';
 
-const runs = 5;
+const runs = 3;
 const budgetSketch = 100;
 const budgetTask = 16;
 /** ms that a pointer rests on the button before it is pressed. */

@@ -81,6 +81,19 @@ describe('where to stand', () => {
     expect(opened.complaints).toEqual([]);
   });
 
+  it('[B281] works out the sketch as the pointer comes to the row of views; what the button then opens has it', async () => {
+    const { page } = opened;
+    expect(page.workers()).toEqual([]);
+    await page.getByRole('button', { name: 'Year', exact: true }).hover();
+    await expect.poll(() => page.workers().length).toBe(1);
+    await page.getByRole('button', { name: 'Where to stand' }).click();
+    await page.locator('section.places[data-sketch="true"], section.places[data-fineness="16"]').waitFor();
+    await view(page).getByLabel('Shade by').waitFor();
+    await view(page)
+      .getByText(/^(A sketch, as if|Looking round|A first list)/)
+      .waitFor();
+  });
+
   it('[B262] without a runway it says so, and what would help', async () => {
     const { page } = opened;
     await page.getByRole('button', { name: 'Find airfield' }).click();
@@ -102,7 +115,7 @@ describe('where to stand, on the map', () => {
     await view(page).getByLabel('Hours').selectOption('moments');
     await done(page);
     // What stands in the list belongs to the last question: half an hour, not the day.
-    await expect.poll(() => lines(page).first().innerText()).toMatch(/\b(15|30|45) good min/);
+    await expect.poll(() => lines(page).first().innerText()).toMatch(/\b(15|30|45) (good min|by the clock)/);
     // In the grass some 35 m north of 08/26, near enough that no line of the survey is under the pointer.
     const zoom = await atRest(() => zoomOf(page));
     await page.getByRole('button', { name: 'Zoom in' }).click();

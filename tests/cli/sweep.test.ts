@@ -139,6 +139,6 @@ test('[S174] wrong arguments say what was expected', () => {
   const fine = sweepJson(contents, asked('--cell', '1', '--side', '20000'), at, null, null, null);
   expect(fine).toMatchObject({
     ok: false,
-    reason: expect.stringMatching(/^--sweep: .*a cell of 20 m will do/) as string,
+    reason: expect.stringMatching(/^--sweep: .*a cell of 12 m, over 12,000 m at most, will do/) as string,
   });
 });

@@ -8,12 +8,18 @@ import { contentsOf, plainKit, plainSubject } from '../support/contents';
 import { eyeOver, oneSamplePath } from '../support/one-sample';
 import { PublishedTable } from '../support/tolerance';
 import {
+  angleReadRows,
+  angleReadSource,
   cropRows,
   cropSource,
+  equivalentRows,
+  equivalentSource,
   fieldOfViewRows,
   fieldOfViewSource,
   fillRows,
   fillSource,
+  saidFactorRows,
+  saidFactorSource,
 } from './fixtures/optics';
 import { sunFromAxisRows, sunFromAxisSource } from './fixtures/sun-positions';
 import { tolerances } from './tolerances';
@@ -77,6 +83,33 @@ describe('optics against published values', () => {
       table.near('factor', equivalent35(1, framing(width, height)), factor);
     }
     table.close(4);
+  });
+
+  test('[R44] crop factors, equivalent focal lengths and an angle of view as they are printed', () => {
+    const factors = new PublishedTable(`crop factor (${saidFactorSource})`, {
+      factor: tolerances.publishedFactor,
+    });
+    for (const { width, height, factor } of saidFactorRows) {
+      factors.row(`${width} x ${height}`);
+      factors.near('factor', equivalent35(1, framing(width, height)), factor);
+    }
+    factors.close(4);
+    const examples = new PublishedTable(`equivalent focal length (${equivalentSource})`, {
+      equivalent: tolerances.publishedEquivalent,
+    });
+    for (const { focal, width, height, equivalent } of equivalentRows) {
+      examples.row(`${focal} mm on ${width} x ${height}`);
+      examples.near('equivalent', equivalent35(focal, framing(width, height)), equivalent);
+    }
+    examples.close(2);
+    const angles = new PublishedTable(`field of view (${angleReadSource})`, {
+      diagonal: tolerances.publishedAngle,
+    });
+    for (const { focal, width, height, diagonal } of angleReadRows) {
+      angles.row(`${focal} mm`);
+      angles.near('diagonal', 2 * halfDiagonal(focal, framing(width, height)), diagonal);
+    }
+    angles.close(1);
   });
 
   test('[R43] angle between the line of sight and the sun', () => {

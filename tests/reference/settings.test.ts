@@ -15,6 +15,9 @@ import {
   hyperfocalRows,
   hyperfocalSource,
   isoRows,
+  makersConfusion,
+  makersDepthRows,
+  makersDepthSource,
   motionRows,
   motionSource,
 } from './fixtures/settings';
@@ -50,10 +53,26 @@ describe('settings against published values', () => {
       // These sources leave out the "+ f".
       table.near('distance', (hyperfocal(f, n, c) - f / 1000) / h, 1);
     }
-    table.close(3);
+    table.close(5);
+    // Focused at 10.6 m, the 70 mm at f/22 is sharp from 5.3 m on.
+    expect(depthOfField(70, 22, 10.6, 0.021).near).toBeCloseTo(5.3, 1);
     // Focused there, everything from half of it on is sharp (10.4 ft of 20.8).
     const h = hyperfocal(50.8, 8, 0.0508);
     expect(depthOfField(50.8, 8, h, 0.0508).near / 0.3048).toBeCloseTo(10.4, 0);
+  });
+
+  test('[R107] depth of field as a maker of lenses prints it', () => {
+    const table = new PublishedTable(`depth of field (${makersDepthSource})`, {
+      near: tolerances.makersNear,
+      far: tolerances.makersFar,
+    });
+    for (const { f, n, focus, near, far } of makersDepthRows) {
+      table.row(`${f} mm f/${n} at ${focus.toFixed(1)} m`);
+      const got = depthOfField(f, n, focus, makersConfusion);
+      table.near('near', got.near / focus, near / focus);
+      if (far !== null) table.near('far', (got.far ?? NaN) / focus, far / focus);
+    }
+    table.close(23);
   });
 
   test('[R102] exposure values and ISO', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { placeQuestion, questionOf } from '../../src/state/place-question';
+import { groundsOf, placeQuestion, questionOf } from '../../src/state/place-question';
 import { Hand } from '../../src/state/view.svelte';
 import { WhereToStand, type Sweeper } from '../../src/state/where-to-stand.svelte';
 import type { Proposed } from '../../src/sweep/candidates';
@@ -144,6 +144,23 @@ describe('where to stand follows', () => {
     make().follow();
     expect(sweeper.questions[0]?.asked).toEqual(foreseen);
     expect(sweeper.questions[0]?.contents).toBe(figures.contents);
+  });
+
+  test('[P61] it asks anew when what else is flown, or where nobody may stand for it, is moved; not for a name or a log', () => {
+    const { figures } = scene();
+    const { contents } = figures;
+    const before = groundsOf(contents);
+    const isAsked = (changed: Partial<Contents>) => {
+      const after = groundsOf({ ...contents, ...changed });
+      return after.length !== before.length || after.some((ground, i) => ground !== before[i]);
+    };
+    expect([
+      isAsked({ displayLines: [] }),
+      isAsked({ crowdLines: [] }),
+      isAsked({ helipads: [] }),
+      isAsked({ winchRuns: [] }),
+    ]).toEqual([true, true, true, true]);
+    expect([isAsked({ logEntries: [] }), isAsked({ movements: [] })]).toEqual([false, false]);
   });
 
   test('[P48] a sketch that is there already is shown with the question, and while something is dragged the next one need not wait', () => {

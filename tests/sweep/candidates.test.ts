@@ -159,8 +159,18 @@ test('[S165] what cannot be asked says what is wrong and the mend', () => {
   expect(why({ names: ['main/08/arrival', 'nowhere'] })).toMatch(/^paths: .*"nowhere"/);
   expect(why({ hours: { from: 10, to: 10 } })).toMatch(/^hours: there is no instant/);
   expect(why({ cell: 1, side: 20_000 })).toMatch(
-    /^cell: 20,000 m at 1 m are 400,000,000 cells.*a cell of 20 m/,
+    /^cell: 20,000 m at 1 m are 400,000,000 cells: some 7 hours and 25,600 MB; a cell of 12 m, over 12,000 m at most, will do/,
   );
+  // What is said of a side that nobody named is said of the one that would be taken.
+  expect(why({ cell: 1, side: null })).toMatch(/^cell: 4,4\d\d m at 1 m .*a cell of 5 m will do/);
+  for (const asked of [
+    { cell: 1, side: 20_000 },
+    { cell: 1, side: null },
+  ]) {
+    const [, metres] = /a cell of (\d+) m/.exec(why(asked)) ?? [];
+    const side = asked.side && 12_000;
+    expect(why({ cell: Number(metres), side })).toBe('ok');
+  }
   expect(why({ cell: 3 })).toMatch(/^cell: .*5 to 100 m/);
   expect(why({ side: 13_000 })).toMatch(/^side: .*12,000 m/);
   const pole = contentsOf(
@@ -173,4 +183,30 @@ test('[S165] what cannot be asked says what is wrong and the mend', () => {
     { subjects: [plainSubject], kit: plainKit, site: { reference: [179.99, 10] } },
   );
   expect(why({}, far)).toMatch(/^area: .*antimeridian/);
+});
+
+test('[S359] the lens named frames all that is good at a place where one of the kit does; where it frames a part, that is said', () => {
+  const { candidates } = answered();
+  const { lenses, fill } = plainKit;
+  // From three quarters of the wanted share of the frame up to all of it.
+  const serves = (lens: (typeof lenses)[number], mm: number) =>
+    [1, ...(lens.extenders ?? [])].some(
+      (x) => mm >= fill * lens.shortest * x - 1e-6 && mm <= (lens.longest * x) / 0.75 + 1e-6,
+    );
+  const all = (lens: (typeof lenses)[number], { paths }: (typeof candidates)[number]) =>
+    paths.every(({ focal }) => serves(lens, focal.shortest) && serves(lens, focal.longest));
+  let both = 0;
+  for (const candidate of candidates) {
+    const named = lenses.find(({ key }) => key === candidate.lens?.key);
+    if (!named || candidate.focalLength === null) continue;
+    expect(candidate.lens?.throughout).toBe(all(named, candidate));
+    const [first] = lenses;
+    const isBetterSecond = first && !all(first, candidate) && lenses.some((lens) => all(lens, candidate));
+    // The first of the kit fits at its best, but not throughout: the other goes.
+    if (isBetterSecond && serves(first, candidate.focalLength)) {
+      expect(named.key).toBe('long');
+      both++;
+    }
+  }
+  expect(both).toBeGreaterThan(0);
 });

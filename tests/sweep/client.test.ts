@@ -342,3 +342,85 @@ test('[S364] asked once more what was asked before, a worker has it ready: the a
   expect(told.at(-1)?.figures.goodByPath).toEqual(before?.figures.goodByPath);
   expect(told.at(-1)?.proposed).toEqual(before?.proposed);
 });
+
+test('[S367] workers hear of the cells that may be proposed only, and propose what they would of all', () => {
+  const { hands, told, ask } = asking(2);
+  ask();
+  hands.drain(seeded(5));
+  const last = told.at(-1);
+  const requests = hands.all.flatMap(({ asked: list }) => list);
+  const final = requests.findLast(({ name }) => name === 'candidates');
+  if (!last || final?.name !== 'candidates') throw new Error('expected a last list');
+  const { figures } = last;
+  expect(final.body.figures.cells.length).toBeGreaterThan(0);
+  expect(final.body.figures.cells.length).toBeLessThan(figures.cells.length);
+  const whole = new Answering(() => 0);
+  whole.answer({ id: 0, question: 0, name: 'survey', body: contents });
+  whole.answer({ id: 0, question: 0, name: 'ask', body: asked });
+  const { response } = whole.answer({ id: 1, question: 0, name: 'candidates', body: { figures } });
+  expect(last.proposed).toEqual(response.body);
+});
+
+test('[S368] whatever was asked, prepared, ended or let go before, in any order of arrival: the last question is answered as if it were the only one', () => {
+  const other = contentsOf(
+    [
+      runwayFeature(
+        'main',
+        [8.011, 50.021],
+        [8.0215, 50.025],
+        [
+          { designator: '06', elevation: 112 },
+          { designator: '24', elevation: 112 },
+        ],
+      ),
+    ],
+    { subjects: [plainSubject], kit: plainKit, site: { reference: [8.01, 50.02] } },
+  );
+  const questions = [
+    { contents, asked: { ...asked, cell: 100 } },
+    { contents, asked: { ...asked, cell: 80, step: 1800 } },
+    { contents: other, asked: { ...asked, cell: 100 } },
+  ] as const;
+  const alone = questions.map((question) => {
+    const { hands, client } = asking(1);
+    let last: SweepProgress | undefined;
+    client.ask(question.contents, question.asked, null, (progress) => (last = { ...progress }));
+    hands.drain(seeded(1));
+    return last;
+  });
+  for (let seed = 1; seed <= (thorough ? 40 : 6); seed++) {
+    const random = seeded(seed);
+    const { hands, client } = asking(3);
+    // The last one is always asked; what was told under an earlier number must not come any more.
+    let turn = 0;
+    let last: SweepProgress | undefined;
+    const stale: number[] = [];
+    const ask = (i: number) => {
+      const mine = ++turn;
+      const question = questions[i] as (typeof questions)[number];
+      client.ask(question.contents, question.asked, null, (progress) => {
+        if (mine !== turn) stale.push(mine);
+        last = { ...progress };
+      });
+    };
+    const any = () => Math.floor(random() * questions.length);
+    for (let k = 0; k < 8; k++) {
+      const what = random();
+      const question = questions[any()] as (typeof questions)[number];
+      if (what < 0.4) ask(any());
+      else if (what < 0.7) client.prepare(question.contents, question.asked, null);
+      else if (what < 0.85) client.cancel();
+      else client.close();
+      for (let steps = Math.floor(random() * 12); steps > 0; steps--) hands.step(random);
+    }
+    const i = any();
+    ask(i);
+    hands.drain(random);
+    expect(stale).toEqual([]);
+    // The sum of worths is a bound only where nothing is good (`CellFigures`).
+    for (const figure of ['worth', 'focal', 'light', 'good', 'goodByPath', 'ground'] as const)
+      expect(last?.figures[figure]).toEqual(alone[i]?.figures[figure]);
+    expect(last?.proposed).toEqual(alone[i]?.proposed);
+    expect(last?.provisional).toBe(false);
+  }
+});

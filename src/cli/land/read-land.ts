@@ -6,6 +6,7 @@ import { feature } from 'topojson-client';
 import type { GeometryCollection, Topology } from 'topojson-specification';
 import type { LandArea } from '../../imports/land/land-file';
 import type { Position } from '../../survey/document';
+import { DEG } from '../../survey/angles';
 
 const require = createRequire(import.meta.url);
 export const landSource = require.resolve('world-atlas/land-50m.json');
@@ -16,10 +17,7 @@ export const landSource = require.resolve('world-atlas/land-50m.json');
  */
 export async function readLand(): Promise<LandArea[]> {
   const topology = JSON.parse(await readFile(landSource, 'utf8')) as Topology<{ land: GeometryCollection }>;
-  const degrees = geoEquirectangular()
-    .scale(180 / Math.PI)
-    .translate([0, 0])
-    .precision(0);
+  const degrees = geoEquirectangular().scale(DEG).translate([0, 0]).precision(0);
   const { features } = geoProject(feature(topology, topology.objects.land), degrees);
   return features.flatMap(({ geometry }) => {
     if (geometry.type === 'Polygon') return [geometry.coordinates.map(asRing)];

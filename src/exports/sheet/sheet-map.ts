@@ -63,6 +63,7 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
     if (use === 'rail') return [line(way, { stroke: '#999', 'stroke-width': 6, 'stroke-dasharray': '3 14' })];
     if (use === 'water' && rings.length > 0)
       return [area(rings, { fill: '#eee', stroke: '#999', 'stroke-width': 2 })];
+    if (use === 'building' && rings.length > 0) return [area(rings, { fill: '#ddd' })];
     return use === 'aerodrome' && rings.length > 0
       ? [area(rings, { fill: 'none', stroke: '#999', 'stroke-width': 3, 'stroke-dasharray': '24 8 4 8' })]
       : [];

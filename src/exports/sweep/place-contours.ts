@@ -1,14 +1,16 @@
 import { reachLines } from '../../sweep/reach-lines';
-import type { PlaceLists } from './place-lists';
+import { dayOf, type PlaceLists } from './place-lists';
 
 /** Lines of equal value of the layer (GeoJSON, RFC 7946): `level` in `unit`. */
-export async function placeContours({ values, area, layer, site }: PlaceLists): Promise<string> {
+export async function placeContours(lists: PlaceLists): Promise<string> {
+  const { values, area, layer, site } = lists;
+  const date = dayOf(lists);
   const known = Float64Array.from(values, (value) => (Number.isFinite(value) ? value : 0));
   const lines = await reachLines(known, area, layer.levels);
   const features = lines.flatMap(({ focalLength: level, lines: ways }) =>
     ways.map((coordinates) => ({
       type: 'Feature',
-      properties: { site, layer: layer.name, level, unit: layer.unit },
+      properties: { site, layer: layer.name, level, unit: layer.unit, date },
       geometry: { type: 'LineString', coordinates },
     })),
   );

@@ -1,6 +1,7 @@
 import type { Position } from '../../survey/document';
 import type { Candidate } from '../../sweep/candidates';
 import type { Area } from '../../sweep/area';
+import { dateAt } from '../../time/local-time';
 
 /** A candidate with what is said of it in a sentence. */
 export interface ListedPlace {
@@ -16,6 +17,8 @@ export interface PlaceLists {
   readonly site: string;
   /** IANA name. */
   readonly zone: string;
+  /** ms since 1970, UTC, of the first instant that was looked at: the light is that of this day. */
+  readonly from: number;
   readonly places: readonly ListedPlace[];
   readonly area: Area;
   /** What the cells are of, and its unit: "good minutes", "min". */
@@ -25,3 +28,6 @@ export interface PlaceLists {
   /** North-west, north-east, south-east and south-west corner of the area. */
   readonly corners: readonly [Position, Position, Position, Position];
 }
+
+/** The local date for which they hold: minutes and light of another day are others. */
+export const dayOf = ({ from, zone }: Pick<PlaceLists, 'from' | 'zone'>): string => dateAt(from, zone);

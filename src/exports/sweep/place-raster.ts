@@ -1,5 +1,5 @@
 import { mapped } from '../../figures/geometry/earth';
-import type { PlaceLists } from './place-lists';
+import { dayOf, type PlaceLists } from './place-lists';
 
 /** What stands for nothing, as GIS expect it. */
 const noData = -9999;
@@ -8,7 +8,8 @@ const noData = -9999;
  * The cells as a GeoTIFF (OGC 19-008r4) of 32-bit floats in WGS 84 longitude and latitude, rows from the north. Each pixel
  * takes the value of the cell that its middle lies in.
  */
-export async function placeRaster({ values, area, corners }: PlaceLists): Promise<ArrayBuffer> {
+export async function placeRaster(lists: PlaceLists): Promise<ArrayBuffer> {
+  const { values, area, corners, site, layer } = lists;
   const { writeArrayBuffer } = await import('geotiff');
   const lngs = corners.map(([lng]) => lng);
   const lats = corners.map(([, lat]) => lat);
@@ -23,7 +24,7 @@ export async function placeRaster({ values, area, corners }: PlaceLists): Promis
       const value = c < 0 || r < 0 || c >= size || r >= size ? NaN : (values[r * size + c] as number);
       pixels[row * size + column] = Number.isFinite(value) ? value : noData;
     }
-  return writeArrayBuffer(pixels, {
+  const metadata = {
     width: size,
     height: size,
     BitsPerSample: [32],
@@ -34,5 +35,17 @@ export async function placeRaster({ values, area, corners }: PlaceLists): Promis
     GTRasterTypeGeoKey: 1,
     GeographicTypeGeoKey: 4326,
     GDAL_NODATA: String(noData),
-  });
+    // TIFF 6.0: 7-bit ASCII.
+    ImageDescription: ascii(
+      `${site}: ${layer.name.toLowerCase()}${layer.unit && `, ${layer.unit}`}, ${dayOf(lists)}`,
+    ),
+  };
+  return writeArrayBuffer(pixels, metadata);
 }
+
+/** Letters without their accents; what is no letter of ASCII then is a question mark. */
+const ascii = (text: string): string =>
+  text
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^ -~]/g, '?');

@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { clockAt } from '../../time/local-time';
-import type { PlaceLists } from './place-lists';
+import { dayOf, type PlaceLists } from './place-lists';
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 const headings = [
@@ -9,16 +9,20 @@ const headings = [
   'Longitude',
   'Latitude',
   'Ground',
-  'Good minutes',
+  'Good minutes over all paths',
+  'Good minutes by the clock',
   'Worth',
   'Focal length (mm)',
   'Share in sight',
+  'Date',
   'Paths',
   'In words',
 ];
 
 /** The places as a table (RFC 4180, UTF-8 with byte order mark); times by the clock of the airfield. */
-export function placeTable({ places, zone }: PlaceLists): string {
+export function placeTable(lists: PlaceLists): string {
+  const { places, zone } = lists;
+  const date = dayOf(lists);
   const withMonths = places.some(({ expectedMinutes }) => expectedMinutes !== null);
   const rows = places.map(({ candidate: c, name, sentence, expectedMinutes }, i) => [
     i + 1,
@@ -26,10 +30,12 @@ export function placeTable({ places, zone }: PlaceLists): string {
     c.position[0],
     c.position[1],
     c.ground === 'open' ? 'open' : 'unknown: check first',
+    c.pathMinutes,
     c.goodMinutes,
     c.worth.toFixed(2),
     c.focalLength === null ? '' : Math.round(c.focalLength),
     c.visibleShare === null ? '' : c.visibleShare.toFixed(2),
+    date,
     escaped(
       c.paths
         .map((p) => {

@@ -1,7 +1,8 @@
-import type { PlaceLists } from './place-lists';
+import { dayOf, type PlaceLists } from './place-lists';
 
 /** The places as waypoints (GPX 1.1, topografix.com/GPX/1/1), WGS 84. */
-export function placeWaypoints({ places, site }: PlaceLists): string {
+export function placeWaypoints(lists: PlaceLists): string {
+  const { places, site } = lists;
   const points = places.map(
     ({ candidate: { position, ground }, name, sentence }, i) =>
       `  <wpt lat="${position[1]}" lon="${position[0]}">\n    <name>${escaped(`${i + 1} ${name}`)}</name>\n` +
@@ -10,7 +11,7 @@ export function placeWaypoints({ places, site }: PlaceLists): string {
   return (
     '<?xml version="1.0" encoding="UTF-8"?>\n' +
     '<gpx version="1.1" creator="Sunside" xmlns="http://www.topografix.com/GPX/1/1">\n' +
-    `  <metadata><name>${escaped(`${site}: where to stand`)}</name></metadata>\n${points.join('')}</gpx>\n`
+    `  <metadata><name>${escaped(`${site}: where to stand, ${dayOf(lists)}`)}</name></metadata>\n${points.join('')}</gpx>\n`
   );
 }
 

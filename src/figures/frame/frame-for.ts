@@ -21,11 +21,12 @@ import { formationAt, formationPlaces, type FormationPlace } from '../traffic/fo
 import type { Sample } from '../types';
 import { placeFrom, turned, viewPoint } from './from-eye';
 import { endsHidden, type EndsHidden } from './ends-hidden';
-import { cameraOn, poseAt } from './pose';
+import { cameraOn, poseAt, type CameraAxes, type Pose } from './pose';
 import { formationFigures, type FormationFigures } from './formation-figures';
 import { moonInFrame, type MoonInFrame } from './moon-in-frame';
 import { moonInPicture } from './moon-in-picture';
 import type { Picture } from './picture';
+import { middleOf, pointsSeen } from './points-seen';
 import { sceneryRound, type Scenery } from './scenery';
 import { Scratch } from '../scratch';
 
@@ -143,7 +144,7 @@ export function frameFor(
     scenery: sceneryOf(spot, ground, contents, outlook),
     subject,
     pose,
-    camera: cameraOn({ ...pose, at: aimed(pose, subject.length, hold.part, places) }),
+    camera: aimed(pose, subject, hold.part, places),
     lens: { focalLength, sensorWidth, sensorHeight, aperture: card.aperture },
     sun: { direction: towardsSun, altitude: sun.geometricAltitude },
     moon: moonInPicture(spot.position, instant, towardsSun),
@@ -176,21 +177,29 @@ function bareTrees({ obstacles, site }: Contents, instant: number): string[] {
 
 const alone: readonly FormationPlace[] = [[0, 0, 0]];
 
-/** Of half an aircraft the camera looks at the middle of that half, of a formation at the middle of all. */
+/** Times that the middle of a formation is looked for: each leaves a hundredth of what the camera was beside it. */
+const aimings = 2;
+
+/** Of half an aircraft the camera looks at the middle of that half, of a formation at the middle of what all take of the picture. */
 function aimed(
-  pose: ReturnType<typeof poseAt>,
-  length: number,
+  pose: Pose,
+  subject: Subject,
   part: Hold['part'],
   places: readonly FormationPlace[],
-) {
-  if (part === 'formation') {
-    const middle = (k: 0 | 1 | 2) =>
-      (Math.min(...places.map((p) => p[k])) + Math.max(...places.map((p) => p[k]))) / 2;
-    const level = along(along(pose.at, pose.forward, middle(0)), pose.left, middle(1));
-    return along(level, pose.up, middle(2));
+): CameraAxes {
+  if (part !== 'formation') {
+    const share = part === 'whole' ? 0 : part === 'nose' ? 0.25 : -0.25;
+    return cameraOn({ ...pose, at: along(pose.at, pose.forward, share * subject.length) });
   }
-  const share = part === 'whole' ? 0 : part === 'nose' ? 0.25 : -0.25;
-  return along(pose.at, pose.forward, share * length);
+  let camera = cameraOn(pose);
+  // Near ones look larger than far ones: the middle of the picture is not that of the places.
+  for (let i = 0; i < aimings; i++) {
+    const { forward, right, top } = camera;
+    const seen = places.flatMap((place) => pointsSeen(subject, pose, place, camera));
+    const [aside, above] = middleOf(seen);
+    camera = cameraOn({ ...pose, at: along(along(forward, right, aside), top, above) });
+  }
+  return camera;
 }
 
 /**

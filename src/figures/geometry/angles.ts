@@ -1,9 +1,6 @@
-export { angleBetween, wrap180, wrap360 } from '../../survey/angles';
+import { DEG } from '../../survey/angles';
 
-/** Degrees to radians. */
-export const RAD = Math.PI / 180;
-/** Radians to degrees. */
-export const DEG = 180 / Math.PI;
+export { angleBetween, DEG, RAD, wrap180, wrap360 } from '../../survey/angles';
 
 /** Arc cosine in degrees of a value that rounding may have pushed past +-1. */
 export function acosDeg(cosine: number): number {

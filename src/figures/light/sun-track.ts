@@ -76,7 +76,8 @@ export class SunTrack {
     const t = instant / stepMs - k;
     const sinDec = a.sinDeclination + (b.sinDeclination - a.sinDeclination) * t;
     const cosDec = a.cosDeclination + (b.cosDeclination - a.cosDeclination) * t;
-    const hourAngle = (a.lead + (b.lead - a.lead) * t + turn * (instant % 86_400_000)) * RAD;
+    // Two steps are a day: the mean sun's turn without a division.
+    const hourAngle = (a.lead + (b.lead - a.lead) * t + turn * stepMs * (t + (k & 1))) * RAD;
     const cosHour = Math.cos(hourAngle);
     const east = -cosDec * Math.sin(hourAngle);
     const north = this.#cosLat * sinDec - this.#sinLat * cosDec * cosHour;

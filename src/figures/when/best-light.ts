@@ -38,7 +38,7 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number, told?: 
   const altitude = sun.sun.geometricAltitude;
   const ceiling = lightCeiling(altitude, sun.sky);
   const { closest, range, reach, aspect, sight, most: mostOf, haze: hazes, blocks } = view;
-  const { backEast, backNorth, fromBelow, hasFlank, flankEast, flankNorth, flankUp } = view;
+  const { east, north, up, backEast, backNorth, fromBelow, hasFlank, flankEast, flankNorth, flankUp } = view;
   const { east: sunEast, north: sunNorth, up: sunUp, levelEast, levelNorth } = sun;
   // What is hidden is never the best as long as anything is in sight.
   if (ceiling === 0 || sight[closest] === 0) {
@@ -74,17 +74,19 @@ export function bestUnder(view: StillView, sun: SunThere, guess: number, told?: 
           continue;
       }
     }
-    const to = blocks[o + blockTo] as number;
-    for (let i = blocks[o + blockFrom] as number; i < to; i++) {
+    // Whole numbers again: an index that is a double costs at every access.
+    const to = (blocks[o + blockTo] as number) | 0;
+    for (let i = (blocks[o + blockFrom] as number) | 0; i < to; i++) {
       if (sight[i] === 0) continue;
       // What is cheap to know first: most samples need no flank, and most of the others no angle.
       const clear = (mostOf[i] as number) * (1 - haze * (hazes[i] as number));
       let factor = neededFactor(total, clear, always, per);
       if (factor > 1) continue;
-      // To a rounding; NaN where there is none.
+      // To a rounding; NaN where there is none. Written out: handed back by a function it would make garbage.
       const cosine =
         fromBelow[i] === 1
-          ? cosPhase(view, i, sun)
+          ? -((east[i] as number) * sunEast + (north[i] as number) * sunNorth + (up[i] as number) * sunUp) /
+            (range[i] as number)
           : (backEast[i] as number) * levelEast + (backNorth[i] as number) * levelNorth;
       if (factor > 0 && cosine < cosineLimit(factor)) continue;
       const isDark =

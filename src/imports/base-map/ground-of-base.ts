@@ -21,6 +21,7 @@ export const groundLayers = [
   'landuse',
   'landcover',
   'aeroway',
+  'building',
 ] as const;
 /** What tells that schema from others. */
 const toldBy = ['transportation', 'water'] as const;
@@ -61,7 +62,12 @@ export function groundOfBase(
       all.push({ incoming: { source, kind: 'ground-use', shape, properties }, away });
     }
   if (all.length === 0) return { ok: false, because: 'nothing' };
-  const nearest = all.sort((a, b) => a.away - b.away).slice(0, practice.mostGroundUses);
+  all.sort((a, b) => a.away - b.away);
+  const isFootprint = ({ incoming }: (typeof all)[number]) => incoming.properties['use'] === 'building';
+  const nearest = [
+    ...all.filter((one) => !isFootprint(one)).slice(0, practice.mostGroundUses),
+    ...all.filter(isFootprint).slice(0, practice.mostFootprints),
+  ];
   return { ok: true, bringIn: { features: nearest.map(({ incoming }) => incoming), credits: [credit] } };
 }
 
@@ -77,6 +83,8 @@ function usesOf(
     return isArea && properties['class'] === 'aerodrome'
       ? { use: 'aerodrome', name: named, access: 'unknown' }
       : null;
+  // Its height is not known (5 m stands where nobody has mapped one, from memory): a footprint, not an obstacle.
+  if (layer === 'building') return isArea ? { use: 'building', name: named, access: 'unknown' } : null;
   const tags = tagsOf(layer, properties);
   if (!tags) return null;
   const name = layer === 'transportation' ? nameOf(shape) : named;

@@ -2,6 +2,7 @@ import { groundLine } from '../../figures/geometry/earth';
 import type { Position } from '../../survey/document';
 import { perDegree } from './columns';
 import type { Catalogue } from './types';
+import { RAD } from '../../survey/angles';
 
 /** m of a degree of latitude, at the least (WGS84, at the equator). */
 const leastDegree = 110_570;
@@ -20,7 +21,7 @@ export function airfieldsNear(
   const near: { index: number; distance: number }[] = [];
   // Meridians run together: the band is widest where it is farthest from the equator.
   const farthest = Math.min(89.9, Math.abs(from[1]) + reach / leastDegree);
-  const wide = band / Math.cos((farthest * Math.PI) / 180);
+  const wide = band / Math.cos(farthest * RAD);
   for (let index = 0; index < lat.length; index++) {
     if (Math.abs((lat[index] as number) - south) > band) continue;
     const east = Math.abs((lng[index] as number) - west);

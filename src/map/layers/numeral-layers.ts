@@ -19,6 +19,33 @@ export const turned = {
 };
 const closedPale = ['case', ['get', 'closed'], 0.45, 1];
 
+/**
+ * How a text is held beyond its place, and where it lies then, in em to the right and down: by eighths of the circle
+ * from north, each 0.4 em away.
+ */
+const beyond = [
+  ['bottom', [0, -0.4]],
+  ['bottom-left', [0.28, -0.28]],
+  ['left', [0.4, 0]],
+  ['top-left', [0.28, 0.28]],
+  ['top', [0, 0.4]],
+  ['top-right', [-0.28, 0.28]],
+  ['right', [-0.4, 0]],
+  ['bottom-right', [-0.28, -0.28]],
+] as const;
+/** Eighths of the circle by which a designator gives way to a standing spot: first straight on, then ever more aside. */
+const givesWay = [0, 1, 7, 2, 6];
+/** Beyond the end of the pavement, whichever way that is: clear of a spot where it can be, else over it. */
+const beyondTheEnd = [
+  'match',
+  ['get', 'anchor'],
+  ...beyond.flatMap(([anchor], at) => [
+    anchor,
+    ['literal', givesWay.flatMap((by) => [...(beyond[(at + by) % 8] ?? [])])],
+  ]),
+  ['literal', [...beyond[4]]],
+];
+
 /** From here on a numeral on the pavement can be read, so that none is needed before it. */
 const paintedFrom = { wide: 15.5, narrow: 17 } as const;
 /** Upright on the screen at both ends: turned as it is painted, a 20 is read as 02, a 16 as 91. */
@@ -43,9 +70,7 @@ export const numerals = (which: 'wide' | 'narrow'): readonly LayerPiece[] => {
       layout: {
         'text-field': ['get', 'text'],
         ...label(14, true),
-        // Beyond the end of the pavement, whichever way that is.
-        'text-anchor': ['get', 'anchor'],
-        'text-radial-offset': 0.4,
+        'text-variable-anchor-offset': beyondTheEnd,
         'text-allow-overlap': true,
       },
       paint: { ...inked, 'text-opacity': closedPale },

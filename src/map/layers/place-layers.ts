@@ -34,7 +34,14 @@ export const placeMarkLayers: readonly LayerPiece[] = [
     },
   }),
   layer('place-number', 'symbol', 'places', 'place', {
-    layout: { 'text-field': ['get', 'text'], ...label(13, true), ...always },
+    layout: {
+      'text-field': ['get', 'text'],
+      ...label(13, true),
+      ...always,
+      // Other words keep off its circle.
+      'text-ignore-placement': false,
+      'text-padding': 6,
+    },
     paint: {
       'text-color': ['case', ['get', 'marked'], paper.sheet, ['get', 'check'], paper.ink, paper.sheet],
     },

@@ -1,4 +1,4 @@
-import { angleBetween, wrap180 } from '../../figures/geometry/angles';
+import { angleBetween, RAD, wrap180 } from '../../figures/geometry/angles';
 import { groundLine, positionOf } from '../../figures/geometry/earth';
 import type { Path } from '../../figures/traffic/paths';
 import type { PathSamples } from '../../figures/traffic/samples';
@@ -50,7 +50,7 @@ function keptOf(positions: readonly Position[]): number[] {
 /** The sample nearest to a position on the map: good for picking with a pointer, not a figure. */
 export function nearestSample(path: Path, [lng, lat]: Position): number {
   const { positions } = pathLine(path);
-  const narrow = Math.cos((lat * Math.PI) / 180);
+  const narrow = Math.cos(lat * RAD);
   let nearest = 0;
   let least = Infinity;
   positions.forEach(([x, y], i) => {

@@ -4,9 +4,10 @@ import type { ElevationGrid } from '../../figures/sight/terrain';
 import { fieldElevation } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
+import { RAD } from '../../survey/angles';
 
 /** Rise over run of a path of 3 degrees, and m of its wheels above its last waypoint: as over a threshold. */
-const glide = Math.tan((3 * Math.PI) / 180);
+const glide = Math.tan(3 * RAD);
 const crossing = 15.24;
 
 /**

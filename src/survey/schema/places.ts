@@ -97,12 +97,13 @@ export const groundUses = [
   'rail',
   'motorway',
   'aerodrome',
+  'building',
 ] as const;
 export type Use = (typeof groundUses)[number];
 
 /**
  * A road, path, parking place or public green; water, rail and motorway, where nobody may stand; the outline of the
- * aerodrome. `access`: what the map it came from says of people on foot, in the
+ * aerodrome; the footprint of a building whose height nobody knows: it hides nothing, and nobody stands in it. `access`: what the map it came from says of people on foot, in the
  * words of a spot's access record.
  */
 const groundUseFields = {

@@ -7,11 +7,13 @@ import { sightOf } from '../../survey/schema/sights';
 import { isTimeZone } from '../../time/local-time';
 import type { Area } from '../area';
 import {
+  arcadeHalfWidth,
   atSpot,
   besideWay,
   blastHalfWidth,
   blastLength,
   footpathClear,
+  headroom,
   lineHalfWidth,
   railClear,
   rotorDiametersClear,
@@ -59,6 +61,8 @@ interface Closing {
   readonly by: ClosedBy;
   readonly name: string;
   readonly id: string;
+  /** Whether one can walk beneath it. */
+  readonly overhead: boolean;
 }
 
 interface Opening {
@@ -151,7 +155,13 @@ export class GroundPlan {
     const closing = this.#closing.at(x, y).filter(({ shape, margin }) => isNear(shape, x, y, margin));
     closing.sort((a, b) => closedReasons.indexOf(a.by) - closedReasons.indexOf(b.by));
     let veryClose = false;
-    for (const { by, name, id } of closing) {
+    for (const { by, name, id, overhead } of closing) {
+      if (by === 'building') {
+        // The deck that somebody has marked lies on the building that the map has.
+        if (this.deckAt(x, y) !== null) continue;
+        const under = overhead ? this.#wayUnder(x, y) : undefined;
+        if (under) return { ...nothing, name: under.name, id: under.id };
+      }
       if (crossed.includes(by) && footpath() !== null) continue;
       if (letThrough.includes(by) && this.#isPublicPath(x, y)) {
         veryClose = true;
@@ -176,6 +186,13 @@ export class GroundPlan {
     return found.sort((a, b) => Number(a.name === '') - Number(b.name === '') || distance(a) - distance(b));
   }
 
+  /** A footway under a building that is said to be public, an arcade: it is the house's all the same, so one asks first. */
+  #wayUnder(x: number, y: number): Opening | undefined {
+    return this.#opening
+      .at(x, y)
+      .find(({ shape, use, said }) => said && use === 'path' && isNear(shape, x, y, arcadeHalfWidth));
+  }
+
   #publicPath(x: number, y: number): Opening | undefined {
     return this.#ways(x, y, isNearPlace(x, y)).find(({ use, said }) => use === 'path' && said);
   }
@@ -196,9 +213,9 @@ type Sized = { readonly rings?: GroundUse['rings']; readonly line?: GroundUse['l
 
 function closings(contents: Contents, frame: Frame, forbidden: Contents['spots']): Closing[] {
   const out: Closing[] = [];
-  const add = (by: ClosedBy, thing: Sized, margin: number, name: string) => {
+  const add = (by: ClosedBy, thing: Sized, margin: number, name: string, overhead = false) => {
     const shape = shapeOf(frame, thing);
-    if (shape) out.push({ shape, margin, by, name, id: thing.id });
+    if (shape) out.push({ shape, margin, by, name, id: thing.id, overhead });
   };
   for (const area of contents.noGoAreas) add('no-go', area, 0, area.name || area.reason);
   for (const runway of contents.runways) {
@@ -215,10 +232,12 @@ function closings(contents: Contents, frame: Frame, forbidden: Contents['spots']
       sightOf(obstacle.sight).level &&
       obstacle.sight === 'solid'
     )
-      add('building', obstacle, 0, obstacle.name);
+      add('building', obstacle, 0, obstacle.name, obstacle.underside >= headroom);
   for (const use of contents.groundUses) {
     const half = use.rings.length > 0 ? 0 : lineHalfWidth;
-    if (use.use === 'water') add('water', use, half, use.name);
+    if (use.use === 'building') {
+      if (use.rings.length > 0) add('building', use, 0, use.name);
+    } else if (use.use === 'water') add('water', use, half, use.name);
     else if (use.use === 'rail' || use.use === 'motorway') add(use.use, use, railClear, use.name);
     else if (use.use !== 'aerodrome' && use.access === 'forbidden') add('access', use, half, use.name);
   }
@@ -251,7 +270,9 @@ function blasts({ runways }: Contents, frame: Frame): Closing[] {
         corner(0, -blastHalfWidth),
       ];
       const name = runway.ends[end].designator;
-      return [{ shape: shapeIn([ring], true), margin: 0, by: 'jet-blast', name, id: runway.id }];
+      return [
+        { shape: shapeIn([ring], true), margin: 0, by: 'jet-blast', name, id: runway.id, overhead: false },
+      ];
     }),
   );
 }

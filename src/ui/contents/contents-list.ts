@@ -150,6 +150,7 @@ const useWords: Readonly<Record<Use, string>> = {
   rail: 'Railway',
   motorway: 'Motorway',
   aerodrome: 'Aerodrome',
+  building: 'Building',
 };
 
 /** "180 m from 09/27, south side": the runway whose centreline is nearest. */

@@ -4,6 +4,7 @@ import type { WhereTrouble } from '../../ports/whereabouts';
 import { decimal } from '../../units/format';
 import type { Formats } from '../formats';
 import { dayWords } from '../words/lit-words';
+import { RAD } from '../../survey/angles';
 
 export const goingWords = { foot: 'on foot', bicycle: 'by bicycle', car: 'by car' } as const;
 
@@ -64,6 +65,6 @@ export const keptOf = (
     if (!at) return false;
     return (
       Math.abs(at[1] - position[1]) < sameField &&
-      Math.abs(at[0] - position[0]) * Math.cos((position[1] * Math.PI) / 180) < sameField
+      Math.abs(at[0] - position[0]) * Math.cos(position[1] * RAD) < sameField
     );
   });

@@ -143,9 +143,9 @@ export function formationWords(
 function moonWords(moon: Frame['moon'], obstacles: Parameters<typeof hiderWords>[1]): string {
   if (!moon) return '';
   const what = `The moon (${phaseWords[moon.phase]}, ${share(moon.lit)} lit)`;
-  return moon.hiddenBy === null
-    ? ` ${what} stands in the frame.`
-    : ` ${what} would stand in the frame, behind ${hiderWords(moon.hiddenBy, obstacles)}.`;
+  if (moon.hiddenBy !== null)
+    return ` ${what} would stand in the frame, behind ${hiderWords(moon.hiddenBy, obstacles)}.`;
+  return ` ${what} stands in the frame${moon.atAircraft ? ', where the aircraft is: it may be covered' : ''}.`;
 }
 
 /** What a picture shows, for those who do not see it, and under it for those who do. */

@@ -5,7 +5,7 @@ import type { GroundThere } from '../../sweep/ground/ground-plan';
 import type { Planned } from '../../sweep/plan';
 import type { WhyNoGround } from '../../ports/place-search';
 import type { PlaceLayer } from '../../state/drawn-places.svelte';
-import { focalRange, share } from '../../units/format';
+import { decimal, focalRange, share } from '../../units/format';
 import { focalSteps, outOfReachColour, placeStepsOn } from '../../../styles/ramps';
 import type { Formats } from '../formats';
 import { hiderWords } from './sight-words';
@@ -73,6 +73,19 @@ function nearWords({ nearestSpot }: Candidate, format: Formats): string {
     : `${format.length(Math.round(nearestSpot / 10) * 10)} from the nearest spot`;
 }
 
+/**
+ * What places are ranked by: minutes over all paths, since in a minute in which two are good twice as much comes past. Behind it how
+ * long one stays for that.
+ */
+export const rankWords = ({
+  pathMinutes,
+  goodMinutes,
+  paths,
+}: Pick<Candidate, 'pathMinutes' | 'goodMinutes' | 'paths'>): string =>
+  paths.length === 1
+    ? `${decimal(goodMinutes, 0)} good min`
+    : `${decimal(pathMinutes, 0)} good min over ${paths.length} paths, ${decimal(goodMinutes, 0)} by the clock`;
+
 /** Paths that are good over the same time are told together: "25 arrivals and 25 departures 05:30–11:00". */
 function pathWords({ paths }: Candidate, clock: (instant: number) => string): string {
   const told = new Map<string, string[]>();
@@ -98,7 +111,7 @@ export function placeSentence(
       : '';
   const taken = contents.kit.lenses.find(({ key }) => key === lens?.key);
   const lensWords = taken
-    ? ` (${lensName(taken)}${lens?.extender ? ` with ${lens.extender}×` : ''} fits)`
+    ? ` (${lensName(taken)}${lens?.extender ? ` with ${lens.extender}×` : ''} fits${lens?.throughout === false ? ' at its best' : ''})`
     : range === ''
       ? ''
       : ' (no lens of the kit fits: to be cropped)';

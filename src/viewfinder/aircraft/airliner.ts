@@ -3,6 +3,7 @@ import { tailSpanOf } from '../../figures/optics/framed-points';
 import { loft, patch, windows, type Section } from './fuselage';
 import { fin, leg, nacelle, pair, part, propeller, type Part } from './parts';
 import { kindOf, wingPlace } from './kinds';
+import { RAD } from '../../survey/angles';
 
 /** What the drawing needs to know beyond the subject. `arc`: degrees that a blade sweeps; null: it stands still. */
 export interface Stance {
@@ -73,7 +74,7 @@ export function airliner(subject: Subject, { gearDown, arc }: Stance): Part[] {
   const tipX = -0.02 * L;
   const rootX = tipX + look.sweep * half;
   const wingY = high ? axis + 0.86 * r : axis - 0.62 * r;
-  const rise = Math.tan((look.dihedral * Math.PI) / 180) * half;
+  const rise = Math.tan(look.dihedral * RAD) * half;
   const tipChord = rootChord * look.taper;
   const wing = (share: number, chord: number, thickness: number) => ({
     at: [rootX + (tipX - rootX) * share, wingY + rise * share, half * share] as const,
@@ -161,8 +162,7 @@ function pod(front: number, back: number, y: number, r: number): Section[] {
 function glassOf(sections: readonly Section[], L: number, r: number): Part[] {
   const cockpit = L / 2 - Math.min(0.055 * L, 0.95 * r);
   const deep = Math.min(0.035 * L, 0.75 * r);
-  const degrees = (d: number) => (d * Math.PI) / 180;
-  const parts = [part('glass', patch(sections, cockpit, cockpit - deep, [degrees(24), degrees(156)], 0.02))];
+  const parts = [part('glass', patch(sections, cockpit, cockpit - deep, [24 * RAD, 156 * RAD], 0.02))];
   const cabin = [L / 2 - Math.max(0.13 * L, 3 * r), -L / 2 + Math.min(0.26 * L, 5 * r)] as const;
   const small = r < 1.25;
   if (cabin[0] - cabin[1] > 1.5)
@@ -175,7 +175,7 @@ function glassOf(sections: readonly Section[], L: number, r: number): Part[] {
           cabin[1],
           small ? 1.05 : 0.53,
           small ? 0.42 : 0.26,
-          degrees(small ? 22 : 17),
+          (small ? 22 : 17) * RAD,
         ),
       ),
     );

@@ -2,8 +2,10 @@ import { BufferAttribute, type BufferGeometry } from 'three';
 import type { Subject } from '../../survey/schema/subject';
 import { airliner, type Stance } from './airliner';
 import { fastJet } from './fast-jet';
+import { glider } from './glider';
+import { helicopter } from './helicopter';
 import { kindOf } from './kinds';
-import { glider, helicopter, lightAircraft } from './light';
+import { lightAircraft } from './light';
 import { propeller, type Part } from './parts';
 
 export type { Stance } from './airliner';

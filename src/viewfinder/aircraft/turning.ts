@@ -1,4 +1,5 @@
 import { BufferAttribute, BufferGeometry } from 'three';
+import { DEG, RAD } from '../../survey/angles';
 
 /**
  * Blades of a propeller or rotor in the plane of y and z about the x axis, each smeared over the `arc` in degrees that
@@ -8,7 +9,7 @@ export function blades(radius: number, count: number, arc: number | null, phase:
   const positions: number[] = [];
   const width = 0.09 * radius;
   // A blade is as wide as it is, and its arc beside it.
-  const smeared = Math.min(2 * Math.PI, ((arc ?? 0) * Math.PI) / 180 + width / (0.7 * radius));
+  const smeared = Math.min(2 * Math.PI, (arc ?? 0) * RAD + width / (0.7 * radius));
   const steps = Math.max(2, Math.ceil(smeared / 0.12));
   const ring = (a: number, r: number) => [0, r * Math.sin(a), r * Math.cos(a)];
   for (let b = 0; b < count; b++) {
@@ -28,6 +29,6 @@ export function blades(radius: number, count: number, arc: number | null, phase:
 
 /** How dense a smeared blade looks: what it covered of its arc while the shutter was open. */
 export function bladeOpacity(arc: number | null): number {
-  const own = (0.09 / 0.7) * (180 / Math.PI);
+  const own = (0.09 / 0.7) * DEG;
   return arc === null ? 1 : Math.max(0.16, Math.min(1, own / (arc * 0.35 + own)));
 }

@@ -24,6 +24,8 @@ const corner = (x: number, y: number) => printedPosition(area.frame, x, y);
 const lists: PlaceLists = {
   site: 'Tolverby & co',
   zone: 'Europe/Warsaw',
+  // Half an hour after midnight in Warsaw.
+  from: Date.UTC(2026, 5, 20, 22, 30),
   places: [
     {
       name: '=Mill <Lane>',
@@ -35,6 +37,7 @@ const lists: PlaceLists = {
         veryClose: false,
         way: 'Mill Lane',
         goodMinutes: 60,
+        pathMinutes: 90,
         worth: 0.9,
         bestInstant: 0,
         focalLength: 200,
@@ -128,9 +131,24 @@ test.skipIf(!hasGdal)(
   },
 );
 
+test('[S358] whatever is taken along says for which day it holds, by the clock of the field', async () => {
+  const raster = await (await fromArrayBuffer(await placeRaster({ ...lists, site: 'Tölverby' }))).getImage();
+  expect(await raster.fileDirectory.loadValue('ImageDescription')).toMatch(
+    /^Tolverby: good minutes, min, 2026-06-21/,
+  );
+  expect(await placeContours(lists)).toContain('"date":"2026-06-21"');
+  expect(placeTable(lists)).toContain(',2026-06-21,');
+  expect(placeWaypoints(lists)).toContain('where to stand, 2026-06-21');
+});
+
 test('[P42] names stay text: no formula in the table, no mark-up in the waypoints', () => {
   const { data } = Papa.parse<string[]>(placeTable(lists).replace('\ufeff', '').trim());
-  expect([data[1]?.[1], data[1]?.[2], data[1]?.[5]]).toEqual(["'=Mill <Lane>", '18.001', '60']);
+  expect([data[1]?.[1], data[1]?.[2], data[1]?.[5], data[1]?.[6]]).toEqual([
+    "'=Mill <Lane>",
+    '18.001',
+    '90',
+    '60',
+  ]);
   const xml = new DOMParser().parseFromString(placeWaypoints(lists), 'text/xml');
   const [point] = xml.getElementsByTagName('wpt');
   expect([point?.getAttribute('lat'), point?.getAttribute('lon')]).toEqual(['50.002', '18.001']);

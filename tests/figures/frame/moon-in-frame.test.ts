@@ -19,10 +19,12 @@ interface Wanted {
   readonly wall?: number;
   readonly sky?: Sky;
   readonly instant?: number;
+  /** Degrees to the moon's left at which an aircraft flies past, 400 m away. */
+  readonly aircraft?: number;
 }
 
 /** Looked for past a wall across the moon's direction, 30 m away; the camera `beside` degrees to the moon's left. */
-function seen({ beside = 0, wall = 0, sky = 'clear', instant = evening }: Wanted = {}) {
+function seen({ beside = 0, wall = 0, sky = 'clear', instant = evening, aircraft = 90 }: Wanted = {}) {
   const foot = destination(place, azimuth, 30);
   const ends = [-20, 20].map((right) => destination(foot, azimuth + 90, right));
   const walls =
@@ -41,7 +43,24 @@ function seen({ beside = 0, wall = 0, sky = 'clear', instant = evening }: Wanted
   });
   const lens = { focalLength: 300, sensorWidth: 36, sensorHeight: 24, aperture: 8 };
   const moon = moonInPicture(place, instant, directionOf(270, -20));
-  return moonInFrame({ moon, camera, lens, sky }, spot, 0, outlookOf(contents, null), instant);
+  const [east, north, up] = directionOf(azimuth - aircraft, altitude);
+  const pose = {
+    at: [400 * east, 400 * north, 400 * up] as const,
+    forward: [north, -east, 0] as const,
+    left: [east, north, 0] as const,
+    up: [0, 0, 1] as const,
+    range: 400,
+    headingKnown: true,
+  };
+  const { subject } = contents;
+  const places = [[0, 0, 0] as const];
+  return moonInFrame(
+    { moon, camera, lens, sky, pose, subject, places },
+    spot,
+    0,
+    outlookOf(contents, null),
+    instant,
+  );
 }
 
 describe('whether the moon stands in the frame', () => {
@@ -62,6 +81,14 @@ describe('whether the moon stands in the frame', () => {
   test('[F1086] arguable: under closed cloud nobody is promised a moon, through haze one is', () => {
     expect(seen({ sky: 'overcast' })).toBeNull();
     expect(seen({ sky: 'hazy' })).not.toBeNull();
+  });
+
+  test('[F1280] arguable: behind the aircraft it is said that it may be covered, beside it not', () => {
+    expect(seen({ aircraft: 0 })?.atAircraft).toBe(true);
+    expect(seen({ aircraft: 0, beside: 2 })?.atAircraft).toBe(true);
+    // 38 m at 400 m are 5.4 degrees: its nose is 2.7 degrees away, as azimuths go a little more.
+    expect(seen({ aircraft: 5 })?.atAircraft).toBe(false);
+    expect(seen({ aircraft: -5 })?.atAircraft).toBe(false);
   });
 
   test('[F1087] below the horizon it is in no frame', () => {

@@ -46,7 +46,7 @@ const uses = (...features: BaseFeature[]) => {
 };
 
 describe('ground from the vector base map', () => {
-  test('[I220] roads, paths, railways, water, greens and the outline of the aerodrome, as an extract of the map would say', () => {
+  test('[I220] roads, paths, railways, water, greens, footprints of buildings and the outline of the aerodrome, as an extract of the map would say', () => {
     const use = (feature: BaseFeature) => {
       const answer = uses(feature);
       const [first] =
@@ -66,6 +66,7 @@ describe('ground from the vector base map', () => {
     expect(use(area('landcover', { class: 'grass', subclass: 'park' }))).toBe('green, unknown');
     expect(use(area('landuse', { class: 'playground' }))).toBe('green, unknown');
     expect(use(area('aeroway', { class: 'aerodrome' }))).toBe('aerodrome, unknown');
+    expect(use(area('building', { render_height: 5 }))).toBe('building, unknown');
   });
 
   test('[I221] tunnels, streams, ferries, platforms, what is being built, fields and runways are no ground to speak of', () => {
@@ -110,6 +111,23 @@ describe('ground from the vector base map', () => {
     expect(uses(way({ class: 'minor' }), way({ class: 'minor' }), way({ class: 'minor' }, far))).toHaveLength(
       1,
     );
+  });
+
+  test('[S355] a town full of footprints, nearer than the lane, does not crowd the lane out', () => {
+    const houses = Array.from({ length: 2500 }, (_, k) => {
+      const [west, south] = [18.16 + (k % 50) * 1e-4, 50.928 + Math.floor(k / 50) * 1e-5];
+      const corners: readonly Position[] = [
+        [west, south],
+        [west + 5e-5, south],
+        [west + 5e-5, south + 5e-6],
+        [west, south],
+      ];
+      return area('building', {}, [corners]);
+    });
+    const found = uses(...houses, way({ class: 'minor' }), area('water', {}));
+    if (typeof found === 'string') throw new Error(found);
+    const count = (is: string) => found.filter(({ use }) => use === is).length;
+    expect([count('road'), count('water'), count('building')]).toEqual([1, 1, 1000]);
   });
 
   test('[I224] it says which: no vector map, layers that are not known, too far out, nothing there', () => {

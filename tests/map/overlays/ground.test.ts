@@ -35,6 +35,23 @@ describe('the ground', () => {
     for (const { layout } of turned) expect(layout).not.toHaveProperty('text-rotate');
   });
 
+  test('[M318] a designator gives way to a spot that stands there: straight on before aside, and it is always there', () => {
+    for (const { id, layout } of mapLayers.filter((l) => l.id.startsWith('designator'))) {
+      const branches = layout?.['text-variable-anchor-offset'] as unknown[];
+      const [, held] = branches[branches.indexOf('right') + 1] as [string, unknown[]];
+      // Held by its right side it lies to the left, to the west of a western end.
+      expect(held.slice(0, 2), id).toEqual(['right', [-0.4, 0]]);
+      expect(held.filter((part) => typeof part === 'string').sort(), id).toEqual([
+        'bottom',
+        'bottom-right',
+        'right',
+        'top',
+        'top-right',
+      ]);
+      expect(layout?.['text-allow-overlap'], id).toBe(true);
+    }
+  });
+
   test('the displaced threshold lies 180 m in, with arrows before it; the other end has none', () => {
     const [first, second] = of('threshold').map(line);
     expect(apart(first?.[0], [6.985, 50.004])).toBeCloseTo(Math.hypot(182, 22.5), 0);

@@ -141,7 +141,7 @@ describe('[S314] smaller members', () => {
     expect(contents.groundUses.map((g) => g.use)).toEqual(['rail', 'road']);
     expect(contents.obstacles[0]?.standOn).toBe(true);
     expect(reasons(contents)).toContain(
-      'use: expected one of road, path, parking, green, water, rail, motorway, aerodrome, got "moor"; "road" is used instead',
+      'use: expected one of road, path, parking, green, water, rail, motorway, aerodrome, building, got "moor"; "road" is used instead',
     );
   });
 });

@@ -109,15 +109,16 @@ it('says which end is hidden, and behind what', () => {
 
 it('says that the moon stands in the frame, or what would hide it', () => {
   const { sample, card } = passing(300);
-  const words = (hiddenBy: string | null) =>
+  const words = (hiddenBy: string | null, atAircraft = false) =>
     pictureWords(
       'Subject',
       sample,
       card,
-      { crop: 1, ends: inSight, moon: { phase: 'first-quarter', lit: 0.5, hiddenBy } },
+      { crop: 1, ends: inSight, moon: { phase: 'first-quarter', lit: 0.5, hiddenBy, atAircraft } },
       [{ id: 'h', name: 'Hangar 3' }],
       format,
     );
   expect(words(null)).toMatch(/ The moon \(first quarter, 50 % lit\) stands in the frame\.$/);
-  expect(words('h')).toMatch(/ would stand in the frame, behind Hangar 3\.$/);
+  expect(words(null, true)).toMatch(/ stands in the frame, where the aircraft is: it may be covered\.$/);
+  expect(words('h', true)).toMatch(/ would stand in the frame, behind Hangar 3\.$/);
 });

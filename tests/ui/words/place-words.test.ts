@@ -9,6 +9,7 @@ import {
   placeLegend,
   placeName,
   placeSentence,
+  rankWords,
   refusedWords,
 } from '../../../src/ui/words/place-words';
 import { contentsOf, plainKit } from '../../support/contents';
@@ -36,10 +37,11 @@ const candidate: Candidate = {
   veryClose: false,
   way: 'Mill Lane',
   goodMinutes: 265,
+  pathMinutes: 265,
   worth: 0.9,
   bestInstant: 0,
   focalLength: 200,
-  lens: { key: 'long', extender: null },
+  lens: { key: 'long', extender: null, throughout: true },
   visibleShare: 0.8,
   hiddenBy: ['h'],
   paths: [path('07 arrival', [16, 21])],
@@ -54,6 +56,22 @@ describe('what a line of the list says', () => {
   test('[P1] side, distance to the nearest spot, paths and hours, focal range, lens, what hides, ground', () => {
     expect(say({})).toBe(
       'south side, 140 m from the nearest spot; 07 arrival good 16:00–21:00; 160–220 mm (Long fits); 80 % in sight; an obstacle hides part of it; public way.',
+    );
+  });
+
+  test('[P70] the figure by which places are ranked comes first, and how long one stays for it', () => {
+    expect(rankWords(candidate)).toBe('265 good min');
+    const paths = [path('25 arrival', [5, 9]), path('25 departure', [5, 11])];
+    expect(rankWords({ paths, goodMinutes: 360, pathMinutes: 600 })).toBe(
+      '600 good min over 2 paths, 360 by the clock',
+    );
+    expect(rankWords({ paths, goodMinutes: 600, pathMinutes: 1080 })).toMatch(/^1,080 good min/);
+  });
+
+  // From 30 mm overhead to 230 mm far out no zoom of the kit frames all of it.
+  test('[P71] a lens that does not frame all that is good there fits at its best only', () => {
+    expect(say({ lens: { key: 'long', extender: null, throughout: false } })).toContain(
+      '160–220 mm (Long fits at its best)',
     );
   });
 
