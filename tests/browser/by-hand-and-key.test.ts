@@ -259,7 +259,8 @@ describe('by touch on a phone', () => {
     // What has come to lie under the finger by the time of its click is not meant.
     await page.evaluate(() =>
       addEventListener('click', ({ target }) => {
-        if (!(target as Element).matches('.handle')) document.body.dataset['met'] = (target as Element).tagName;
+        if (!(target as Element).matches('.handle'))
+          document.body.dataset['met'] = (target as Element).tagName;
       }),
     );
     await handle.tap();

@@ -7,7 +7,17 @@ export const useLayers: readonly LayerPiece[] = [
     // The outline of the aerodrome would lie over all that is within it: it is an edge only.
     only: ['all', ['==', ['geometry-type'], 'Polygon'], ['!=', ['get', 'use'], 'aerodrome']],
     paint: {
-      'fill-color': ['match', ['get', 'use'], 'green', paper.green, 'water', paper.water, 'building', paper.hairline, paper.road],
+      'fill-color': [
+        'match',
+        ['get', 'use'],
+        'green',
+        paper.green,
+        'water',
+        paper.water,
+        'building',
+        paper.hairline,
+        paper.road,
+      ],
       'fill-opacity': 0.7,
     },
   }),
