@@ -23,8 +23,6 @@ export const chromiumPath = (): string | null => firstOf([...places, ...shells])
 /** What the tests drive: the engine alone where it is installed. */
 export const shellPath = (): string | null => firstOf([...shells, ...places]);
 
-export const hasShell = (): boolean => shells.some((path) => existsSync(path));
-
 /** WebGL drawn in software; what is no WebGL is painted without it, which takes a tenth less processor. */
 const drawing = [
   '--use-gl=angle',

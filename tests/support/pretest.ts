@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { chromiumPath, hasShell } from './chromium.ts';
+import { chromiumPath } from './chromium.ts';
 
 /** What the tests need besides `npm ci`: a Chromium, the catalogue and the built app. */
 
@@ -7,11 +7,10 @@ function run(command: string, ...args: string[]): void {
   execFileSync(command, args, { stdio: ['ignore', 'inherit', 'inherit'] });
 }
 
-/** The engine alone, where Debian has it; else the whole browser. What is installed without being root stays as it is. */
+/** A Chromium that is there stays as it is; where none is, the engine alone is installed if Debian has it, else the browser. */
 function findChromium(): void {
-  if (hasShell() || process.env['CHROMIUM']) return;
+  if (chromiumPath()) return;
   if (process.getuid?.() !== 0) {
-    if (chromiumPath()) return;
     console.error(
       'The browser tests need Chromium. Install it (on Debian: apt-get install chromium-headless-shell), or name it: CHROMIUM=/path npm test',
     );
@@ -21,7 +20,7 @@ function findChromium(): void {
   try {
     install('chromium-headless-shell');
   } catch {
-    if (!chromiumPath()) install('chromium');
+    install('chromium');
   }
 }
 
