@@ -16,7 +16,7 @@ function findChromium(): void {
     );
     process.exit(1);
   }
-  console.log("Installing Debian's package chromium-headless-shell, which draws a page at half of the cost.");
+  console.log("Installing Debian's package chromium-headless-shell for the browser tests.");
   try {
     install('chromium-headless-shell');
   } catch {
