@@ -1,4 +1,4 @@
-/** px from the upper left corner of what an element is placed in. */
+/** px from the upper left corner of what it is placed in. */
 export interface Box {
   readonly x: number;
   readonly y: number;
@@ -7,22 +7,31 @@ export interface Box {
 }
 
 /**
- * An attachment that tells where its element lies, now and whenever it or what it is placed in, its parent, changes size; null
- * once it goes. The observer tells first after the next layout: to look before would be a layout of its own.
+ * An attachment that tells where its element lies within a parent, `up` levels above it, now and whenever one of the two
+ * changes size; null once it goes. The observer tells first after the next layout: to look before would be a layout of its own.
  */
-export const boxOf = (tell: (box: Box | null) => void) => (element: HTMLElement) => {
-  const look = () =>
-    tell({
-      x: element.offsetLeft,
-      y: element.offsetTop,
-      width: element.offsetWidth,
-      height: element.offsetHeight,
-    });
-  const observer = new ResizeObserver(look);
-  observer.observe(element);
-  if (element.parentElement) observer.observe(element.parentElement);
-  return () => {
-    observer.disconnect();
-    tell(null);
+export const boxOf =
+  (tell: (box: Box | null) => void, up = 1) =>
+  (element: HTMLElement) => {
+    let parent = element.parentElement;
+    for (let level = 1; level < up; level++) parent = parent?.parentElement ?? null;
+    const look = () => {
+      let [x, y] = [element.offsetLeft, element.offsetTop];
+      for (
+        let at = element.offsetParent;
+        at instanceof HTMLElement && at !== parent && parent?.contains(at);
+        at = at.offsetParent
+      ) {
+        x += at.offsetLeft;
+        y += at.offsetTop;
+      }
+      tell({ x, y, width: element.offsetWidth, height: element.offsetHeight });
+    };
+    const observer = new ResizeObserver(look);
+    observer.observe(element);
+    if (parent) observer.observe(parent);
+    return () => {
+      observer.disconnect();
+      tell(null);
+    };
   };
-};

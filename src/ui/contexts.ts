@@ -50,8 +50,8 @@ export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' |
 /** The quiet line for the user. */
 export type Notices = Pick<View, 'notice' | 'noticeActions' | 'offer'>;
 
-/** What lies on the map and is not to be covered: the legend, its buttons, and at its foot the scale and whose map it is. */
-export type Furniture = 'legend' | 'keys' | 'foot';
+/** What lies on the map and is not to be covered: the legend, its buttons, the scale, and whose map it is. */
+export type Furniture = 'legend' | 'keys' | 'scale' | 'credit';
 
 /** The map, once it is there. */
 export interface MapSeat {
