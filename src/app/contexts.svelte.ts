@@ -5,7 +5,7 @@ import { Answers } from '../state/answers';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
 import type { View } from '../state/view.svelte';
-import type { Contexts, Land, MapSeat, Reader } from '../ui/contexts';
+import type { Contexts, Furniture, Land, MapSeat, Reader } from '../ui/contexts';
 import type { Box } from '../ui/box-of';
 import { formatsFor } from '../ui/formats';
 
@@ -76,10 +76,10 @@ export function contextsOf(parts: Parts): Contexts {
 class EmptySeat implements MapSeat {
   control = $state.raw<MapControl | null>(null);
   tick = $state.raw(0);
-  #boxes = $state.raw<Partial<Record<'legend' | 'keys', Box | null>>>({});
+  #boxes = $state.raw<Partial<Record<Furniture, Box | null>>>({});
   readonly furniture = $derived.by(() => Object.values(this.#boxes).filter((box) => box !== null));
 
-  furnish(what: 'legend' | 'keys', box: Box | null): void {
+  furnish(what: Furniture, box: Box | null): void {
     this.#boxes = { ...this.#boxes, [what]: box };
   }
 }

@@ -6,7 +6,7 @@ import { classAngleAt, cosClassAngleAt, flankLitAt } from './light-on-view';
 import { farReach, reachedTo, type Reach } from './optics/reach';
 import type { PathInView } from './path-in-view';
 import { passAspect } from './practice';
-import { darkCeiling, hazeByAltitude, lightCeiling, lightFactor } from './score';
+import { darkCeiling, hazeByAltitude, hazeFactor, lightCeiling, lightFactor } from './score';
 import type { StandingWorth } from './standing-worth';
 
 /** The factors of a sample's score. */
@@ -17,9 +17,7 @@ export function scoreAt(worth: StandingWorth, i: number, sun: SunThere) {
   const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun), sun.sky);
   const reach = worth.reach[i] as number;
   const aspect = worth.aspect[i] as number;
-  const haze =
-    (1 - (worth.haze[i] as number) * hazeByAltitude(altitude, sun.sky)) *
-    mistFactor(view.range[i] as number, sun.sky);
+  const haze = hazeFactor(worth.haze[i] as number, view.range[i] as number, altitude, sun.sky);
   const sight = view.sightAt(i);
   // An eye at the very centre of the aircraft has no angles: nothing that is out of reach needs them.
   const total = reach === 0 ? 0 : light * reach * aspect * sight * haze;
@@ -38,8 +36,7 @@ function totalAt(worth: StandingWorth, i: number, sun: SunThere): number {
   if (reached === 0) return 0;
   const altitude = sun.sun.geometricAltitude;
   const light = lightFactor(altitude, classAngleAt(view, i, sun), flankLitAt(view, i, sun), sun.sky);
-  const clear = 1 - (worth.haze[i] as number) * hazeByAltitude(altitude, sun.sky);
-  const haze = clear * mistFactor(view.range[i] as number, sun.sky);
+  const haze = hazeFactor(worth.haze[i] as number, view.range[i] as number, altitude, sun.sky);
   return light * reached * (worth.aspect[i] as number) * view.sightAt(i) * haze;
 }
 

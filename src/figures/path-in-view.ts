@@ -13,7 +13,7 @@ import {
   wingRight,
   wingTop,
 } from './optics/fill-frame';
-import type { Framing } from './optics/framing';
+import { sinRollFrom, type Framing } from './optics/framing';
 import { bankedFrom } from './practice';
 import type { Eye } from './spot/eye-at';
 import type { PathSamples } from './traffic/samples';
@@ -28,8 +28,6 @@ const points = 3;
 /** Radians between what is level at the eye and at the aircraft: at most 60 km. */
 const offLevel = 0.01;
 
-/** Sine of the elevation above which the camera is rolled so that the fuselage lies along the long side. */
-const sinRollFrom = Math.sin(75 * RAD);
 /** Radians of bank from which the flank that is seen is the top or the underside. */
 const topsideFrom = bankedFrom * RAD;
 

@@ -95,18 +95,15 @@ const cosFullFrom = Math.cos(aspectFactors.fullFrom * RAD) - rounding;
 const cosFullTo = Math.cos(aspectFactors.fullTo * RAD) + rounding;
 
 /**
- * Air over warm ground blurs long shots at high sun, mist veils them: `slantRange` m, `sunAltitude` geometric and
- * `elevation` degrees.
+ * Air over warm ground blurs long shots at high sun, mist veils them: `slantRange` m, `sunAltitude` geometric in degrees;
+ * `standing`: what the sun does not change of it (`hazeOf`, `hazeBy`).
  */
-export function hazeFactor(
+export const hazeFactor = (
+  standing: number,
   slantRange: number,
   sunAltitude: number,
-  elevation: number,
   sky: SkyThere = clearSky,
-): number {
-  const haze = hazeByRange(slantRange) * hazeByElevation(elevation) * hazeByAltitude(sunAltitude, sky);
-  return (1 - haze) * mistFactor(slantRange, sky);
-}
+): number => (1 - standing * hazeByAltitude(sunAltitude, sky)) * mistFactor(slantRange, sky);
 
 /** m from which on it blurs, and degrees of elevation from which on one looks out of it. */
 const hazeFrom = 500;
@@ -116,16 +113,14 @@ const hazeByRange = (slantRange: number): number => 0.7 * clamp01((slantRange - 
 const hazeByElevation = (elevation: number): number => clamp01((aboveHaze - elevation) / 8);
 
 /** What range in m and elevation in degrees do to the haze, whatever the sun. */
-export const hazeOf = (slantRange: number, elevation: number) => ({
-  range: hazeByRange(slantRange),
-  elevation: hazeByElevation(elevation),
-});
+export const hazeOf = (slantRange: number, elevation: number): number =>
+  hazeByRange(slantRange) * hazeByElevation(elevation);
 
-/** Their product from the sine of the elevation: near by, and from below, no arc sine is needed. */
+/** The same from the sine of the elevation: near by, and from below, no arc sine is needed. */
 export const hazeBy = (slantRange: number, sine: number): number =>
   slantRange <= hazeFrom || sine >= sinAboveHaze
     ? 0
-    : hazeByRange(slantRange) * hazeByElevation(Math.asin(sine < -1 ? -1 : sine) * DEG);
+    : hazeOf(slantRange, Math.asin(sine < -1 ? -1 : sine) * DEG);
 
 /** What the sun does to the haze at a geometric altitude in degrees: less through cloud, which leaves the ground cool. */
 export const hazeByAltitude = (sunAltitude: number, { direct }: SkyThere = clearSky): number =>

@@ -1,7 +1,6 @@
-import { aspectAt, elevationAt } from './light-on-view';
 import { reachFactor, type Reach } from './optics/reach';
 import type { PathInView } from './path-in-view';
-import { aspectFactor, hazeOf } from './score';
+import { aspectFactorBy, hazeBy } from './score';
 
 /**
  * What of the score of a path's samples the sun does not change, as seen in `view`. Worked out once for both moments, and only
@@ -41,9 +40,9 @@ export class StandingWorth {
   knowAll(i: number): void {
     const { view } = this;
     if (this.known[i] === 0) this.know(i);
-    this.aspect[i] = aspectFactor(aspectAt(view, i));
-    const { range, elevation } = hazeOf(view.range[i] as number, elevationAt(view, i));
-    this.haze[i] = range * elevation;
+    const range = view.range[i] as number;
+    this.aspect[i] = aspectFactorBy(view.cosAspectAt(i));
+    this.haze[i] = hazeBy(range, (view.up[i] as number) / range);
     this.known[i] = 2;
   }
 

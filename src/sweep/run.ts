@@ -3,7 +3,7 @@ import type { ElevationGrid } from '../figures/sight/terrain';
 import type { Proposed } from './candidates';
 import { cellsOfLevel, strides } from './levels';
 import type { SweepAsked, SweepPlan } from './plan';
-import { emptyFigures, proposable, type CellFigures } from './sweep';
+import { copyCell, emptyFigures, proposable, type CellFigures } from './sweep';
 
 /** How far a question is answered. The figures are one and the same object all along: what is in it grows. */
 export interface SweepProgress {
@@ -111,11 +111,7 @@ export class Run {
     for (let k = 0; k < part.cells.length; k++) {
       const at = part.cells[k] as number;
       if (this.#stride[at] !== 0) continue;
-      figures.worth[at] = part.worth[k] as number;
-      figures.focal[at] = part.focal[k] as number;
-      figures.light[at] = part.light[k] as number;
-      figures.good[at] = part.good[k] as number;
-      figures.ground[at] = part.ground[k] as number;
+      copyCell(part, k, figures, at, this.plan.paths.length);
       this.#stride[at] = stride;
     }
     this.#sketched = true;
@@ -150,14 +146,7 @@ export class Run {
     const stride = strides[this.#level] as number;
     for (let k = 0; k < part.cells.length; k++) {
       const at = part.cells[k] as number;
-      figures.worth[at] = part.worth[k] as number;
-      figures.summedWorth[at] = part.summedWorth[k] as number;
-      figures.focal[at] = part.focal[k] as number;
-      figures.light[at] = part.light[k] as number;
-      figures.good[at] = part.good[k] as number;
-      figures.ground[at] = part.ground[k] as number;
-      for (let p = 0; p < count; p++)
-        figures.goodByPath[at * count + p] = part.goodByPath[k * count + p] as number;
+      copyCell(part, k, figures, at, count);
       this.#stride[at] = stride;
     }
     this.#known += part.cells.length;

@@ -41,6 +41,17 @@ export const emptyFigures = (cells: Int32Array, paths: number): CellFigures => (
   ground: new Uint8Array(cells.length),
 });
 
+/** One cell's figures, place `k` of some -> place `at` of others, of the same paths; which cell it is stays the others' own. */
+export function copyCell(from: CellFigures, k: number, to: CellFigures, at: number, paths: number): void {
+  to.worth[at] = from.worth[k] as number;
+  to.summedWorth[at] = from.summedWorth[k] as number;
+  to.focal[at] = from.focal[k] as number;
+  to.light[at] = from.light[k] as number;
+  to.good[at] = from.good[k] as number;
+  to.ground[at] = from.ground[k] as number;
+  for (let p = 0; p < paths; p++) to.goodByPath[at * paths + p] = from.goodByPath[k * paths + p] as number;
+}
+
 export const buffersOf = (figures: CellFigures): ArrayBuffer[] =>
   Object.values(figures).map((list: CellFigure) => list.buffer as ArrayBuffer);
 
@@ -63,13 +74,7 @@ export function proposable(figures: CellFigures, paths: number): CellFigures {
   for (let i = 0; i < count; i++) {
     const k = kept[i] as number;
     out.cells[i] = cells[k] as number;
-    out.worth[i] = figures.worth[k] as number;
-    out.summedWorth[i] = figures.summedWorth[k] as number;
-    out.focal[i] = figures.focal[k] as number;
-    out.light[i] = figures.light[k] as number;
-    out.good[i] = figures.good[k] as number;
-    out.ground[i] = ground[k] as number;
-    for (let p = 0; p < paths; p++) out.goodByPath[i * paths + p] = goodByPath[k * paths + p] as number;
+    copyCell(figures, k, out, i, paths);
   }
   return out;
 }

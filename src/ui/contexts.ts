@@ -50,6 +50,9 @@ export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' |
 /** The quiet line for the user. */
 export type Notices = Pick<View, 'notice' | 'noticeActions' | 'offer'>;
 
+/** What lies on the map and is not to be covered: the legend, its buttons, and at its foot the scale and whose map it is. */
+export type Furniture = 'legend' | 'keys' | 'foot';
+
 /** The map, once it is there. */
 export interface MapSeat {
   control: MapControl | null;
@@ -57,7 +60,7 @@ export interface MapSeat {
   tick: number;
   /** What lies on the map in its corners, where a callout would hide it. */
   readonly furniture: readonly Box[];
-  furnish(what: 'legend' | 'keys', box: Box | null): void;
+  furnish(what: Furniture, box: Box | null): void;
 }
 
 /** Who reads the page: figures printed and read back as they prefer, and the look that they asked for. */

@@ -62,7 +62,7 @@ describe('the map with ten spots and six paths', () => {
     expect((last ?? 0) - (first ?? 0)).toBeGreaterThan(map.width / 3);
   });
 
-  it('[B981] a callout hides neither legend nor its spot, and a leader goes to it, whichever spot is chosen', async () => {
+  it('[B981] a callout hides neither legend, credit nor its spot, and a leader goes to it, whichever spot is chosen', async () => {
     for (const { name, position } of tenSpots) {
       await select(name);
       // Where it stands follows its size, which the page tells a frame after its words: what counts is where it comes to rest.
@@ -76,11 +76,14 @@ describe('the map with ten spots and six paths', () => {
         const start = Number(await page.locator('.leader line').last().getAttribute('x1')) + map.x;
         return {
           overLegend: overlap(callout, legend),
+          overCredit: overlap(callout, await boxOf(page, '.credit')),
           overSpot: overlap(callout, { x: spot.x - 12, y: spot.y - 12, width: 24, height: 24 }),
           led: Math.abs(start - spot.x) < 2,
         };
       };
-      await expect.poll(rest, { message: name }).toEqual({ overLegend: false, overSpot: false, led: true });
+      await expect
+        .poll(rest, { message: name })
+        .toEqual({ overLegend: false, overCredit: false, overSpot: false, led: true });
     }
   });
 

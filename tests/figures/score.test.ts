@@ -7,6 +7,7 @@ import {
   aspectFactorBy,
   hazeBy,
   hazeFactor,
+  hazeOf,
   lightCeiling,
   lightFactor,
 } from '../../src/figures/score';
@@ -95,7 +96,9 @@ describe('factors of the score', () => {
     [2000, 40, 30, 1],
     [1250, 15, 6, 1 - 0.7 / 8],
   ])('[F66] haze over %d m, sun at %d, aircraft at %d degrees', (range, altitude, elevation, factor) => {
-    expect(hazeFactor(range, altitude, elevation)).toBeCloseTo(factor, 12);
+    expect(hazeFactor(hazeOf(range, elevation), range, altitude)).toBeCloseTo(factor, 12);
+    const sine = Math.sin((elevation * Math.PI) / 180);
+    expect(hazeFactor(hazeBy(range, sine), range, altitude)).toBeCloseTo(factor, 12);
   });
 
   test('[S350] by cosine and sine they are what they are by the angle, on either side of every limit', () => {
@@ -111,7 +114,7 @@ describe('factors of the score', () => {
     for (const elevation of [-90, -3, 2, 6, 10 - 1e-9, 10, 10 + 1e-9, 60, 90])
       for (const range of [499, 500, 501, 1250, 5000]) {
         const sine = Math.sin((elevation * Math.PI) / 180);
-        expect(1 - hazeBy(range, sine)).toBeCloseTo(hazeFactor(range, 30, elevation), 7);
+        expect(hazeBy(range, sine)).toBeCloseTo(hazeOf(range, elevation), 7);
       }
   });
 });

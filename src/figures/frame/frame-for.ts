@@ -26,7 +26,7 @@ import { formationFigures, type FormationFigures } from './formation-figures';
 import { moonInFrame, type MoonInFrame } from './moon-in-frame';
 import { moonInPicture } from './moon-in-picture';
 import type { Picture } from './picture';
-import { middleOf, pointsSeen } from './points-seen';
+import { middleSeen, pointsSeen } from './points-seen';
 import { sceneryRound, type Scenery } from './scenery';
 import { Scratch } from '../scratch';
 
@@ -196,7 +196,7 @@ function aimed(
   for (let i = 0; i < aimings; i++) {
     const { forward, right, top } = camera;
     const seen = places.flatMap((place) => pointsSeen(subject, pose, place, camera));
-    const [aside, above] = middleOf(seen);
+    const [aside, above] = middleSeen(seen);
     camera = cameraOn({ ...pose, at: along(along(forward, right, aside), top, above) });
   }
   return camera;

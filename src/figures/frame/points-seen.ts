@@ -33,7 +33,7 @@ export function pointsSeen(
 }
 
 /** The middle of what points take of a picture, each way. */
-export function middleOf(points: readonly Seen[]): Seen {
+export function middleSeen(points: readonly Seen[]): Seen {
   const middle = (k: 0 | 1) =>
     (Math.min(...points.map((point) => point[k])) + Math.max(...points.map((point) => point[k]))) / 2;
   return points.length === 0 ? [0, 0] : [middle(0), middle(1)];

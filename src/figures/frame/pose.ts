@@ -1,7 +1,7 @@
 import { along, lengthOf, minus, scaled, type Vec3 } from '../geometry/earth';
 import type { PathSamples } from '../traffic/samples';
 import { turned, type EastNorthUp, type ViewPoint } from './from-eye';
-import { RAD } from '../geometry/angles';
+import { sinRollFrom } from '../optics/framing';
 
 /** Where an aircraft is and how it is turned, as seen from an eye: m, and unit vectors of the body's axes. */
 export interface Pose {
@@ -71,9 +71,6 @@ export interface CameraAxes {
   readonly right: EastNorthUp;
   readonly top: EastNorthUp;
 }
-
-/** Sine of the elevation above which the camera is rolled (design, section 3). */
-const sinRollFrom = Math.sin(75 * RAD);
 
 /** The camera that looks at a pose's centre. */
 export function cameraOn({ at, forward: body }: Pose): CameraAxes {

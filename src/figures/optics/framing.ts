@@ -1,8 +1,11 @@
 import type { Body, Kit } from '../../survey/schema/kit';
 import type { Subject } from '../../survey/schema/subject';
-import { DEG } from '../geometry/angles';
+import { DEG, RAD } from '../geometry/angles';
 import type { FormationPlace } from '../traffic/formation';
 import { framedPoints, pointsOfAll, type FramedPoints } from './framed-points';
+
+/** Sine of the elevation above which the camera is rolled so that the fuselage lies along the long side (design, section 3). */
+export const sinRollFrom = Math.sin(75 * RAD);
 
 /** How the camera is held, and what of the aircraft is to fill the frame. */
 export interface Hold {

@@ -1,7 +1,7 @@
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import type { Outlook } from '../outlook';
 import { Scratch } from '../scratch';
-import { nearestSample } from '../traffic/nearest-sample';
+import { indexAtStation } from '../traffic/index-at-station';
 import type { Path } from '../traffic/paths';
 import type { Sample } from '../types';
 import { lookingFrom } from './looking-from';
@@ -20,5 +20,5 @@ export function inspectPath(
   const { sight, way } = look(path);
   view.look(path.samples, eye, outlook.framing, sight);
   worth.look(outlook.reach);
-  return sampleAt(worth, path, nearestSample(path.samples, station), sun, way, eye, outlook);
+  return sampleAt(worth, path, indexAtStation(path.samples, station), sun, way, eye, outlook);
 }

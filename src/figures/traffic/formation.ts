@@ -1,4 +1,4 @@
-import { nearestSample } from './nearest-sample';
+import { indexAtStation } from './index-at-station';
 import type { Path } from './paths';
 
 /** Several that fly together. `spacing`: m from centre to centre of neighbours, null where nobody has said. */
@@ -28,7 +28,7 @@ export function formationPlaces({ aircraft, spacing }: Formation): readonly Form
 export function formationAt({ formation, ref, samples }: Path, station: number): Formation | null {
   if (!formation || formation.aircraft < 2) return null;
   if (ref.kind !== 'pattern') return formation;
-  return samples.bank.subarray(0, nearestSample(samples, station) + 1).every((bank) => bank === 0)
+  return samples.bank.subarray(0, indexAtStation(samples, station) + 1).every((bank) => bank === 0)
     ? formation
     : null;
 }

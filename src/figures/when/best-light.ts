@@ -1,12 +1,12 @@
 import { acosDeg } from '../geometry/angles';
 import { atAnyAngle, cosineLimit, neededFactor, perAdded } from '../cosine-limits';
 import { angleOfClass, lightClass } from '../light/light-class';
-import { isFlat, mistFactor, type SkyThere } from '../light/sky';
+import { isFlat, type SkyThere } from '../light/sky';
 import { glaresInto } from '../glare-on-view';
 import { sunriseAltitude } from '../light/sun';
 import type { SunThere } from '../light/sun-there';
 import { darkFlankFactor, litFrom } from '../practice';
-import { darkCeiling, hazeByAltitude, lightCeiling, lightFactor } from '../score';
+import { darkCeiling, hazeByAltitude, hazeFactor, lightCeiling, lightFactor } from '../score';
 import type { LightClass, Score } from '../types';
 import {
   blockCosSpread,
@@ -148,8 +148,7 @@ export function flankUnder(view: StillView, i: number, sun: SunThere): boolean |
 }
 
 const hazeAt = (view: StillView, i: number, altitude: number, sky: SkyThere): number =>
-  (1 - (view.hazeRange[i] as number) * (view.hazeElevation[i] as number) * hazeByAltitude(altitude, sky)) *
-  mistFactor(view.range[i] as number, sky);
+  hazeFactor(view.haze[i] as number, view.range[i] as number, altitude, sky);
 
 /** Before sunrise the light is the same from everywhere. */
 function lightAt(view: StillView, i: number, sun: SunThere): number {

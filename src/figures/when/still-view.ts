@@ -1,9 +1,9 @@
 import { closestInSight } from '../best-in-view';
-import { aspectAt, elevationAt, hasFlankAt, sinUnderside } from '../light-on-view';
+import { hasFlankAt, sinUnderside } from '../light-on-view';
 import { alwaysClear, type SkyAt } from '../light/sky';
 import type { Framing } from '../optics/framing';
 import { reachFactor, type Reach } from '../optics/reach';
-import { aspectFactor, hazeOf } from '../score';
+import { aspectFactorBy, hazeBy } from '../score';
 import type { PathInView } from '../path-in-view';
 import { blocksOf } from './blocks';
 
@@ -29,9 +29,7 @@ export interface StillView {
   readonly sight: Float64Array;
   /** Their product: what the total cannot exceed. */
   readonly most: Float64Array;
-  /** What range and elevation do to the haze: its two factors, and their product. */
-  readonly hazeRange: Float64Array;
-  readonly hazeElevation: Float64Array;
+  /** What range and elevation do to the haze (`hazeOf`). */
   readonly haze: Float64Array;
   /** Level unit vector from the aircraft to the eye; NaN straight overhead. */
   readonly backEast: Float64Array;
@@ -76,8 +74,6 @@ export function stillView(
     aspect: array(),
     sight: array(),
     most: array(),
-    hazeRange: array(),
-    hazeElevation: array(),
     haze: array(),
     backEast: array(),
     backNorth: array(),
@@ -93,20 +89,17 @@ export function stillView(
     const range = still.range[i] as number;
     still.sight[i] = view.sightAt(i);
     const focal = view.focalAt(i);
-    const haze = hazeOf(range, elevationAt(view, i));
     const ground = Math.sqrt(e * e + n * n);
     still.ground[i] = ground;
     still.backEast[i] = ground > 0 ? -e / ground : NaN;
     still.backNorth[i] = ground > 0 ? -n / ground : NaN;
     still.focal[i] = focal;
     const reach = Number.isNaN(focal) ? 0 : reachFactor(kit, focal);
-    const aspect = aspectFactor(aspectAt(view, i));
+    const aspect = aspectFactorBy(view.cosAspectAt(i));
     still.reach[i] = reach;
     still.aspect[i] = aspect;
     still.most[i] = reach * aspect * (still.sight[i] as number);
-    still.hazeRange[i] = haze.range;
-    still.hazeElevation[i] = haze.elevation;
-    still.haze[i] = haze.range * haze.elevation;
+    still.haze[i] = hazeBy(range, u / range);
     still.fromBelow[i] = u > sinUnderside * range ? 1 : 0;
     if (focal <= kit.usableTo) {
       usable = true;

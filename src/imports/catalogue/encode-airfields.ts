@@ -38,13 +38,15 @@ export function airfieldColumns(airfields: readonly Row[]): CatalogueFile['airfi
   });
   const along = filed.map(alongOf);
   const begins = filed.map((a, i) => a.region !== filed[i - 1]?.region);
+  const regionCounts = regions.words.map(() => 0);
+  for (const place of regions.places) regionCounts[place] = (regionCounts[place] ?? 0) + 1;
   const counts = byFrequency(
     filed.map(({ runways }) => runways.length * most + runways.filter(isLocated).length),
   );
   return {
     kinds: toDigits(filed.map((a) => airfieldKinds.indexOf(a.kind))),
     regions: toCodes(regions.words),
-    regionCounts: regions.words.map((_, r) => regions.places.filter((place) => place === r).length),
+    regionCounts,
     names: toShorthand(endedLines(names)),
     towns: endedLines(towns.map((town, i) => (town !== '' && town === towns[i - 1] ? '=' : town))),
     icao: toCodes(filed.map((a) => a.icao ?? '')),

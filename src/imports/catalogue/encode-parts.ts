@@ -8,9 +8,7 @@ export const differences = (values: readonly number[]) =>
 
 /** Distinct values and the place of each among them. */
 export function dictionary<T>(values: readonly T[]): { words: T[]; places: number[] } {
-  const words = [...new Set(values)];
-  const at = new Map(words.map((word, i) => [word, i]));
-  return { words, places: values.map((value) => at.get(value) ?? 0) };
+  return placed([...new Set(values)], values);
 }
 
 /** The same, the most frequent value first: its place costs least. */
@@ -18,6 +16,10 @@ export function byFrequency<T>(values: readonly T[]): { words: T[]; places: numb
   const counts = new Map<T, number>();
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
   const words = [...counts].sort((a, b) => b[1] - a[1]).map(([value]) => value);
+  return placed(words, values);
+}
+
+function placed<T>(words: T[], values: readonly T[]): { words: T[]; places: number[] } {
   const at = new Map(words.map((word, i) => [word, i]));
   return { words, places: values.map((value) => at.get(value) ?? 0) };
 }

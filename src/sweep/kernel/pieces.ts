@@ -36,7 +36,7 @@ export class Pieces {
   readonly east: Float64Array;
   readonly north: Float64Array;
   readonly aside: Float64Array;
-  /** What the factor of aspect cannot exceed, and the product of range and elevation in the haze is not below (`hazeOf`). */
+  /** What the factor of aspect cannot exceed, and what range and elevation do to the haze is not below (`hazeOf`). */
   readonly aspect: Float64Array;
   /** mm that are needed at least. */
   readonly focal: Float64Array;
@@ -138,8 +138,7 @@ export class Pieces {
       stance.elevation = high / away + offLevel;
       stance.pitch = this.#pitch[b] as number;
       this.focal[b] = this.#leastFocal.at(stance);
-      const { range: far, elevation } = hazeOf(nearest, (high / away) * DEG);
-      this.haze[b] = far * elevation;
+      this.haze[b] = hazeOf(nearest, (high / away) * DEG);
     }
   }
 

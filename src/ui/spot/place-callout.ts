@@ -36,7 +36,7 @@ const shared = (one: Box, other: Box): number =>
 
 /**
  * Where the upper left corner of a callout goes: beside its spot or off one of its corners, inside the map (north up),
- * over none of what is in the `way` (the legend, the map's buttons) and never over the spot itself; rather where the spot does
+ * over none of what is in the `way` (the legend, the map's buttons, its scale and credit) and never over the spot itself; rather where the spot does
  * not look, so that the paths it is about stay in sight, there over the fewest `others` (spots), and the nearest place. Things in the way that leave no
  * other place are covered as little as can be. `bearings`: degrees from true north, what the spot looks at. Null when the
  * spot is outside the map, or the callout has no room anywhere.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isAmong, middleOf } from '../../../src/figures/frame/points-seen';
+import { isAmong, middleSeen } from '../../../src/figures/frame/points-seen';
 
 const triangle = [
   [1, 1],
@@ -18,6 +18,6 @@ describe('points in a picture', () => {
   });
 
   test('[F1281] their middle is that of what they take each way, not of their sum', () => {
-    expect(middleOf(triangle)).toEqual([3, 3.5]);
+    expect(middleSeen(triangle)).toEqual([3, 3.5]);
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { clearSky, flatLightAt, mistFactor, type SkyThere } from '../../../src/figures/light/sky';
 import { skyAtOf } from '../../../src/figures/light/sky-at';
 import { sceneExposure } from '../../../src/figures/optics/exposure';
-import { hazeFactor, lightCeiling, lightFactor } from '../../../src/figures/score';
+import { hazeFactor, hazeOf, lightCeiling, lightFactor } from '../../../src/figures/score';
 import { scoreWord } from '../../../src/figures/score-words';
 import { readMetar } from '../../../src/figures/traffic/wind/metar';
 import { readWeather } from '../../../src/figures/traffic/wind/read-weather';
@@ -16,7 +16,7 @@ const overcast = sky(0, 3000);
 describe('situations that photographers argue about', () => {
   /** A side-on aircraft in reach and in sight. */
   const worth = (range: number, altitude: number, angle: number, there: SkyThere) =>
-    lightFactor(altitude, angle, true, there) * hazeFactor(range, altitude, 3, there);
+    lightFactor(altitude, angle, true, there) * hazeFactor(hazeOf(range, 3), range, altitude, there);
 
   test('[F660] an overcast day at 3 km: fair at 144 m, poor at 800 m, whatever the side', () => {
     for (const angle of [0, 90, 175]) {

@@ -1,7 +1,7 @@
 import type { PathSamples } from './samples';
 
 /** Index of the sample of a path that is nearest to a station, the first of two alike. */
-export function nearestSample(
+export function indexAtStation(
   { station: stations, count }: Pick<PathSamples, 'station' | 'count'>,
   station: number,
 ): number {
