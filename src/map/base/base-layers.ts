@@ -1,6 +1,7 @@
+import type { LayerHost } from '../layer-host';
 import { slots } from '../layers';
 import type { BaseGround, BaseReport, Credit } from '../../state/base-maps/ground';
-import { basePrefix, UnusableBase, type BaseParts, type LayerSpec, type Spec } from './base-parts';
+import { basePrefix, UnusableBase, type BaseParts, type LayerSpec } from './base-parts';
 import { creditText, joinedCredits } from './credit-text';
 import { readBase } from './read-base';
 import { TileHealth } from './tile-health';
@@ -12,11 +13,7 @@ export interface TileId {
 }
 
 /** What a base map needs of the map library. */
-export interface BaseHost {
-  addSource(id: string, source: Spec): void;
-  removeSource(id: string): void;
-  addLayer(layer: LayerSpec, before: string, isOnPaper: boolean): void;
-  removeLayer(id: string): void;
+export interface BaseHost extends LayerHost {
   setVisible(layer: string, visible: boolean): void;
   setGlyphs(url: string | null): void;
   addSprite(id: string, url: string): void;
