@@ -1,4 +1,4 @@
-/** Values marked CP in the design: common practice, no source. Nothing else in the program holds such a number. */
+/** Values of common practice without a source, marked CP, that several figures share; those of one subject stand beside it. */
 
 /** m/s at which an aircraft leaves the runway. CP. */
 export const taxiSpeed = 7;
