@@ -1,4 +1,5 @@
 import { lastAnswer, Memo } from '../../survey/memo';
+import type { Position } from '../../survey/document';
 import type { Runway } from '../../survey/schema/runway';
 import { draggedRunway, drawingOf } from './drawing';
 import { overlay, type Overlay, type OverlayFeature } from './features';
@@ -77,6 +78,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
     const selectedId = scene.selected?.id ?? null;
     const selectedSpot = scene.spots.find((s) => s.spot.id === selectedId);
     const { rings } = scene;
+    const middle = contents.site.reference;
     const quiet = scene.spots.filter((s) => s !== selectedSpot);
     const sizes = quietSizes(quiet, selectedSpot ?? null, rings, zoom);
     return {
@@ -108,7 +110,9 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
           const size = sizes[i];
           return size ? quietRingsOf(s, rings, size, zoom) : none;
         }),
-        ...quiet.map((s, i) => quietSpot(s, rings, sizes[i] ?? null, scene.closedSpots.has(s.spot.id))),
+        ...quiet.map((s, i) =>
+          quietSpot(s, rings, sizes[i] ?? null, scene.closedSpots.has(s.spot.id), middle),
+        ),
       ]),
       live: live(
         selectedSpot
@@ -121,6 +125,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
               zoom,
               units,
               scene.closedSpots.has(selectedSpot.spot.id),
+              middle,
             )
           : handles(scene.selected, scene.vertex),
         log(selectedSpot?.spot ?? null, contents.logEntries, scene.paths),
@@ -137,9 +142,15 @@ const none: Features = [];
 
 const kept = new Memo<OverlayFeature>();
 
-const quietSpot = ({ a, spot }: SpotScene, rings: Scene['rings'], size: RingSize | null, closed: boolean) =>
-  kept.get([a, spot, rings, size, closed], () =>
-    spotFeature(spot, a, 'spot', { paths: ringsOf(a, rings), size }, closed),
+const quietSpot = (
+  { a, spot }: SpotScene,
+  rings: Scene['rings'],
+  size: RingSize | null,
+  closed: boolean,
+  middle: Position,
+) =>
+  kept.get([a, spot, rings, size, closed, ...middle], () =>
+    spotFeature(spot, a, 'spot', { paths: ringsOf(a, rings), size }, closed, middle),
   );
 
 function selectedSpotFeatures(
@@ -151,13 +162,14 @@ function selectedSpotFeatures(
   zoom: number,
   units: Scene['units'],
   closed: boolean,
+  middle: Position,
 ): Features {
   const shown = ringsOf(a, rings);
   return [
     ...selectedRingsOf({ spot, a, b }, rings, zoom),
     ...ticksOf(paths, { spot, a }, zoom, units),
     ...marksOf(paths, a, b, shown, zoom),
-    spotFeature(spot, a, 'selected-spot', { paths: shown, size: selectedRings }, closed),
+    spotFeature(spot, a, 'selected-spot', { paths: shown, size: selectedRings }, closed, middle),
   ];
 }
 
