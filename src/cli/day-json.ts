@@ -11,7 +11,8 @@ import type { Told } from './progress';
 
 /**
  * The light of a civil day ("2026-06-21" at the airfield) in the form in which the `figures` command prints it. Every
- * instant is the first whole second at which what it tells is so, so that `--at` that instant says the same.
+ * instant is the first whole second at which what it tells is so: `--at` that instant says the same, or that a picture hardly better has
+ * another light (`lightStretches`).
  */
 export function dayJson(
   contents: Contents,
