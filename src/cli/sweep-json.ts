@@ -10,7 +10,7 @@ import { candidatesOf, type Candidate } from '../sweep/candidates';
 import { overYear } from '../sweep/over-year';
 import { planSweep } from '../sweep/plan';
 import { groundCodes, Sweep, type CellFigures } from '../sweep/sweep';
-import { isoInstant, isTimeZone } from '../time/local-time';
+import { isoInstant } from '../time/local-time';
 import type { Read } from './arguments';
 import type { Told } from './progress';
 import type { SweepArguments } from './sweep-arguments';
@@ -118,7 +118,7 @@ export function recordFrom(text: string, file: string, { site }: Pick<Contents, 
       ok: false,
       reason: `--record: ${file}: its heading does not say in which unit the speed is, such as "speed_kt"`,
     };
-  const steps = readRecord(text, { ...plan, unit }, isTimeZone(site.timeZone) ? site.timeZone : 'UTC', file);
+  const steps = readRecord(text, { ...plan, unit }, site.timeZone, file);
   for (;;) {
     const step = steps.next();
     if (!step.done) continue;
