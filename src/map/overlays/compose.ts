@@ -3,7 +3,7 @@ import type { Position } from '../../survey/document';
 import type { Runway } from '../../survey/schema/runway';
 import { draggedRunway, drawingOf } from './drawing';
 import { overlay, type Overlay, type OverlayFeature } from './features';
-import { groundOverlay, useOverlay } from './ground';
+import { groundLists, groundOverlay, useOverlay } from './ground';
 import { handlesOf } from './handles';
 import { litStrips } from './lit';
 import { logMarks } from './log-marks';
@@ -37,27 +37,9 @@ type Features = readonly OverlayFeature[];
 
 /** Draws scenes one after the other; an overlay that nothing has changed for is the same object as before. */
 export function sceneDrawer(): (scene: Scene) => Overlays {
-  const ground = lastAnswer(
-    (
-      runways: Scene['contents']['runways'],
-      aprons: Scene['contents']['aprons'],
-      taxiRoutes: Scene['contents']['taxiRoutes'],
-      obstacles: Scene['contents']['obstacles'],
-      noGoAreas: Scene['contents']['noGoAreas'],
-      flightPaths: Scene['contents']['flightPaths'],
-      displayLines: Scene['contents']['displayLines'],
-      crowdLines: Scene['contents']['crowdLines'],
-      helipads: Scene['contents']['helipads'],
-      winchRuns: Scene['contents']['winchRuns'],
-      units: Scene['units'],
-    ) =>
-      groundOverlay(
-        {
-          ...{ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths },
-          ...{ displayLines, crowdLines, helipads, winchRuns },
-        },
-        units,
-      ),
+  // List by list: what an edit left alone is entry by entry the same, in a list of its own.
+  const ground = lastAnswer((units: Scene['units'], ...lists: ReturnType<typeof groundLists>) =>
+    groundOverlay(lists, units),
   );
   const use = lastAnswer(useOverlay);
   const lit = lastAnswer((features: Features) => overlay(features));
@@ -83,19 +65,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
     const sizes = quietSizes(quiet, selectedSpot ?? null, rings, zoom);
     return {
       use: use(contents.groundUses),
-      ground: ground(
-        contents.runways,
-        contents.aprons,
-        contents.taxiRoutes,
-        contents.obstacles,
-        contents.noGoAreas,
-        contents.flightPaths,
-        contents.displayLines,
-        contents.crowdLines,
-        contents.helipads,
-        contents.winchRuns,
-        units,
-      ),
+      ground: ground(units, ...groundLists(contents)),
       lit: lit(contents.runways.flatMap((runway) => stripsOf(runway, scene))),
       paths: paths(
         scene.grounded.runways,
