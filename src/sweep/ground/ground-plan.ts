@@ -3,6 +3,7 @@ import type { GroundUse, Obstacle, Use } from '../../survey/schema/places';
 import { mayStand } from '../../figures/access/may-stand';
 import { alongRunway } from '../../figures/geometry/along-runway';
 import { mapped, type Frame } from '../../figures/geometry/earth';
+import { blastHalfWidth, blastLength } from '../../figures/practice';
 import { sightOf } from '../../survey/schema/sights';
 import { isTimeZone } from '../../time/local-time';
 import type { Area } from '../area';
@@ -10,8 +11,6 @@ import {
   arcadeHalfWidth,
   atSpot,
   besideWay,
-  blastHalfWidth,
-  blastLength,
   footpathClear,
   headroom,
   lineHalfWidth,
