@@ -1,7 +1,9 @@
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { OtherPaths } from '../figures/traffic/paths';
 import { readContents, type Contents } from '../survey/contents';
+import type { Survey } from '../survey/document';
 import type { Problem } from '../survey/problems';
+import { readFeature } from '../survey/read-feature';
 import { Airfield } from './derived/airfield.svelte';
 import { Day } from './derived/day.svelte';
 import { Flow } from './derived/flow.svelte';
@@ -49,9 +51,20 @@ export class Derived {
     this.airfield = new Airfield(this, this.day, this.sights);
   }
 
-  readonly contents: Contents = $derived.by(() =>
-    readContents(this.#from.document.survey, this.#from.zoneAt ?? null),
-  );
+  readonly contents: Contents = $derived.by(() => this.#read(this.#from.document.survey));
+
+  /** Works out step by step what follows from a survey that is to be shown next: shown then, it is there at once. */
+  *ahead(survey: Survey): Generator<void> {
+    for (const feature of survey.features) {
+      readFeature(feature);
+      yield;
+    }
+    yield* this.sights.ahead(this.#read(survey));
+  }
+
+  #read(survey: Survey): Contents {
+    return readContents(survey, this.#from.zoneAt ?? null);
+  }
 
   get otherPaths(): OtherPaths | undefined {
     return this.#from.otherPaths;

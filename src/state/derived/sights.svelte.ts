@@ -1,10 +1,10 @@
 import type { ElevationGrid } from '../../figures/sight/terrain';
-import { allSpotFigures, spotFigures } from '../../figures/spot-figures';
+import { allSpotFigures, lookingFromSpots, spotFigures } from '../../figures/spot-figures';
 import type { SpotFigures } from '../../figures/types';
 import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
-import { outlookOf } from '../../figures/outlook';
+import { outlookOf, raisingSurroundings } from '../../figures/outlook';
 import { Scratch } from '../../figures/scratch';
-import { pathsOf, type OtherPaths } from '../../figures/traffic/paths';
+import { buildingPaths, pathsOf, type OtherPaths } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
 import { drawings } from '../../survey/drawings';
@@ -79,6 +79,15 @@ export class Sights {
       return { spot, a, b };
     });
   });
+
+  /** Works out what contents that are to be shown next will be asked for: shown then, it is found remembered. */
+  *ahead(contents: Contents): Generator<void> {
+    const { terrain, otherPaths } = this.#survey;
+    const { instantA, instantB } = this.#day;
+    const paths = yield* buildingPaths(contents, this.#wanted, terrain, otherPaths);
+    yield* raisingSurroundings(contents, terrain);
+    yield* lookingFromSpots(contents, paths, [instantA, instantB], terrain, this.#scratch);
+  }
 
   /** What a spot at a position would have at moment A and B, as the tool would set it: before there is one. */
   from(position: Position): {
