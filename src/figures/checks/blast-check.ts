@@ -4,6 +4,7 @@ import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { alongRunway } from '../geometry/along-runway';
 import { blastHalfWidth, blastLength } from '../practice';
 import { endName } from '../traffic/end-name';
+import { byTheEnd } from './spot-checks';
 
 /**
  * What is to be known of a spot behind an end from which jets take off. Nobody is kept away: the road may be public, and whoever put
@@ -19,7 +20,7 @@ export function blastDoubts(
     if (!place || Math.abs(place.offset) > blastHalfWidth) return [];
     return ([0, 1] as const).flatMap((end) => {
       const behind = end === 0 ? -place.station : place.station - place.length;
-      if (runway.ends[end].closed || behind < 0 || behind > blastLength) return [];
+      if (runway.ends[end].closed || behind <= byTheEnd || behind > blastLength) return [];
       const reason = `The spot is ${Math.round(behind)} m behind the end from which ${endName(runway, end)} departs: jet blast. Keep clear while jets begin their take-off.`;
       return [{ id, reason, used: true }];
     });

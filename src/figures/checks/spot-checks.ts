@@ -10,6 +10,9 @@ import { frameAt, mapped } from '../geometry/earth';
 import { taxiHalfWidth } from '../practice';
 import { endName } from '../traffic/end-name';
 
+/** m beyond a runway's end that still count as on it: a spot set upon the end itself is not a hair's breadth behind it. */
+export const byTheEnd = 1;
+
 /** Why nobody should stand at a spot: on a runway, a taxi route, an apron, or in a no-go area. */
 export function spotDoubts(spot: StandingSpot, contents: Contents): Problem[] {
   const reasons: string[] = [];
@@ -19,8 +22,8 @@ export function spotDoubts(spot: StandingSpot, contents: Contents): Problem[] {
     if (
       place &&
       Math.abs(place.offset) <= runway.width / 2 &&
-      place.station >= 0 &&
-      place.station <= place.length
+      place.station >= -byTheEnd &&
+      place.station <= place.length + byTheEnd
     )
       reasons.push(
         `The spot is on runway ${endName(runway, 0)}/${endName(runway, 1)}. Move it to where one may stand.`,

@@ -118,6 +118,11 @@ describe('doubts about spots and the site', () => {
       ['s', true, 'The spot is on runway 14/32'],
     ]);
     expect(found([runway(ends), spotFeature('s', beside(900, 16))])).toEqual([]);
+    // [B1069] Upon the end itself, however that is rounded, one is on it.
+    for (const off of [-0.01, 0, 0.01])
+      expect(found([runway(ends), spotFeature('s', beside(off, 0))])).toEqual([
+        ['s', true, 'The spot is on runway 14/32'],
+      ]);
     // Not on it, but behind it: F2086.
     expect(found([runway(ends), spotFeature('s', beside(-20, 0))])).toEqual([
       ['s', true, 'The spot is 20 m behind the end from which 14 departs: jet blast'],
