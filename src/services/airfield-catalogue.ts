@@ -135,7 +135,7 @@ export class AirfieldCatalogue implements Airfields {
       const survey = newSurvey({ name, timeZone, reference: position });
       return {
         survey: this.#begun(survey, position, timeZone),
-        notice: `A new survey. Draw its first runway: click both ends.${guessed ? ` ${guessedZone}` : ''}`,
+        notice: `A new survey. Draw its first runway by its two ends.${guessed ? ` ${guessedZone}` : ''}`,
         life: { holds: hasNoRunway, then: guessed ? guessedZone : null },
       };
     });
