@@ -56,6 +56,8 @@ export type Furniture = 'legend' | 'keys' | 'scale' | 'credit';
 /** The map, once it is there. */
 export interface MapSeat {
   control: MapControl | null;
+  /** Whether its first picture is drawn, or there will be none. */
+  settled: boolean;
   /** Grows with every move of the camera: what is placed by screen position is placed anew. */
   tick: number;
   /** What lies on the map in its corners, where a callout would hide it. */
