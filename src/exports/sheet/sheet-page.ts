@@ -3,9 +3,9 @@ import { tag, type Markup, type Tag } from './markup';
 
 /**
  * The sheet as an article of a page, with the field's map in it: one for paper and one that a phone's screen shows instead.
- * `styles/field-sheet.css` sets it on A4.
+ * `styles/field-sheet.css` sets it on A4. Null: nothing is drawn yet that a map could show.
  */
-export function sheetPage(sheet: FieldSheet, maps: { readonly paper: Tag; readonly phone: Tag }): Tag {
+export function sheetPage(sheet: FieldSheet, maps: { readonly paper: Tag; readonly phone: Tag } | null): Tag {
   const { title, day, head, stays, staysNote, doubts, parts, cautions, made } = sheet;
   return tag(
     'article',
@@ -15,7 +15,8 @@ export function sheetPage(sheet: FieldSheet, maps: { readonly paper: Tag; readon
     doubts.length > 0
       ? tag('section', { class: 'doubts' }, tag('h2', {}, 'Check first'), list(doubts))
       : null,
-    tag('div', { class: 'map', role: 'region', 'aria-label': 'Map of the day' }, maps.paper, maps.phone),
+    maps &&
+      tag('div', { class: 'map', role: 'region', 'aria-label': 'Map of the day' }, maps.paper, maps.phone),
     tag(
       'section',
       { class: 'stays' },
