@@ -7,6 +7,7 @@ import { readFeature } from '../survey/read-feature';
 import { Airfield } from './derived/airfield.svelte';
 import { Day } from './derived/day.svelte';
 import { Flow } from './derived/flow.svelte';
+import { Inspection } from './derived/inspection.svelte';
 import { Sights } from './derived/sights.svelte';
 import { Sunlight } from './derived/sunlight.svelte';
 import type { SurveyDocument } from './document.svelte';
@@ -40,6 +41,7 @@ export class Derived {
   readonly airfield: Airfield;
   readonly flow: Flow;
   readonly sights: Sights;
+  readonly inspection: Inspection;
 
   constructor(from: DerivedFrom) {
     const { selection, shown } = from.view;
@@ -48,6 +50,7 @@ export class Derived {
     this.light = new Sunlight(this, this.day);
     this.flow = new Flow(this, this.day, shown);
     this.sights = new Sights(this, this.day, this.flow, { selection, shown });
+    this.inspection = new Inspection(this.sights, this.day, selection);
     this.airfield = new Airfield(this, this.day, this.sights);
   }
 

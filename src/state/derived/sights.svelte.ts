@@ -12,7 +12,6 @@ import { readSpotProperties, type StandingSpot } from '../../survey/schema/stand
 import type { Selection, Shown } from '../view.svelte';
 import type { Day } from './day.svelte';
 import type { Flow } from './flow.svelte';
-import { Inspection } from './inspection.svelte';
 
 interface Ground {
   readonly contents: Contents;
@@ -20,14 +19,13 @@ interface Ground {
   readonly otherPaths: OtherPaths | undefined;
 }
 
-/** What is seen of the aircraft: their paths, the spots' figures of them, and what is inspected of one. */
+/** What is seen of the aircraft: their paths, and the spots' figures of them. */
 export class Sights {
   readonly #survey: Ground;
   readonly #day: Day;
   readonly #flow: Flow;
   readonly #selection: Selection;
   readonly #shown: Shown;
-  readonly inspection: Inspection;
   /** Room to work in for all spots, one after the other. */
   readonly #scratch = new Scratch();
 
@@ -42,7 +40,6 @@ export class Sights {
     this.#flow = flow;
     this.#selection = selection;
     this.#shown = shown;
-    this.inspection = new Inspection(this, day, selection);
   }
 
   readonly #wanted = $derived.by(() => {
