@@ -128,6 +128,29 @@ describe('where to stand, on a phone', () => {
 describe('where to stand, on the map', () => {
   const opened = onePage({ width: 1440, height: 900 });
 
+  it('[B1020] once the page is at rest a worker is ready before anybody comes near; the view then opens with the click, and the map changes its size once', async () => {
+    const { page } = opened;
+    const ofMap = /maplibre/;
+    await expect.poll(() => page.workers().filter((each) => !ofMap.test(each.url())).length).toBe(1);
+    await page.getByRole('button', { name: 'Where to stand' }).click();
+    await view(page).getByLabel('Shade by').waitFor();
+    await page.getByRole('button', { name: 'Moments', exact: true }).click();
+    await view(page).waitFor({ state: 'detached' });
+    await boxAtRest(page.locator('[data-ready]'));
+    const heights = await page.evaluateHandle(() => {
+      const map = document.querySelector('[data-ready]') as HTMLElement;
+      const seen = [map.clientHeight];
+      new ResizeObserver(() => {
+        if (seen.at(-1) !== map.clientHeight) seen.push(map.clientHeight);
+      }).observe(map);
+      return seen;
+    });
+    await page.getByRole('button', { name: 'Where to stand' }).click();
+    await view(page).getByLabel('Shade by').waitFor();
+    await page.locator('section.places[data-sketch="true"], section.places[data-fineness="16"]').waitFor();
+    expect(await atRest(() => heights.jsonValue())).toHaveLength(2);
+  });
+
   it('[B261] a newer question ends the older one, and closed ground says why when asked', async () => {
     const { page } = opened;
     await open(page);
