@@ -49,7 +49,7 @@ export interface Candidate {
   readonly visibleShare: number | null;
   readonly hiddenBy: readonly string[];
   readonly paths: readonly GoodPath[];
-  /** Which side of the nearest runway, by the compass. */
+  /** Which side of the nearest runway that it is good for, by the compass. */
   readonly side: string | null;
   /** m to the nearest spot of the survey, null without any. */
   readonly nearestSpot: number | null;
@@ -155,9 +155,12 @@ function candidateAt(sweep: Sweep, { position, there }: Place, scratch: Scratch)
   });
   good.sort((a, b) => b.goodMinutes - a.goodMinutes);
   const bestPath = seen[best]?.paths[sweep.bestPath(position)];
-  const [nearestRunway] = runwaysFrom(spot, contents.runways).toSorted(
-    (a, b) => a.centrelineDistance - b.centrelineDistance,
+  // Who photographs 26 wants to know on which side of it: another runway's line, drawn on for ever, may pass nearer by.
+  const served = contents.runways.filter(({ id }) =>
+    paths.some(({ ref }, p) => ref.runway === id && instants.some((_, t) => isGood(p, t))),
   );
+  const runways = runwaysFrom(spot, served.length > 0 ? served : contents.runways);
+  const [nearestRunway] = runways.toSorted((a, b) => a.centrelineDistance - b.centrelineDistance);
   const distances = contents.spots.map((s) => groundLine(position, s.position).distance);
   return {
     position,

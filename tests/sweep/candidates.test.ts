@@ -210,3 +210,21 @@ test('[S359] the lens named frames all that is good at a place where one of the 
   }
   expect(both).toBeGreaterThan(0);
 });
+
+test('[S1081] the side is that of a runway which is photographed, not of another one whose line runs nearer by', () => {
+  // Across the middle of the main runway, and on nobody's list of paths.
+  const cross = runwayFeature(
+    'cross',
+    [8.02, 50.012],
+    [8.0195, 50.029],
+    [
+      { designator: '18', elevation: 112 },
+      { designator: '36', elevation: 112 },
+    ],
+  );
+  const names = ['main/26/arrival', 'main/26/departure'];
+  const { candidates } = proposed(field([lane, cross]), { ...usual, names });
+  expect(candidates.length).toBeGreaterThan(2);
+  for (const { side, position } of candidates)
+    expect(side, position.join()).toBe(position[1] > 50.0205 ? 'north' : 'south');
+});
