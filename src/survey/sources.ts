@@ -24,13 +24,14 @@ export function withSources(survey: Survey, credits: readonly SourceCredit[]): S
 }
 
 /** The credits that a map of this survey must show. */
-export function sourceMarks(survey: Survey): readonly string[] {
-  const marks = listOf(survey.sunside).map((s) => (isObject(s) ? s['mark'] : null));
+export function sourceMarks({ sunside }: Pick<Survey, 'sunside'>): readonly string[] {
+  const marks = listOf(sunside).map((s) => (isObject(s) ? s['mark'] : null));
   return [...new Set(marks.filter((mark) => typeof mark === 'string'))];
 }
 
-/** All credits of a survey in full, each once. */
-export function sourceTexts({ sunside }: Pick<Survey, 'sunside'>): readonly string[] {
-  const texts = listOf(sunside).map((s) => (isObject(s) ? s['text'] : null));
-  return [...new Set(texts.filter((text) => typeof text === 'string'))];
+/** All credits of a survey in full, each once; marks as well that no text contains. */
+export function sourceTexts(survey: Pick<Survey, 'sunside'>): readonly string[] {
+  const listed = listOf(survey.sunside).map((s) => (isObject(s) ? s['text'] : null));
+  const texts = [...new Set(listed.filter((text) => typeof text === 'string'))];
+  return [...texts, ...sourceMarks(survey).filter((mark) => !texts.some((text) => text.includes(mark)))];
 }

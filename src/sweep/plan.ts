@@ -31,7 +31,7 @@ export type Planned =
   /** `about`: which of the things asked is wrong; `cell`: a coarser one that would do. */
   | {
       readonly ok: false;
-      readonly about: 'runways' | 'lenses' | 'side' | 'cell' | 'hours' | 'paths' | 'area';
+      readonly about: 'runways' | 'lenses' | 'side' | 'cell' | 'hours' | 'paths' | 'pole' | 'antimeridian';
       readonly reason: string;
       readonly cell?: number;
     };
@@ -74,7 +74,7 @@ export function planSweep(contents: Contents, asked: SweepAsked, terrain: Elevat
   const area = areaAbout(about, frame, cell ?? usualCell, side);
   if (Math.abs(contents.site.reference[1]) > 90 - nearPole)
     return refused(
-      'area',
+      'pole',
       `the field lies within ${nearPole} degree of a pole, where east and north turn from cell to cell; places there cannot be shown`,
     );
   const corners = [0, area.count - 1, area.count * (area.count - 1), area.count * area.count - 1].map((i) =>
@@ -83,7 +83,7 @@ export function planSweep(contents: Contents, asked: SweepAsked, terrain: Elevat
   const lngs = corners.map(([lng]) => lng);
   if (Math.max(...lngs) - Math.min(...lngs) > 180)
     return refused(
-      'area',
+      'antimeridian',
       'the area lies over the antimeridian; choose a smaller side or paths of another runway, so that it stays on one side',
     );
   const hours = asked.hours ?? lightHours(contents, asked.at);

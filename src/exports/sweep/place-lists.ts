@@ -20,6 +20,8 @@ export interface PlaceLists {
   /** ms since 1970, UTC, of the first instant that was looked at: the light is that of this day. */
   readonly from: number;
   readonly places: readonly ListedPlace[];
+  /** Whose maps and data stand behind them, in full, each once: licences ask that it goes with what is made of their data. */
+  readonly credits: readonly string[];
   readonly area: Area;
   /** What the cells are of, and its unit: "good minutes", "min". */
   readonly layer: { readonly name: string; readonly unit: string; readonly levels: readonly number[] };

@@ -1,15 +1,16 @@
 import { mapped } from '../../figures/geometry/earth';
 import { dayOf, type PlaceLists } from './place-lists';
+import { placeholders, tags, withTexts } from './tiff-texts';
 
 /** What stands for nothing, as GIS expect it. */
 const noData = -9999;
 
 /**
  * The cells as a GeoTIFF (OGC 19-008r4) of 32-bit floats in WGS 84 longitude and latitude, rows from the north. Each pixel
- * takes the value of the cell that its middle lies in.
+ * takes the value of the cell that its middle lies in. The tag Copyright has whose data are behind it.
  */
 export async function placeRaster(lists: PlaceLists): Promise<ArrayBuffer> {
-  const { values, area, corners, site, layer } = lists;
+  const { values, area, corners, site, layer, credits } = lists;
   const { writeArrayBuffer } = await import('geotiff');
   const lngs = corners.map(([lng]) => lng);
   const lats = corners.map(([, lat]) => lat);
@@ -35,17 +36,9 @@ export async function placeRaster(lists: PlaceLists): Promise<ArrayBuffer> {
     GTRasterTypeGeoKey: 1,
     GeographicTypeGeoKey: 4326,
     GDAL_NODATA: String(noData),
-    // TIFF 6.0: 7-bit ASCII.
-    ImageDescription: ascii(
-      `${site}: ${layer.name.toLowerCase()}${layer.unit && `, ${layer.unit}`}, ${dayOf(lists)}`,
-    ),
   };
-  return writeArrayBuffer(pixels, metadata);
+  return withTexts(writeArrayBuffer(pixels, { ...metadata, ...placeholders(credits.length > 0) }), {
+    [tags.ImageDescription]: `${site}: ${layer.name.toLowerCase()}${layer.unit && `, ${layer.unit}`}, ${dayOf(lists)}`,
+    [tags.Copyright]: credits.join(' '),
+  });
 }
-
-/** Letters without their accents; what is no letter of ASCII then is a question mark. */
-const ascii = (text: string): string =>
-  text
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .replace(/[^ -~]/g, '?');

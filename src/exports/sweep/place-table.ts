@@ -17,12 +17,15 @@ const headings = [
   'Date',
   'Paths',
   'In words',
+  'Data from',
 ];
 
 /** The places as a table (RFC 4180, UTF-8 with byte order mark); times by the clock of the airfield. */
 export function placeTable(lists: PlaceLists): string {
   const { places, zone } = lists;
   const date = dayOf(lists);
+  // In every row: a line of its own would be a place without a name to whoever reads the table.
+  const credits = escaped(lists.credits.join(' '));
   const withMonths = places.some(({ expectedMinutes }) => expectedMinutes !== null);
   const rows = places.map(({ candidate: c, name, sentence, expectedMinutes }, i) => [
     i + 1,
@@ -45,6 +48,7 @@ export function placeTable(lists: PlaceLists): string {
         .join('; '),
     ),
     escaped(sentence),
+    credits,
     ...(withMonths ? months.map((_, m) => Math.round(expectedMinutes?.[m] ?? 0)) : []),
   ]);
   const head = [...headings, ...(withMonths ? months.map((m) => `Expected in ${m} (min)`) : [])];

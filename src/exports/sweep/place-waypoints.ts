@@ -1,8 +1,9 @@
 import { dayOf, type PlaceLists } from './place-lists';
 
-/** The places as waypoints (GPX 1.1, topografix.com/GPX/1/1), WGS 84. */
+/** The places as waypoints (GPX 1.1, topografix.com/GPX/1/1), WGS 84. `copyright` has whose data are behind them. */
 export function placeWaypoints(lists: PlaceLists): string {
-  const { places, site } = lists;
+  const { places, site, credits } = lists;
+  const copyright = credits.length > 0 ? `<copyright author="${escaped(credits.join(' '))}"/>` : '';
   const points = places.map(
     ({ candidate: { position, ground }, name, sentence }, i) =>
       `  <wpt lat="${position[1]}" lon="${position[0]}">\n    <name>${escaped(`${i + 1} ${name}`)}</name>\n` +
@@ -11,7 +12,8 @@ export function placeWaypoints(lists: PlaceLists): string {
   return (
     '<?xml version="1.0" encoding="UTF-8"?>\n' +
     '<gpx version="1.1" creator="Sunside" xmlns="http://www.topografix.com/GPX/1/1">\n' +
-    `  <metadata><name>${escaped(`${site}: where to stand, ${dayOf(lists)}`)}</name></metadata>\n${points.join('')}</gpx>\n`
+    `  <metadata><name>${escaped(`${site}: where to stand, ${dayOf(lists)}`)}</name>${copyright}</metadata>\n` +
+    `${points.join('')}</gpx>\n`
   );
 }
 

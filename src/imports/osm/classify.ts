@@ -6,6 +6,7 @@ import { practice } from '../practice';
 import type { Group } from '../bring-in/types';
 import type { Tags } from './elements';
 import { heightIn, heightOfLevels } from './heights';
+import { undersideOf } from './underside';
 
 /** What a thing on the map is to a survey. Runways are put together elsewhere. */
 export type Classified =
@@ -18,6 +19,8 @@ export type Classified =
       readonly assumed: boolean;
       /** A height tag that could not be read. */
       readonly oddHeight: string | null;
+      /** A tag of its underside that could not be read, or that is not below its top. */
+      readonly oddUnderside: string | null;
     }
   | { readonly is: 'runway' }
   /** The airfield as a whole: it names the site. */
@@ -158,18 +161,22 @@ function obstacle(group: Group, tags: Tags, assumed: number, properties: JsonObj
   const read = heightIn(stated);
   const levels = heightOfLevels(tags['building:levels'] ?? tags['levels']);
   const heightFrom = read !== null ? 'map' : levels !== null ? 'levels' : 'assumed';
+  // What a wall or a hedge says of an underside is nobody's habit.
+  const { height, underside, odd } = undersideOf(group === 'buildings' ? tags : {}, read, levels ?? assumed);
   return {
     is: 'feature',
     kind: 'obstacle',
     group,
     properties: {
       name: nameOf(tags, 'addr:housename'),
-      height: read ?? levels ?? assumed,
+      height,
       heightFrom,
+      ...(underside > 0 ? { underside } : {}),
       ...properties,
     },
     assumed: heightFrom === 'assumed',
     oddHeight: stated !== undefined && read === null ? stated.slice(0, 40) : null,
+    oddUnderside: odd,
   };
 }
 
@@ -240,6 +247,7 @@ const feature = (kind: Kind, group: Group, properties: JsonObject): Classified =
   properties,
   assumed: false,
   oddHeight: null,
+  oddUnderside: null,
 });
 
 const leftOut = (what: string, reason: string): Classified => ({ is: 'left-out', what, reason });

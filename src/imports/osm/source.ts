@@ -39,6 +39,7 @@ export class OsmSource implements ReadSource {
     const aerodromes: Mapped[] = [];
     const found: Candidate[] = [];
     const odd = new Set<string>();
+    const oddBelow = new Set<string>();
     const middle = middleOf(this.#map.things);
     const reference = around.reference ?? middle;
     if (reference === null) return this.#nothing(tally);
@@ -52,6 +53,7 @@ export class OsmSource implements ReadSource {
       } else if (is.is === 'left-out') tally.add(is.what, is.reason);
       else {
         if (is.oddHeight !== null) odd.add(is.oddHeight);
+        if (is.oddUnderside !== null) oddBelow.add(is.oddUnderside);
         const { kind, group, properties, assumed } = is;
         found.push({
           source: `osm ${thing.id}`,
@@ -72,7 +74,7 @@ export class OsmSource implements ReadSource {
     return {
       candidates: near,
       leftOut: tally.list,
-      remarks: [...this.#map.remarks, ...oddHeights(odd)],
+      remarks: [...this.#map.remarks, ...oddHeights(odd), ...oddUndersides(oddBelow)],
       credits: [osmCredit],
       site: siteOf(aerodromes, runwayMiddle(near) ?? reference, around),
       asks: {
@@ -221,10 +223,23 @@ function middleOfPlaces(places: readonly Position[]): Position {
   return [round(lng), round(middle(places.map((p) => p[1])))];
 }
 
-function oddHeights(odd: ReadonlySet<string>): string[] {
-  if (odd.size === 0) return [];
-  const some = [...odd].slice(0, 3).map((text) => `"${text}"`);
-  return [
-    `${odd.size === 1 ? 'One height' : `${odd.size} heights`} could not be read (${some.join(', ')}${odd.size > 3 ? ' …' : ''}): storeys, or an assumed height, stand in.`,
-  ];
-}
+const oddHeights = (odd: ReadonlySet<string>): string[] =>
+  odd.size === 0
+    ? []
+    : [
+        `${odd.size === 1 ? 'One height' : `${odd.size} heights`} could not be read (${someOf(odd)}): storeys, or an assumed height, stand in.`,
+      ];
+
+const oddUndersides = (odd: ReadonlySet<string>): string[] =>
+  odd.size === 0
+    ? []
+    : [
+        `${odd.size === 1 ? 'One underside' : `${odd.size} undersides`} of buildings could not be read or ${odd.size === 1 ? 'is' : 'are'} not below the top (${someOf(odd)}): taken to hide down to the ground.`,
+      ];
+
+/** The first three of them as they stand there. */
+const someOf = (odd: ReadonlySet<string>): string =>
+  [...odd]
+    .slice(0, 3)
+    .map((text) => `"${text}"`)
+    .join(', ') + (odd.size > 3 ? ' …' : '');

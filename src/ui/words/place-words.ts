@@ -144,9 +144,12 @@ export function refusedWords({ about, reason }: Refused): string {
     case 'runways':
       return 'No runway drawn yet. Draw one, or search for the airfield: then good places round it appear here.';
     case 'lenses':
-      return 'No lens in the kit. Add one under Kit: what is in reach hangs on it.';
+      return 'No lens in the kit. Add or choose one under “Subject and kit”: what is in reach hangs on it.';
     case 'paths':
       return 'No end is in use. Choose the ends under “Ends in use”.';
+    // The page has neither a side of the area nor paths to choose, of which the reason speaks.
+    case 'antimeridian':
+      return 'The ground round these runways lies on both sides of the 180th meridian, where east and west meet: places cannot be shown there. Where another runway lies clear of it, choose its ends under “Ends in use”.';
     default:
       return `${reason.charAt(0).toUpperCase()}${reason.slice(1)}.`;
   }

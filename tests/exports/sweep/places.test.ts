@@ -26,6 +26,7 @@ const lists: PlaceLists = {
   zone: 'Europe/Warsaw',
   // Half an hour after midnight in Warsaw.
   from: Date.UTC(2026, 5, 20, 22, 30),
+  credits: ['Map data © OpenStreetMap contributors, under an open licence.', 'Heights: "Mapa" <wysokości>'],
   places: [
     {
       name: '=Mill <Lane>',
@@ -109,6 +110,7 @@ test.skipIf(!hasGdal)(
         coordinateSystem: { wkt: string };
         cornerCoordinates: { upperLeft: number[]; lowerRight: number[] };
         bands: { noDataValue: number; minimum: number; maximum: number }[];
+        metadata: Record<string, Record<string, string>>;
       };
       expect(raster.driverShortName).toBe('GTiff');
       expect(raster.coordinateSystem.wkt).toContain('WGS 84');
@@ -122,6 +124,12 @@ test.skipIf(!hasGdal)(
       expect(raster.bands[0]).toMatchObject({ noDataValue: -9999 });
       expect(raster.bands[0]?.maximum).toBeCloseTo(400 - Math.hypot(25, 25), 2);
       expect(raster.bands[0]?.minimum).toBeGreaterThanOrEqual(-51);
+      expect(raster.metadata['']?.['TIFFTAG_COPYRIGHT']).toBe(
+        'Map data (c) OpenStreetMap contributors, under an open licence. Heights: "Mapa" <wysokosci>',
+      );
+      const waypoints = join(folder, 'places.gpx');
+      writeFileSync(waypoints, placeWaypoints(lists));
+      expect(told('ogrinfo', '-al', waypoints, 'waypoints')).toMatch(/name \(String\) = 1 =Mill <Lane>/);
       const lines = told('ogrinfo', '-al', contours);
       expect(lines).toMatch(/Geometry: Line String/);
       expect(lines).toMatch(/level \(\w+\) = 200/);
@@ -139,6 +147,40 @@ test('[S358] whatever is taken along says for which day it holds, by the clock o
   expect(await placeContours(lists)).toContain('"date":"2026-06-21"');
   expect(placeTable(lists)).toContain(',2026-06-21,');
   expect(placeWaypoints(lists)).toContain('where to stand, 2026-06-21');
+});
+
+test('[S1020] whose maps and data stand behind it goes with all that is taken along', async () => {
+  const text = lists.credits.join(' ');
+  expect((JSON.parse(await placeContours(lists)) as { credits: string[] }).credits).toEqual(lists.credits);
+  const { data } = Papa.parse<Record<string, string>>(placeTable(lists).replace('\ufeff', ''), {
+    header: true,
+  });
+  expect(data[0]?.['Data from']).toBe(text);
+  const xml = new DOMParser().parseFromString(placeWaypoints(lists), 'text/xml');
+  expect(xml.getElementsByTagName('copyright')[0]?.getAttribute('author')).toBe(text);
+  const none = { ...lists, credits: [] };
+  expect(placeWaypoints(none)).not.toContain('copyright');
+  const image = await (await fromArrayBuffer(await placeRaster(none))).getImage();
+  expect(image.fileDirectory.hasTag('Copyright')).toBe(false);
+});
+
+test('[S1021] however long a name and the credits are, the raster has them whole, and its pixels', async () => {
+  const long = {
+    ...lists,
+    site: 'Tolverby '.repeat(200),
+    credits: ['© Invented atlas. '.repeat(300).trim()],
+  };
+  const [image, plain] = await Promise.all(
+    [long, lists].map(async (each) => (await fromArrayBuffer(await placeRaster(each))).getImage()),
+  );
+  const credit = await image?.fileDirectory.loadValue('Copyright');
+  expect(String(credit).replace('\0', '')).toBe('(c) Invented atlas. '.repeat(300).trim());
+  expect(await image?.fileDirectory.loadValue('ImageDescription')).toMatch(
+    /Tolverby : good minutes, min, 2026/,
+  );
+  expect(await image?.readRasters({ interleave: true })).toEqual(
+    await plain?.readRasters({ interleave: true }),
+  );
 });
 
 test('[P42] names stay text: no formula in the table, no mark-up in the waypoints', () => {

@@ -149,6 +149,49 @@ describe('an extract of OpenStreetMap', () => {
     expect(proposal.remarks.join(' ')).toContain('"tall"');
   });
 
+  it('[S1023] takes what a building says of its underside, or says in words why it cannot', async () => {
+    const at = (i: number) => ({ lat: 50.93 + i * 0.001, lon: 18.17 });
+    const house = (id: number, tags: Record<string, string>) => ({
+      type: 'way',
+      id,
+      tags: { building: 'yes', ...tags },
+      geometry: [
+        [0, 0],
+        [0, 2e-4],
+        [2e-4, 2e-4],
+        [2e-4, 0],
+        [0, 0],
+      ].map(([lat = 0, lon = 0]) => ({ lat: at(id).lat + lat, lon: at(id).lon + lon })),
+    });
+    const said: readonly (readonly [
+      Record<string, string>,
+      height: number,
+      underside: number | undefined,
+    ])[] = [
+      [{ height: '12', min_height: '4 m' }, 12, 4],
+      [{ height: '12', min_height: '4;5' }, 12, 4],
+      [{ 'building:levels': '4', 'building:min_level': '1' }, 12, 3],
+      [{ height: '12', min_height: '0', 'building:min_level': '2' }, 12, undefined],
+      // Nobody has measured its top: it is a storey above its underside.
+      [{ min_height: '9' }, 12, 9],
+      [{ 'building:levels': '1', 'building:min_level': '2' }, 9, 6],
+      [{ height: '12', min_height: 'high' }, 12, undefined],
+      [{ height: '5', min_height: '7' }, 5, undefined],
+      [{ height: '12', min_height: 'some', 'building:min_level': '1' }, 12, 3],
+    ];
+    const elements = said.map(([tags], i) => house(i, tags));
+    const proposal = await proposed('a.json', JSON.stringify({ version: 0.6, elements }));
+    said.forEach(([tags, height, underside], i) =>
+      expect(find(proposal, `way/${i}`).properties, JSON.stringify(tags)).toMatchObject(
+        underside === undefined ? { height } : { height, underside },
+      ),
+    );
+    expect(proposal.candidates.filter(({ properties }) => 'underside' in properties)).toHaveLength(6);
+    expect(proposal.remarks).toEqual([
+      '2 undersides of buildings could not be read or are not below the top ("high", "7"): taken to hide down to the ground.',
+    ]);
+  });
+
   it('[I5] looks through a mesh fence, not through a wooden one; leaves hide in their months, needles always', async () => {
     const proposal = await proposed('a.json', geom);
     expect(find(proposal, 'way/30').properties['sight']).toBe('mesh');

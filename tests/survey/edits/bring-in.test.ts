@@ -11,7 +11,7 @@ import { deepFreeze } from '../../../src/survey/freeze';
 import { newSurvey } from '../../../src/survey/new-survey';
 import { openSurvey } from '../../../src/survey/open';
 import { saveSurvey } from '../../../src/survey/save';
-import { sourceMarks } from '../../../src/survey/sources';
+import { sourceMarks, sourceTexts } from '../../../src/survey/sources';
 
 const hangar = (height = 12, more = {}): Incoming => ({
   source: 'osm way/10',
@@ -70,6 +70,15 @@ describe('bringing in what others have mapped', () => {
     expect(sourceMarks(survey)).toEqual(['© OpenStreetMap contributors']);
     expect(survey.sunside['sources']).toHaveLength(1);
     expect(sourceMarks(reopened(survey))).toEqual(['© OpenStreetMap contributors']);
+  });
+
+  it('[S1022] credits in full have a mark as well that stands in no text', () => {
+    const sources = [
+      { text: 'Map data © A.', mark: '© A' },
+      { text: 'Plan by B.', mark: 'Plan B' },
+      { mark: '© C' },
+    ];
+    expect(sourceTexts({ sunside: { sources } })).toEqual(['Map data © A.', 'Plan by B.', 'Plan B', '© C']);
   });
 
   it('[I21] doubles nothing when it comes a second time, also after saving and opening', () => {

@@ -113,8 +113,12 @@ describe('what a line of the list says', () => {
   test('[P5] what cannot be asked names the mend', () => {
     expect(refusedWords({ ok: false, about: 'runways', reason: 'x' })).toMatch(/^No runway drawn yet/);
     expect(refusedWords({ ok: false, about: 'lenses', reason: 'x' })).toMatch(/^No lens in the kit/);
-    expect(refusedWords({ ok: false, about: 'area', reason: 'the area lies over a pole' })).toBe(
+    expect(refusedWords({ ok: false, about: 'pole', reason: 'the area lies over a pole' })).toBe(
       'The area lies over a pole.',
+    );
+    // Of what the reason speaks the page has nothing to choose.
+    expect(refusedWords({ ok: false, about: 'antimeridian', reason: 'a smaller side' })).toMatch(
+      /180th meridian.*choose its ends under “Ends in use”/,
     );
     expect(noneWords['nothing-good']).toMatch(/would help/);
   });
