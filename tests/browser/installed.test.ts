@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { serveStatically, type StaticServer } from '../support/static-server';
-import { browserWith, patience } from './page';
+import { browserWith, patience, pixelRatio } from './page';
 import { rename, surveyName } from './tabs';
 
 /** `map: false` leaves the map out: what is said and kept does not depend on it, and drawing it takes long. */
@@ -15,6 +15,7 @@ async function visit(
     locale: 'en-GB',
     reducedMotion: 'reduce',
     viewport: { width: 1100, height: 800 },
+    deviceScaleFactor: pixelRatio({ map }),
   });
   context.setDefaultTimeout(patience);
   const page = await context.newPage();

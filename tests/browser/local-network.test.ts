@@ -2,7 +2,7 @@ import { chromium } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { chromiumArgs, shellPath } from '../support/chromium';
 import { serveStatically } from '../support/static-server';
-import { leaveMapOut, mapReady, patience } from './page';
+import { leaveMapOut, mapReady, patience, pixelRatio } from './page';
 import { rename, statusOf, surveyName } from './tabs';
 
 it('[B146] works over plain http in a local network, and says in Preferences what the browser withholds', async () => {
@@ -16,6 +16,7 @@ it('[B146] works over plain http in a local network, and says in Preferences wha
     locale: 'en-GB',
     reducedMotion: 'reduce',
     viewport: { width: 1100, height: 800 },
+    deviceScaleFactor: pixelRatio({ map: true }),
   });
   page.setDefaultTimeout(patience);
   const complaints: string[] = [];

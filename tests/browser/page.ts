@@ -10,7 +10,7 @@
  *   before all others, the device's position) says `apart: true`, and its page is closed.
  * - Without the map unless the test is about it: it is drawn in software, and each frame costs processor. Then choose
  *   the smallest page that shows what is asked (from 1081 px wide the panels lie beside the map; a phone is 360 x 740).
- *   Its page has half a device's px to a px of the page: a quarter to draw. A colour is read from the middle of what has it.
+ *   Such a page has half a px of the device to each of its own (`pixelRatio`): read a colour where more than 2 px have it.
  * - Wait for what a person would see (`waitFor`, `expect.poll`), never for a time; eslint refuses `expect(await ...)` of
  *   the page. What is compared later is read by `atRest`, where something stands by `boxAtRest`: parts of the page that
  *   arrive late change and move the others. Before keys are typed wait until the field has the focus (`hasFocus`).
@@ -102,6 +102,9 @@ export async function openPage({
 /** ms. On a busy machine the map alone may take half a minute to start; what never comes is found out soon enough. */
 export const patience = 90_000;
 
+/** px of the device to a px of the page. The map's cost goes by them, and a quarter of them shows as much. */
+export const pixelRatio = ({ map }: { readonly map: boolean }): number => (map ? 0.5 : 1);
+
 async function newPage(
   { touch, locale, map, webgl }: Required<Pick<OpenOptions, 'touch' | 'locale' | 'map' | 'webgl'>>,
   kind: string | null,
@@ -110,7 +113,7 @@ async function newPage(
     await browserWith(webgl)
   ).newContext({
     hasTouch: touch,
-    deviceScaleFactor: map ? 0.5 : 1,
+    deviceScaleFactor: pixelRatio({ map }),
     locale,
     timezoneId: 'America/New_York',
     acceptDownloads: true,
