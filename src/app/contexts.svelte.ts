@@ -49,6 +49,7 @@ export function contextsOf(parts: Parts): Contexts {
     editing: document,
     steps: document,
     figures: derived,
+    inspected: derived.inspection,
     answers: new Answers(derived),
     view,
     notices: view,

@@ -7,7 +7,7 @@ import { framingOf, type Framing } from './optics/framing';
 import { reachOf, type Reach } from './optics/reach';
 import { grounded, terrainOf } from './sight/grounded';
 import { siteFrame } from './sight/site-frame';
-import { surroundings, type Surroundings } from './sight/surroundings';
+import { raisingEdges, surroundings, type Surroundings } from './sight/surroundings';
 import type { ElevationGrid } from './sight/terrain';
 import { fieldElevation } from './traffic/paths';
 
@@ -26,6 +26,25 @@ export interface Outlook {
   readonly skyAt: SkyAt;
 }
 
+/** What heights are reckoned from, and what stands on it. */
+function fieldOf(contents: Contents, terrain: ElevationGrid | null) {
+  const { runways, site } = grounded(contents, terrain);
+  const ground = terrainOf(contents, terrain);
+  return {
+    runways,
+    site,
+    elevation: fieldElevation({ runways, site }),
+    frame: siteFrame(site.reference),
+    ground,
+  };
+}
+
+/** What stands round the field, obstacle by obstacle: `outlookOf`, asked then, finds it remembered. */
+export function* raisingSurroundings(contents: Contents, terrain: ElevationGrid | null): Generator<void> {
+  const { runways, elevation, frame, ground } = fieldOf(contents, terrain);
+  yield* raisingEdges(contents.obstacles, runways, elevation, frame, ground);
+}
+
 /** One a subject is asked for by turns: movements look at each with its own. */
 const kept = new Memo<Outlook>();
 
@@ -35,10 +54,7 @@ const kept = new Memo<Outlook>();
  */
 export function outlookOf(contents: Contents, terrain: ElevationGrid | null): Outlook {
   const { subject, body, kit } = contents;
-  const { runways, site } = grounded(contents, terrain);
-  const elevation = fieldElevation({ runways, site });
-  const frame = siteFrame(site.reference);
-  const ground = terrainOf(contents, terrain);
+  const { runways, site, elevation, frame, ground } = fieldOf(contents, terrain);
   const around = surroundings(contents.obstacles, runways, elevation, frame, ground);
   const skyAt = skyAtOf(contents);
   return kept.get([subject, runways, elevation, body, kit, around, site.timeZone, skyAt], () => ({

@@ -1,3 +1,4 @@
+import { atOnce } from '../survey/at-once';
 import type { Contents } from '../survey/contents';
 import { Memo } from '../survey/memo';
 import type { StandingSpot } from '../survey/schema/standing-spot';
@@ -76,17 +77,30 @@ export function spotFigures(
 const kept = new Memo<SpotFigures[]>();
 
 /** `spotFigures` of every spot, computed only for those that something has changed for. */
-export function allSpotFigures(
+export const allSpotFigures = (
   contents: Contents,
   paths: readonly Path[],
   instants: readonly number[],
   terrain: ElevationGrid | null,
   scratch: Scratch = new Scratch(),
-): SpotFigures[][] {
+): SpotFigures[][] => atOnce(lookingFromSpots(contents, paths, instants, terrain, scratch));
+
+/** The same spot by spot. */
+export function* lookingFromSpots(
+  contents: Contents,
+  paths: readonly Path[],
+  instants: readonly number[],
+  terrain: ElevationGrid | null,
+  scratch: Scratch,
+): Generator<void, SpotFigures[][]> {
   const outlook = outlookOf(contents, terrain);
-  const figures = contents.spots.map((spot) =>
-    kept.get([spot, paths, outlook, instants], () => spotFigures(spot, paths, outlook, instants, scratch)),
-  );
+  const figures: SpotFigures[][] = [];
+  for (const spot of contents.spots) {
+    figures.push(
+      kept.get([spot, paths, outlook, instants], () => spotFigures(spot, paths, outlook, instants, scratch)),
+    );
+    yield;
+  }
   kept.keepOnly(contents.spots);
   return figures;
 }

@@ -11,7 +11,7 @@ import { OtherTabs } from '../storage/other-tabs';
 import { askForPersistenceAtTimes } from '../storage/persistence';
 import type { KeptNote } from '../storage/records';
 import { Shelf } from '../storage/shelf';
-import { saveSurvey } from '../survey/save';
+import { savingSurvey } from '../survey/save';
 import { SurveyRescue } from './rescue.svelte';
 import { aboutSurvey } from './survey-files';
 import { SurveyList } from './surveys.svelte';
@@ -49,7 +49,7 @@ export function keepSurveys({ document, view, loadSample, now }: KeepingNeeds): 
     read: (id) => store.read(id),
     open: () => {
       const { id, survey } = document;
-      return { id, ...aboutSurvey(survey), text: () => saveSurvey(survey) };
+      return { id, ...aboutSurvey(survey), text: () => savingSurvey(survey) };
     },
     leave: (survey, known) => leaveLastWords({ survey, known }),
     forget: () => forgetLastWords(),

@@ -53,8 +53,10 @@ export interface ImportUnderWay {
   readonly ticked: readonly string[];
   answer(answers: Partial<ImportAnswers>): void;
   tick(group: string, on: boolean): void;
-  /** Brings in what is ticked, as one undo step. */
+  /** Brings in what is ticked, as one undo step, a little at a time. */
   take(): void;
+  /** It is being brought in. */
+  readonly taking: boolean;
   /** Stops reading, or forgets what was read: nothing has changed. */
   close(): void;
 }

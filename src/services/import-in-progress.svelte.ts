@@ -4,10 +4,11 @@ import { ImportWorker } from '../imports/bring-in/client';
 import { practice } from '../imports/practice';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
+import { inSlices, pagePauses } from '../state/in-slices';
 import { Turns } from '../state/turns';
 import type { View } from '../state/view.svelte';
-import type { Position } from '../survey/document';
-import { bringIn } from '../survey/edits/bring-in';
+import type { Position, Survey } from '../survey/document';
+import { bringingIn } from '../survey/edits/bring-in';
 import { messageOf } from '../keeping/survey-files';
 import type { Airfields } from '../ports/airfields';
 import type { Files } from '../ports/files';
@@ -16,7 +17,7 @@ import type { ImportAnswers, ImportPreview, ImportUnderWay } from '../ports/impo
 export interface ImportNeeds {
   readonly document: SurveyDocument;
   readonly view: View;
-  readonly derived: Pick<Derived, 'contents'>;
+  readonly derived: Pick<Derived, 'contents' | 'ahead'>;
   readonly files: Pick<Files, 'openFile'>;
   readonly airfields: Pick<Airfields, 'startEmpty'>;
   readonly now: () => number;
@@ -40,6 +41,8 @@ export class ImportInProgress implements ImportUnderWay {
   refused = $state.raw<readonly string[]>([]);
   answers = $state.raw<ImportAnswers>(firstAnswers);
   preview = $state.raw<ImportPreview | null>(null);
+  taking = $state.raw(false);
+  #endTaking = (): void => undefined;
   #unticked = $state.raw<readonly string[]>([]);
   #proposal: Proposal | null = null;
   readonly #worker = new ImportWorker();
@@ -62,27 +65,44 @@ export class ImportInProgress implements ImportUnderWay {
   }
 
   answer(answers: Partial<ImportAnswers>): void {
+    this.#stopTaking();
     this.answers = { ...this.answers, ...answers };
     this.#unlessItFails(this.#propose());
   }
 
   tick(group: string, on: boolean): void {
+    this.#stopTaking();
     const others = this.#unticked.filter((name) => name !== group);
     this.#unticked = on ? others : [...others, group];
   }
 
   take(): void {
     const proposal = this.#proposal;
-    if (!proposal) return;
-    const { document, view } = this.#needs;
+    if (!proposal || this.taking) return;
+    const { document } = this.#needs;
     // Another survey was opened under it: what would come into that one has not been shown yet.
     if (this.#for !== document.id) return this.#unlessItFails(this.#propose());
-    const features = proposal.candidates.filter(({ group }) => !this.#unticked.includes(group));
     const before = document.survey;
-    document.perform(`bring in ${this.files.join(', ')}`, (s) =>
-      bringIn(s, { features, credits: proposal.credits, site: proposal.site }),
-    );
-    const after = document.survey;
+    this.taking = true;
+    this.#endTaking = inSlices(this.#taken(before, proposal), pagePauses, (after) => {
+      this.taking = false;
+      // Changed under it: once more.
+      if (document.survey !== before) return this.take();
+      this.#show(before, after);
+    });
+  }
+
+  /** The survey with what is ticked, and with its figures known: then it is shown without a stop. */
+  *#taken(survey: Survey, { candidates, credits, site }: Proposal): Generator<void, Survey> {
+    const features = candidates.filter(({ group }) => !this.#unticked.includes(group));
+    const after = yield* bringingIn(survey, { features, credits, site });
+    yield* this.#needs.derived.ahead(after);
+    return after;
+  }
+
+  #show(before: Survey, after: Survey): void {
+    const { document, view } = this.#needs;
+    document.perform(`bring in ${this.files.join(', ')}`, () => after);
     const more = after.features.length - before.features.length;
     this.close();
     if (after === before) view.notice = 'Nothing has changed: all of it was there already.';
@@ -96,9 +116,16 @@ export class ImportInProgress implements ImportUnderWay {
   }
 
   close(): void {
+    this.#stopTaking();
     this.#worker.stop();
     this.#questions.begin();
     this.#done();
+  }
+
+  /** Nothing has changed by then. */
+  #stopTaking(): void {
+    this.#endTaking();
+    this.taking = false;
   }
 
   async #read(files: readonly File[]): Promise<void> {

@@ -1,10 +1,13 @@
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { OtherPaths } from '../figures/traffic/paths';
 import { readContents, type Contents } from '../survey/contents';
+import type { Survey } from '../survey/document';
 import type { Problem } from '../survey/problems';
+import { readFeature } from '../survey/read-feature';
 import { Airfield } from './derived/airfield.svelte';
 import { Day } from './derived/day.svelte';
 import { Flow } from './derived/flow.svelte';
+import { Inspection } from './derived/inspection.svelte';
 import { Sights } from './derived/sights.svelte';
 import { Sunlight } from './derived/sunlight.svelte';
 import type { SurveyDocument } from './document.svelte';
@@ -38,6 +41,7 @@ export class Derived {
   readonly airfield: Airfield;
   readonly flow: Flow;
   readonly sights: Sights;
+  readonly inspection: Inspection;
 
   constructor(from: DerivedFrom) {
     const { selection, shown } = from.view;
@@ -46,12 +50,24 @@ export class Derived {
     this.light = new Sunlight(this, this.day);
     this.flow = new Flow(this, this.day, shown);
     this.sights = new Sights(this, this.day, this.flow, { selection, shown });
+    this.inspection = new Inspection(this.sights, this.day, selection);
     this.airfield = new Airfield(this, this.day, this.sights);
   }
 
-  readonly contents: Contents = $derived.by(() =>
-    readContents(this.#from.document.survey, this.#from.zoneAt ?? null),
-  );
+  readonly contents: Contents = $derived.by(() => this.#read(this.#from.document.survey));
+
+  /** Works out step by step what follows from a survey that is to be shown next: shown then, it is there at once. */
+  *ahead(survey: Survey): Generator<void> {
+    for (const feature of survey.features) {
+      readFeature(feature);
+      yield;
+    }
+    yield* this.sights.ahead(this.#read(survey));
+  }
+
+  #read(survey: Survey): Contents {
+    return readContents(survey, this.#from.zoneAt ?? null);
+  }
 
   get otherPaths(): OtherPaths | undefined {
     return this.#from.otherPaths;

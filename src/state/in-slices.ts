@@ -30,11 +30,28 @@ export function inSlices<T>(
   return () => callOff();
 }
 
-/** The page's own. */
+/** The same, as a promise of what comes of it. */
+export async function sliced<T>(steps: Generator<void, T>, { now, later }: Pauses): Promise<T> {
+  for (;;) {
+    const until = now() + most;
+    do {
+      const step = steps.next();
+      if (step.done) return step.value;
+    } while (now() < until);
+    await new Promise<void>((go) => later(go));
+  }
+}
+
+/** The page's own. A message is a task as a timer is, but comes at once, and in a page that is hidden too. */
 export const pagePauses: Pauses = {
   now: () => performance.now(),
   later: (go) => {
-    const timer = setTimeout(go);
-    return () => clearTimeout(timer);
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      go();
+    };
+    port2.postMessage(null);
+    return () => port1.close();
   },
 };

@@ -6,7 +6,8 @@ export interface Saveable {
   readonly id: string;
   readonly name: string;
   readonly facts: SurveyFacts;
-  readonly text: () => string;
+  /** Makes its text, step by step. */
+  readonly text: () => Generator<void, string>;
 }
 
 /** What saving needs of the world; injected, so that it is tested without a browser. */

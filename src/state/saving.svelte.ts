@@ -1,5 +1,7 @@
-import type { KeptNote, StoredSurvey, SurveyToKeep } from '../storage/records';
-import type { SavingNeeds } from './saving-needs';
+import type { KeptNote, StoredSurvey } from '../storage/records';
+import { atOnce } from '../survey/at-once';
+import { pagePauses, sliced } from './in-slices';
+import type { Saveable, SavingNeeds } from './saving-needs';
 
 /**
  * ms after a change until it is written. A busy machine adds to it (half a second at worst, while the map is drawn in
@@ -62,7 +64,7 @@ export class Saving {
     this.#cancel();
     this.#opening++;
     this.#revision = revision;
-    this.#began = revision > 0 ? this.#needs.open().text : null;
+    this.#began = revision > 0 ? madeOf(this.#needs.open()) : null;
     this.#unsaved = false;
     this.#underWay = false;
     this.#forget();
@@ -86,7 +88,8 @@ export class Saving {
    */
   pageGoes(hiddenOnly: boolean): Promise<void> {
     if ((this.#unsaved || this.#underWay) && !(hiddenOnly && this.theirs)) {
-      this.#needs.leave(this.#survey(), this.#revision);
+      const { text, ...about } = this.#about();
+      this.#needs.leave({ ...about, text: atOnce(text()) }, this.#revision);
       this.#left = true;
     }
     return this.flush();
@@ -133,18 +136,19 @@ export class Saving {
   async #writeNow(): Promise<void> {
     if (!this.#unsaved || this.theirs) return;
     const opening = this.#opening;
-    const { text } = this.#needs.open();
-    const survey = this.#survey();
+    const known = this.#revision;
+    const { text: steps, ...about } = this.#about();
     this.#unsaved = false;
     this.#underWay = true;
-    const written = await this.#needs.write(survey, this.#revision);
+    const text = await sliced(steps(), pagePauses);
+    const written = await this.#needs.write({ ...about, text }, known);
     if (opening !== this.#opening) return;
     this.#underWay = false;
     // Another page may have kept what this one had put down.
-    const known = !written.ok && written.why === 'conflict' && written.theirs.text === survey.text;
-    if (written.ok || known) {
+    const isOurs = !written.ok && written.why === 'conflict' && written.theirs.text === text;
+    if (written.ok || isOurs) {
       this.#revision = written.ok ? written.revision : written.theirs.revision;
-      this.#began = text;
+      this.#began = madeOf({ text: steps });
       this.refused = null;
       if (this.#unsaved) return;
       this.#forget();
@@ -162,9 +166,8 @@ export class Saving {
     }
   }
 
-  #survey(): SurveyToKeep {
-    const { id, name, facts, text } = this.#needs.open();
-    return { id, name, facts, changed: this.#needs.now(), text: text() };
+  #about(): Saveable & { readonly changed: number } {
+    return { ...this.#needs.open(), changed: this.#needs.now() };
   }
 
   #forget(): void {
@@ -189,3 +192,9 @@ export class Saving {
     this.#retrying = false;
   }
 }
+
+/** Makes the text of a state whenever it is asked for. */
+const madeOf =
+  ({ text }: Pick<Saveable, 'text'>): (() => string) =>
+  () =>
+    atOnce(text());

@@ -105,6 +105,26 @@ describe('where to stand', () => {
   });
 });
 
+describe('where to stand, on a phone', () => {
+  const opened = onePage({ map: false, width: 360, height: 740, touch: true });
+
+  it('[B1063] shows places first: what they are chosen by is one line until it is tapped', async () => {
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Light', exact: true }).click();
+    await page.getByRole('button', { name: 'Where to stand' }).click();
+    const chosenBy = view(page).getByText('Dawn to dusk · Good minutes');
+    await chosenBy.waitFor();
+    await expect.poll(() => view(page).getByLabel('Shade by').isVisible()).toBe(false);
+    await lines(page).first().waitFor({ timeout: 60_000 });
+    const tabs = await boxAtRest(page.getByRole('button', { name: 'Light', exact: true }));
+    // Its name and what it is worth can be read without a scroll.
+    await expect.poll(async () => (await boxAtRest(lines(page).first())).y).toBeLessThan(tabs.y - 48);
+    await chosenBy.click();
+    await view(page).getByLabel('Hours').selectOption('morning');
+    await view(page).getByText('Dawn to noon · Good minutes').waitFor();
+  });
+});
+
 describe('where to stand, on the map', () => {
   const opened = onePage({ width: 1440, height: 900 });
 
@@ -151,6 +171,18 @@ describe('where to stand, on the map', () => {
     await view(page).getByLabel('Shade by').selectOption('light-a');
     await view(page).getByRole('list', { name: 'Colours of the ground: Light at A' }).waitFor();
     await view(page).getByLabel('Focal length lines').selectOption({ index: 1 });
+    // [B1061] What the map does not show is pointed at from its edge while it is looked at in the list.
+    const beyond = page.locator('.beyond');
+    for (let i = 0; i < 4; i++) await page.getByRole('button', { name: 'Zoom in' }).click();
+    await expect.poll(() => zoomOf(page)).toBeGreaterThanOrEqual(zoom + 4.9);
+    await lines(page).last().hover();
+    const last = String(await atRest(() => lines(page).count()));
+    await expect.poll(() => beyond.textContent()).toBe(last);
+    await lines(page)
+      .last()
+      .getByRole('button', { name: /^Show / })
+      .click();
+    await expect.poll(() => beyond.count()).toBe(0);
     expect(opened.complaints).toEqual([]);
   });
 });

@@ -9,7 +9,7 @@ import type { Survey } from '../../src/survey/document';
 import { addFeature } from '../../src/survey/edits/add-feature';
 import { setSite } from '../../src/survey/edits/set-members';
 import { newSurvey } from '../../src/survey/new-survey';
-import { saveSurvey } from '../../src/survey/save';
+import { savingSurvey } from '../../src/survey/save';
 import { openSurvey } from '../../src/survey/open';
 import { later, settle, type Later } from '../support/later';
 
@@ -70,7 +70,7 @@ function setUp() {
       id: document.id,
       name: '',
       facts: { place: '', date: null, spots: 0 },
-      text: () => saveSurvey(document.survey),
+      text: () => savingSurvey(document.survey),
     }),
     leave: () => undefined,
     forget: () => undefined,

@@ -5,6 +5,7 @@ import { ImportDesk } from '../../src/services/bring-in.svelte';
 import { SurveyDocument } from '../../src/state/document.svelte';
 import { View } from '../../src/state/view.svelte';
 import { readContents } from '../../src/survey/contents';
+import { bringIn } from '../../src/survey/edits/bring-in';
 import { newSurvey } from '../../src/survey/new-survey';
 import { later } from '../support/later';
 
@@ -27,14 +28,14 @@ class WorkerDouble extends EventTarget {
   terminate(): void {
     this.ended = true;
   }
-  async answer(i: number, response: unknown): Promise<void> {
+  async answer(i: number, response: unknown, pieces: readonly Proposal['candidates'][] = []): Promise<void> {
     const id = await vi.waitFor(() => {
       const asked = this.asked[i];
       if (!asked) throw new Error(`expected question ${i}, got ${this.asked.length}`);
       return asked.id;
     });
-    const data = { id, response } as Answer;
-    if (!this.ended) this.dispatchEvent(new MessageEvent('message', { data }));
+    const answers = [...pieces.map((candidates) => ({ id, candidates })), { id, response } as Answer];
+    for (const data of answers) if (!this.ended) this.dispatchEvent(new MessageEvent('message', { data }));
   }
   fail(message: string): void {
     this.dispatchEvent(Object.assign(new Event('error'), { message }));
@@ -89,6 +90,8 @@ function heldFile(file: File) {
 function setUp() {
   const view = new View();
   const opened: string[] = [];
+  /** While it is held, the figures of what comes in are not worked out yet. */
+  const figures = { held: false };
   const document = new SurveyDocument(
     { id: 'mine', survey: newSurvey({}), problems: [], readOnly: false },
     () => undefined,
@@ -100,13 +103,16 @@ function setUp() {
       get contents() {
         return readContents(document.survey);
       },
+      *ahead() {
+        while (figures.held) yield;
+      },
     },
     files: { openFile: (file) => (opened.push(file.name), Promise.resolve()) },
     airfields: { startEmpty: () => Promise.resolve() },
     now: () => 0,
   });
   const names = () => readContents(document.survey).spots.map(({ name }) => name);
-  return { view, opened, document, desk, names };
+  return { view, opened, document, desk, names, figures };
 }
 
 describe('bringing in', () => {
@@ -118,12 +124,71 @@ describe('bringing in', () => {
     await first.answer(1, proposal('Bank'));
     await vi.waitFor(() => expect(desk.underWay?.preview?.groups).toHaveLength(1));
     desk.underWay?.take();
+    await vi.waitFor(() => expect(desk.underWay).toBeNull());
     expect([names(), document.undoLabel, desk.underWay, first.ended]).toEqual([
       ['Bank'],
       'bring in field.osm',
       null,
       true,
     ]);
+  });
+
+  /** Taking over what the first proposal has, its figures not there yet. */
+  async function taking(candidates: readonly string[] = ['Bank']) {
+    const scene = setUp();
+    await scene.desk.drop([map('field.osm')]);
+    const first = await worker(0);
+    await first.answer(0, { refused: [] });
+    const pieces = candidates.map((name) => proposal(name).candidates);
+    await first.answer(1, { ...proposal(''), candidates: [] }, pieces);
+    await vi.waitFor(() => expect(scene.desk.underWay?.preview?.groups).toHaveLength(1));
+    scene.figures.held = true;
+    scene.desk.underWay?.take();
+    return scene;
+  }
+  /** Some more slices are done. */
+  const slices = () => new Promise((done) => setTimeout(done));
+
+  test('[I1040] candidates come in pieces, in their order', async () => {
+    const { figures, names } = await taking(['Bank', 'Hill', 'Gate']);
+    figures.held = false;
+    await vi.waitFor(() => expect(names()).toEqual(['Bank', 'Hill', 'Gate']));
+  });
+
+  test('[I1041] nothing is shown before its figures are there, and pressing again brings in nothing twice', async () => {
+    const { document, desk, figures, names } = await taking();
+    await slices();
+    desk.underWay?.take();
+    expect([names(), document.undoLabel, desk.underWay?.taking]).toEqual([[], null, true]);
+    figures.held = false;
+    await vi.waitFor(() => expect(names()).toEqual(['Bank']));
+    document.undo();
+    expect([names(), document.undoLabel, desk.underWay]).toEqual([[], null, null]);
+  });
+
+  test('[I1042] a survey that was changed meanwhile keeps the change', async () => {
+    const { document, figures, names } = await taking();
+    await slices();
+    const ours = proposal('Ours').candidates;
+    document.perform('draw', (survey) => bringIn(survey, { features: ours, credits: [] }));
+    figures.held = false;
+    await vi.waitFor(() => expect(names()).toEqual(['Ours', 'Bank']));
+    document.undo();
+    expect(names()).toEqual(['Ours']);
+  });
+
+  test.each([
+    ['cancelled', (desk: ImportDesk) => desk.underWay?.close()],
+    ['another answer given', (desk: ImportDesk) => desk.underWay?.answer({ radius: 500 })],
+    ['something left out', (desk: ImportDesk) => desk.underWay?.tick('standing spots', false)],
+  ])('[I1043] %s meanwhile: nothing comes in', async (_, act) => {
+    const { document, desk, figures, names } = await taking();
+    await slices();
+    act(desk);
+    figures.held = false;
+    await slices();
+    await slices();
+    expect([names(), document.undoLabel, desk.underWay?.taking ?? false]).toEqual([[], null, false]);
   });
 
   test.each([
@@ -183,7 +248,7 @@ describe('bringing in', () => {
       expect(desk.underWay?.preview?.groups[0]?.names).toEqual(['Bank by the other field']),
     );
     desk.underWay?.take();
-    expect(names()).toEqual(['Bank by the other field']);
+    await vi.waitFor(() => expect(names()).toEqual(['Bank by the other field']));
   });
 
   test('[I205] an answer to an earlier question comes too late', async () => {

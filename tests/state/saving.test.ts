@@ -12,6 +12,8 @@ function setUp() {
   const followed: StoredSurvey[] = [];
   const left: { text: string; known: number }[] = [];
   const world = { id: 'mine', text: 'first', kept: null as StoredSurvey | null };
+  /** Making a text: how many steps it takes, ms each. */
+  const steps = { of: 0, each: 5, taken: 0 };
   const saving: Saving = new Saving({
     write: (survey, known) =>
       new Promise((resolve) => {
@@ -31,7 +33,14 @@ function setUp() {
         id,
         name: `Name of ${id}`,
         facts: { place: '', date: null, spots: 2 },
-        text: () => text,
+        *text() {
+          for (let i = steps.of; i > 0; i--) {
+            steps.taken++;
+            vi.advanceTimersByTime(steps.each);
+            yield;
+          }
+          return text;
+        },
       };
     },
     leave: ({ text }, known) => void left.push({ text, known }),
@@ -52,7 +61,7 @@ function setUp() {
     if (!found) throw new Error(`expected write ${i}, got ${writes.length} writes`);
     return found;
   };
-  return { saving, writes, write, followed, left, world, change };
+  return { saving, writes, write, followed, left, world, change, steps };
 }
 
 const theirs = (revision: number, id = 'mine'): StoredSurvey => ({
@@ -64,6 +73,37 @@ const theirs = (revision: number, id = 'mine'): StoredSurvey => ({
 });
 
 describe('saving the open survey', () => {
+  it('[K1044] makes a long text in slices, and writes what was there when it began', async () => {
+    const { saving, writes, write, change, steps } = setUp();
+    saving.opened(3);
+    steps.of = 40;
+    change('second');
+    await vi.advanceTimersByTimeAsync(250);
+    const first = steps.taken;
+    expect(first).toBeLessThan(5);
+    expect(writes).toHaveLength(0);
+    steps.of = 0;
+    change('third');
+    await vi.waitFor(() => expect(writes).toHaveLength(1));
+    expect(steps.taken).toBe(40);
+    expect(write(0)).toMatchObject({ known: 3, survey: { text: 'second' } });
+    await write(0).answer({ ok: true, revision: 4 });
+    await vi.waitFor(() => expect(writes).toHaveLength(2));
+    expect(write(1)).toMatchObject({ known: 4, survey: { text: 'third' } });
+  });
+
+  it('[K1045] leaves the last words at once, though their text is being made', async () => {
+    const { saving, writes, left, change, steps } = setUp();
+    saving.opened(3);
+    steps.of = 40;
+    change('second');
+    await vi.advanceTimersByTimeAsync(250);
+    expect(writes).toHaveLength(0);
+    void saving.pageGoes(false);
+    expect(left).toEqual([{ text: 'second', known: 3 }]);
+    await vi.waitFor(() => expect(writes).toHaveLength(1));
+  });
+
   it('[K3] writes 250 ms after the first change, with the text of the last one', async () => {
     const { saving, writes, write, change } = setUp();
     saving.opened(3);

@@ -1,3 +1,4 @@
+import { atOnce } from '../../survey/at-once';
 import type { Contents } from '../../survey/contents';
 import type { EndIndex } from '../../survey/schema/runway';
 import { sampleStep } from '../traffic/samples';
@@ -71,11 +72,7 @@ export interface ToLearnFrom extends Pick<Contents, 'site' | 'runways'> {
 
 /** What the survey's recorded flights teach about its runways. */
 export function learnFrom(contents: Pick<Contents, 'site' | 'runways' | 'flightPaths'>): Learned {
-  const steps = learning({ ...contents, flights: contents.flightPaths.filter(isRecorded) });
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return atOnce(learning({ ...contents, flights: contents.flightPaths.filter(isRecorded) }));
 }
 
 /** The same in steps of a millisecond or so; each yields the share of the flights that are done. */

@@ -1,5 +1,6 @@
 import Flatbush from 'flatbush';
 import type { Position } from '../../survey/document';
+import { atOnce } from '../../survey/at-once';
 import { lastAnswer, Memo } from '../../survey/memo';
 import type { Obstacle } from '../../survey/schema/places';
 import { isLeafy, leafSeason, sightOf, type Does } from '../../survey/schema/sights';
@@ -28,6 +29,26 @@ export interface Surroundings {
 
 const kept = new Memo<TopEdges>();
 
+/** What `surroundings` asks of each obstacle, one by one: asked then, it is found here. */
+export function* raisingEdges(
+  obstacles: readonly Obstacle[],
+  runways: readonly Runway[],
+  field: number,
+  frame: Frame,
+  terrain: Terrain | null,
+): Generator<void, readonly TopEdges[]> {
+  const tops: TopEdges[] = [];
+  for (const obstacle of obstacles) {
+    tops.push(
+      kept.get([obstacle, frame, runways, field, terrain], () =>
+        topEdges(obstacle, frame, runways, field, terrain),
+      ),
+    );
+    yield;
+  }
+  return tops;
+}
+
 /** Null on open ground, where nothing can be hidden. */
 export const surroundings = lastAnswer(
   (
@@ -38,11 +59,7 @@ export const surroundings = lastAnswer(
     terrain: Terrain | null,
   ): Surroundings | null => {
     if (obstacles.length === 0 && !terrain) return null;
-    const tops = obstacles.map((obstacle) =>
-      kept.get([obstacle, frame, runways, field, terrain], () =>
-        topEdges(obstacle, frame, runways, field, terrain),
-      ),
-    );
+    const tops = atOnce(raisingEdges(obstacles, runways, field, frame, terrain));
     kept.keepOnly(obstacles);
     const index = tops.length > 0 ? new Flatbush(tops.length) : null;
     for (const { west, south, east, north } of tops) index?.add(west, south, east, north);

@@ -1,6 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import type { Apron, FlightPath, TaxiRoute } from '../../survey/schema/places';
 import type { Position } from '../../survey/document';
+import { atOnce } from '../../survey/at-once';
 import { Memo } from '../../survey/memo';
 import type { EndIndex, Runway } from '../../survey/schema/runway';
 import type { Subject } from '../../survey/schema/subject';
@@ -144,12 +145,20 @@ export const isRounded = ({ source, turnBank }: FlightPath): boolean =>
  * the taxi routes both ways, the aprons. `grid`: the terrain, which what states no height lies on. `others` builds what else is
  * flown, behind them: few surveys have such, so the page loads it when one does. Who has no page to start asks `everyPath`.
  */
-export function pathsOf(
+export const pathsOf = (
   survey: Contents,
   wanted: PathFilter,
   grid: ElevationGrid | null,
   others: OtherPaths = noOthers,
-): Path[] {
+): Path[] => atOnce(buildingPaths(survey, wanted, grid, others));
+
+/** The same path by path: what has been recorded takes some milliseconds each. */
+export function* buildingPaths(
+  survey: Contents,
+  wanted: PathFilter,
+  grid: ElevationGrid | null,
+  others: OtherPaths = noOthers,
+): Generator<void, Path[]> {
   const contents = grounded(survey, grid);
   const elevation = fieldElevation(contents);
   const paths: Path[] = [];
@@ -165,6 +174,7 @@ export function pathsOf(
   for (const flight of lookedAt(contents.flightPaths)) {
     if (isRounded(flight) || !wanted('flight-path', null, null)) continue;
     paths.push(...flightPath(flight, contents.subject, elevation));
+    yield;
   }
   const { subject, runways } = contents;
   const terrain = terrainOf(contents, grid);

@@ -1,10 +1,12 @@
 import type { Answer, Jobs } from './messages';
+import type { Candidate } from './types';
 
 interface Waiting {
-  readonly job: keyof Jobs;
   readonly resolve: (response: Jobs[keyof Jobs][1]) => void;
   readonly reject: (error: Error) => void;
   readonly progress: ((share: number) => void) | null;
+  /** Those that have come so far. */
+  readonly candidates: Candidate[];
 }
 
 /** An import under way, in a worker of its own. `stop` ends it at once, and its promises never settle. */
@@ -30,12 +32,7 @@ export class ImportWorker {
   ): Promise<Jobs[J][1]> {
     const id = ++this.#last;
     return new Promise<Jobs[J][1]>((resolve, reject) => {
-      this.#waiting.set(id, {
-        job,
-        resolve: resolve,
-        reject,
-        progress: progress ?? null,
-      });
+      this.#waiting.set(id, { resolve, reject, progress: progress ?? null, candidates: [] });
       this.#worker.postMessage({ id, job, request });
     });
   }
@@ -49,9 +46,15 @@ export class ImportWorker {
     const waiting = this.#waiting.get(answer.id);
     if (!waiting) return;
     if ('progress' in answer) return waiting.progress?.(answer.progress);
+    if ('candidates' in answer) return void waiting.candidates.push(...answer.candidates);
     this.#waiting.delete(answer.id);
-    // A newer question of the same kind makes this answer late: nobody looks at it any more.
-    if ('failed' in answer) waiting.reject(new Error(answer.failed));
-    else waiting.resolve(answer.response);
+    if ('failed' in answer) return waiting.reject(new Error(answer.failed));
+    const { response } = answer;
+    const { candidates } = waiting;
+    waiting.resolve(
+      'candidates' in response
+        ? { ...response, candidates: [...candidates, ...response.candidates] }
+        : response,
+    );
   }
 }

@@ -1,4 +1,4 @@
-import type { Answers, Proposal, Surroundings } from './types';
+import type { Answers, Candidate, Proposal, Surroundings } from './types';
 
 /** What the page asks of the import's worker: name -> [request, response]. */
 export interface Jobs {
@@ -17,6 +17,8 @@ export type Request = {
 
 export type Answer =
   | { readonly id: number; readonly progress: number }
+  /** Some of the candidates of a proposal; the response that ends it has none. */
+  | { readonly id: number; readonly candidates: readonly Candidate[] }
   | { readonly id: number; readonly response: Jobs[keyof Jobs][1] }
   /** An error in the program, not in the file. */
   | { readonly id: number; readonly failed: string };

@@ -1,3 +1,4 @@
+import { messagePieces } from '../../survey/message-pieces';
 import { proposalOf } from './combine';
 import type { Answer, Jobs, Request } from './messages';
 import { readFiles } from './read-file';
@@ -9,8 +10,13 @@ let sources: readonly ReadSource[] = [];
 const post = (answer: Answer) => self.postMessage(answer);
 
 async function run(message: Request): Promise<Jobs[keyof Jobs][1]> {
-  if (message.job === 'propose')
-    return proposalOf(sources, message.request.surroundings, message.request.answers);
+  if (message.job === 'propose') {
+    const proposal = proposalOf(sources, message.request.surroundings, message.request.answers);
+    // In pieces, so that none of them holds the page up.
+    for (const candidates of messagePieces(proposal.candidates, ({ shape }) => shape.coordinates))
+      post({ id: message.id, candidates });
+    return { ...proposal, candidates: [] };
+  }
   let told = 0;
   const progress = (share: number) => {
     // Hundredths are all that a person sees.

@@ -1,6 +1,8 @@
 import type { Position } from '../../survey/document';
 
-export type OverlayProperties = Readonly<Record<string, string | number | boolean>>;
+type Plain = string | number | boolean;
+/** A list is one that an expression of a layer takes as it is. */
+export type OverlayProperties = Readonly<Record<string, Plain | readonly (Plain | readonly Plain[])[]>>;
 
 export type OverlayGeometry =
   | { readonly type: 'Point'; readonly coordinates: Position }

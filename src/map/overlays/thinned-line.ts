@@ -12,8 +12,13 @@ export function thinnedLine(line: readonly Position[], tolerance: number): reado
   const [first] = line;
   if (!first || line.length < 3) return line;
   const east = degree * Math.cos(first[1] * RAD);
-  const x = Float64Array.from(line, ([lng]) => (lng - first[0]) * east);
-  const y = Float64Array.from(line, ([, lat]) => (lat - first[1]) * degree);
+  // Plain loops: a season is half a million positions.
+  const [x, y] = [new Float64Array(line.length), new Float64Array(line.length)];
+  for (let i = 0; i < line.length; i++) {
+    const position = line[i] as Position;
+    x[i] = (position[0] - first[0]) * east;
+    y[i] = (position[1] - first[1]) * degree;
+  }
   const kept = new Uint8Array(line.length);
   kept[0] = kept[line.length - 1] = 1;
   const open: (readonly [from: number, to: number])[] = [[0, line.length - 1]];
@@ -41,7 +46,8 @@ function farthest(
   let most = tolerance * tolerance;
   let far: number | null = null;
   for (let i = from + 1; i < to; i++) {
-    const [px, py] = [(x[i] as number) - x0, (y[i] as number) - y0];
+    const px = (x[i] as number) - x0;
+    const py = (y[i] as number) - y0;
     const t = square > 0 ? Math.min(1, Math.max(0, (px * dx + py * dy) / square)) : 0;
     const aside = (px - t * dx) ** 2 + (py - t * dy) ** 2;
     if (aside <= most) continue;

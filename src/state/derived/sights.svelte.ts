@@ -1,10 +1,10 @@
 import type { ElevationGrid } from '../../figures/sight/terrain';
-import { allSpotFigures, spotFigures } from '../../figures/spot-figures';
+import { allSpotFigures, lookingFromSpots, spotFigures } from '../../figures/spot-figures';
 import type { SpotFigures } from '../../figures/types';
 import { focalLengthsAlong } from '../../figures/spot/focal-lengths-along';
-import { outlookOf } from '../../figures/outlook';
+import { outlookOf, raisingSurroundings } from '../../figures/outlook';
 import { Scratch } from '../../figures/scratch';
-import { pathsOf, type OtherPaths } from '../../figures/traffic/paths';
+import { buildingPaths, pathsOf, type OtherPaths } from '../../figures/traffic/paths';
 import type { Contents } from '../../survey/contents';
 import type { Position } from '../../survey/document';
 import { drawings } from '../../survey/drawings';
@@ -12,7 +12,6 @@ import { readSpotProperties, type StandingSpot } from '../../survey/schema/stand
 import type { Selection, Shown } from '../view.svelte';
 import type { Day } from './day.svelte';
 import type { Flow } from './flow.svelte';
-import { Inspection } from './inspection.svelte';
 
 interface Ground {
   readonly contents: Contents;
@@ -20,14 +19,13 @@ interface Ground {
   readonly otherPaths: OtherPaths | undefined;
 }
 
-/** What is seen of the aircraft: their paths, the spots' figures of them, and what is inspected of one. */
+/** What is seen of the aircraft: their paths, and the spots' figures of them. */
 export class Sights {
   readonly #survey: Ground;
   readonly #day: Day;
   readonly #flow: Flow;
   readonly #selection: Selection;
   readonly #shown: Shown;
-  readonly inspection: Inspection;
   /** Room to work in for all spots, one after the other. */
   readonly #scratch = new Scratch();
 
@@ -42,7 +40,6 @@ export class Sights {
     this.#flow = flow;
     this.#selection = selection;
     this.#shown = shown;
-    this.inspection = new Inspection(this, day, selection);
   }
 
   readonly #wanted = $derived.by(() => {
@@ -79,6 +76,15 @@ export class Sights {
       return { spot, a, b };
     });
   });
+
+  /** Works out what contents that are to be shown next will be asked for: shown then, it is found remembered. */
+  *ahead(contents: Contents): Generator<void> {
+    const { terrain, otherPaths } = this.#survey;
+    const { instantA, instantB } = this.#day;
+    const paths = yield* buildingPaths(contents, this.#wanted, terrain, otherPaths);
+    yield* raisingSurroundings(contents, terrain);
+    yield* lookingFromSpots(contents, paths, [instantA, instantB], terrain, this.#scratch);
+  }
 
   /** What a spot at a position would have at moment A and B, as the tool would set it: before there is one. */
   from(position: Position): {

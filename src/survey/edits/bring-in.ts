@@ -1,3 +1,4 @@
+import { atOnce } from '../at-once';
 import {
   bySource,
   keptPrints,
@@ -26,7 +27,10 @@ export interface BringIn {
  * Takes features over from another source. What is there already (by its source) is not doubled: members and geometry
  * that the user has left as they came follow the source, those that the user has changed stay.
  */
-export function bringIn(survey: Survey, { features, credits, site }: BringIn): Survey {
+export const bringIn = (survey: Survey, what: BringIn): Survey => atOnce(bringingIn(survey, what));
+
+/** The same feature by feature: a city has thousands of them. */
+export function* bringingIn(survey: Survey, { features, credits, site }: BringIn): Generator<void, Survey> {
   const there = bySource(survey.features);
   const taken = new Set(survey.features.map(({ id }) => id));
   const changed = new Map<string, SurveyFeature>();
@@ -41,6 +45,7 @@ export function bringIn(survey: Survey, { features, credits, site }: BringIn): S
       taken.add(id);
       added.push(fresh(incoming, id));
     } else if (standingOf(incoming, old) === 'changed') changed.set(old.id, followed(old, incoming));
+    yield;
   }
   if (added.length === 0 && changed.size === 0) return survey;
   const merged: Survey = {
