@@ -1,3 +1,4 @@
+import { workingAhead } from '../figures/working-ahead';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { OtherPaths } from '../figures/traffic/paths';
 import { readContents, type Contents } from '../survey/contents';
@@ -9,6 +10,7 @@ import { Day } from './derived/day.svelte';
 import { Flow } from './derived/flow.svelte';
 import { Sights } from './derived/sights.svelte';
 import { Sunlight } from './derived/sunlight.svelte';
+import { WantedPaths } from './derived/wanted-paths.svelte';
 import type { SurveyDocument } from './document.svelte';
 import type { LateAirfieldTools } from './late-airfield-tools.svelte';
 import type { ZoneAt } from '../survey/zones';
@@ -35,6 +37,7 @@ export interface DerivedFrom {
  */
 export class Derived {
   readonly #from: DerivedFrom;
+  readonly #wanted: WantedPaths;
   readonly day: Day;
   readonly light: Sunlight;
   readonly airfield: Airfield;
@@ -47,7 +50,8 @@ export class Derived {
     this.day = new Day(this, from.now);
     this.light = new Sunlight(this, this.day);
     this.flow = new Flow(this, this.day, shown);
-    this.sights = new Sights(this, this.day, this.flow, { selection, shown });
+    this.#wanted = new WantedPaths(this.flow, shown);
+    this.sights = new Sights(this, this.day, this.#wanted, selection);
     this.airfield = new Airfield(this, this.day, this.sights);
   }
 
@@ -59,7 +63,10 @@ export class Derived {
       readFeature(feature);
       yield;
     }
-    yield* this.sights.ahead(this.#read(survey));
+    const { terrain, otherPaths } = this;
+    const instants = [this.day.instantA, this.day.instantB];
+    const contents = this.#read(survey);
+    yield* workingAhead({ contents, wanted: this.#wanted.filter, terrain, otherPaths, instants });
   }
 
   #read(survey: Survey): Contents {

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 
-export const flownKinds = ['arrival', 'departure', 'circuit'] as const;
+const flownKinds = ['arrival', 'departure', 'circuit'] as const;
 
 const metres = v.pipe(v.number(), v.minValue(-100_000), v.maxValue(100_000));
 const band = v.tuple([metres, metres, metres]);

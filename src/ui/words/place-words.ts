@@ -22,7 +22,7 @@ export const placeLayerWords: Readonly<Record<PlaceLayer, string>> = {
 };
 
 /** Why nobody stands somewhere. */
-export const closedWords: Readonly<Record<NonNullable<GroundThere['closedBy']>, string>> = {
+const closedWords: Readonly<Record<NonNullable<GroundThere['closedBy']>, string>> = {
   'no-go': 'a no-go area of this survey',
   runway: 'too close to a runway',
   'taxi-route': 'too close to a taxi route',
