@@ -49,6 +49,7 @@ export function contextsOf(parts: Parts): Contexts {
     editing: document,
     steps: document,
     figures: derived,
+    inspected: derived.inspection,
     answers: new Answers(derived),
     view,
     notices: view,
@@ -75,6 +76,7 @@ export function contextsOf(parts: Parts): Contexts {
 /** Taken by the map's component once the map is there. */
 class EmptySeat implements MapSeat {
   control = $state.raw<MapControl | null>(null);
+  settled = $state.raw(false);
   tick = $state.raw(0);
   #boxes = $state.raw<Partial<Record<Furniture, Box | null>>>({});
   readonly furniture = $derived.by(() => Object.values(this.#boxes).filter((box) => box !== null));

@@ -7,12 +7,19 @@ import { everyPath } from '../figures/traffic/every-path';
 import { lightStretches } from '../figures/when/day-windows';
 import type { Contents } from '../survey/contents';
 import { dayOf, isoInstant, wholeSecond } from '../time/local-time';
+import type { Told } from './progress';
 
 /**
  * The light of a civil day ("2026-06-21" at the airfield) in the form in which the `figures` command prints it. Every
- * instant is the first whole second at which what it tells is so, so that `--at` that instant says the same.
+ * instant is the first whole second at which what it tells is so: `--at` that instant says the same, or that a picture hardly better has
+ * another light (`lightStretches`).
  */
-export function dayJson(contents: Contents, date: string, terrain: ElevationGrid | null) {
+export function dayJson(
+  contents: Contents,
+  date: string,
+  terrain: ElevationGrid | null,
+  told: Told = () => undefined,
+) {
   const { timeZone } = momentsOf(contents, 0);
   const { from, to } = dayOf(date, timeZone);
   const times = sunTimes(contents.site.reference, from, to);
@@ -25,8 +32,9 @@ export function dayJson(contents: Contents, date: string, terrain: ElevationGrid
     sunset: iso(times.sunset),
     civilDusk: iso(times.civilDusk),
     sunUp: times.sunUp,
-    windows: contents.spots.flatMap((spot) =>
-      stillViewsOf(spot, paths, outlook, from).flatMap((view, i) =>
+    windows: contents.spots.flatMap((spot, done) => {
+      told(done, contents.spots.length, 'spots through the day');
+      return stillViewsOf(spot, paths, outlook, from).flatMap((view, i) =>
         lightStretches(view, spot.position, from, to).map((stretch) => ({
           spot: spot.id,
           path: paths[i]?.ref.path,
@@ -34,7 +42,7 @@ export function dayJson(contents: Contents, date: string, terrain: ElevationGrid
           from: isoInstant(stretch.from),
           to: isoInstant(stretch.to),
         })),
-      ),
-    ),
+      );
+    }),
   };
 }

@@ -17,6 +17,7 @@ import { underSky } from './given-sky';
 import { givenWind } from './given-wind';
 import { jsonPieces } from './json-pieces';
 import { photosIn, photosJson } from './photos-json';
+import { progressOn, type Told } from './progress';
 import { settingsWanted } from './settings-wanted';
 import { surveyIn } from './survey-in';
 import { sweepWanted } from './sweep-wanted';
@@ -45,12 +46,7 @@ interface Answer {
   readonly pieces: Iterable<string>;
 }
 
-/** `told`: hears how many of how many spots are done. */
-async function run(
-  args: readonly string[],
-  now: number,
-  told: (done: number, of: number) => void,
-): Promise<Read<Answer>> {
+async function run(args: readonly string[], now: number, told: Told): Promise<Read<Answer>> {
   const read = readArguments(args, now);
   if (!read.ok) return read;
   const { file, at, subject, body, day, terrain } = read.value;
@@ -70,7 +66,7 @@ async function run(
   if (ground && !ground.ok) return ground;
   const grid = ground?.value ?? null;
   const wishes = { settings: wanted.value, lenses: read.value.lenses };
-  const sweep = sweepWanted(read.value, looked, wind.value?.wind ?? null, grid);
+  const sweep = sweepWanted(read.value, looked, wind.value?.wind ?? null, grid, told);
   if (!sweep.ok) return sweep;
   const { spots, ...figures } = figuresJsonBySpot(looked, problems, at, grid, wishes);
   const { photos: folder } = read.value;
@@ -84,7 +80,7 @@ async function run(
     ...(day === null
       ? {}
       : {
-          day: dayJson(looked, day, grid),
+          day: dayJson(looked, day, grid, told),
           night: nightJson(looked, day),
           displays: displaysJson(looked, day, grid),
         }),
@@ -97,11 +93,11 @@ async function run(
   return { ok: true, value: { pieces: jsonPieces(members) } };
 }
 
-function* counted<T>(items: Iterable<T>, of: number, told: (done: number, of: number) => void): Generator<T> {
+function* counted<T>(items: Iterable<T>, of: number, told: Told): Generator<T> {
   let done = 0;
   for (const item of items) {
     yield item;
-    told(++done, of);
+    told(++done, of, 'spots');
   }
 }
 
@@ -111,21 +107,9 @@ export interface Streams {
   readonly err: Pick<NodeJS.WritableStream, 'write'> & { readonly isTTY?: boolean };
 }
 
-/** Spots from which a person at the terminal hears how far it is: fewer are done in a moment. */
-const manySpots = 20;
-
 /** The command itself: writes its answer, or one plain line about why there is none, and gives its exit status. */
 export async function command(args: readonly string[], now: number, { out, err }: Streams): Promise<0 | 2> {
-  let shown = false;
-  const wipe = () => {
-    if (shown) err.write('\r\x1b[K');
-    shown = false;
-  };
-  const told = (done: number, of: number) => {
-    if (err.isTTY !== true || of < manySpots) return;
-    err.write(`\r${done} of ${of} spots`);
-    shown = true;
-  };
+  const { told, wipe } = progressOn(err);
   const refused = (reason: string): 2 => {
     wipe();
     err.write(`${reason.replace(/\s+/g, ' ')}\n`);

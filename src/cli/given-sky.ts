@@ -3,7 +3,7 @@ import { skyAtOf } from '../figures/light/sky-at';
 import { directOf, skies, type Sky } from '../figures/optics/exposure';
 import type { ReportedSky } from '../figures/traffic/wind/sky-groups';
 import type { Contents } from '../survey/contents';
-import { dateAt, isTimeZone } from '../time/local-time';
+import { dateAt } from '../time/local-time';
 import type { Read } from './arguments';
 import { refused } from './settings-arguments';
 
@@ -45,7 +45,7 @@ export function underSky(
   const direct = given?.direct ?? reported?.direct ?? (reported ? clearSky.direct : known.direct);
   const visibility =
     given?.visibility ?? reported?.visibility ?? (reported ? clearSky.visibility : known.visibility);
-  const zone = isTimeZone(contents.site.timeZone) ? contents.site.timeZone : 'UTC';
+  const zone = contents.site.timeZone;
   const dates = new Set([dateAt(at, zone), ...(day === null ? [] : [day])]);
   const named = [...dates].map((date) => ({ date, direct, visibility }));
   return { ...contents, sky: [...named, ...contents.sky.filter(({ date }) => !dates.has(date))] };

@@ -1,7 +1,7 @@
 import { closeSync, openSync, readdirSync, readSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { findPasses, type Pass } from '../figures/log/find-passes';
-import { frameOf, type Frame } from '../figures/log/frame-time';
+import { frameOf, type PhotoFrame } from '../figures/log/frame-time';
 import { unreadPhoto, type PhotoRecord } from '../survey/photo-record';
 import { predictPass } from '../figures/log/predict';
 import type { EndsByUse } from '../figures/movements/ends-of';
@@ -37,7 +37,7 @@ export async function photosJson(
   wind: EndsByUse | null,
   terrain: ElevationGrid | null,
 ) {
-  const frames: Frame[] = [];
+  const frames: PhotoFrame[] = [];
   for (const name of names) frames.push(frameOf(await recordOf(folder, name), contents.site.timeZone));
   // What was typed holds for all of them; the survey's own wind holds for its hours.
   const looked = wind ? { ...contents, weather: null } : contents;
@@ -55,7 +55,7 @@ export async function photosJson(
 }
 
 const entryOf = (
-  { record, instant, doubts }: Frame,
+  { record, instant, doubts }: PhotoFrame,
   number: number | null,
   pass: Pass | null,
   sample: Sample | null,

@@ -20,7 +20,7 @@ export const settingsOptions = {
 
 type Given = { readonly [O in keyof typeof settingsOptions]?: string | undefined };
 
-/** Reads the options of the settings; null without --lens, though the others are looked at all the same. */
+/** Reads the options of the settings; null without any of them. */
 export function readSettings(given: Given): Read<SettingsArguments | null> {
   const focalLength = readPositive(given['at-focal'], /^(\d+(?:\.\d+)?)(?: ?mm)?$/);
   if (focalLength === undefined)
@@ -31,7 +31,12 @@ export function readSettings(given: Given): Read<SettingsArguments | null> {
   const shutter = readPositive(given.shutter, /^(\d+(?:\.\d+)?)(?:\/(\d+(?:\.\d+)?))?(?: ?s)?$/);
   if (shutter === undefined)
     return refused('--shutter', 'seconds above 0, such as 1/500 or 0.002', given.shutter);
-  if (given.lens === undefined) return { ok: true, value: null };
+  if (given.lens === undefined) {
+    const stray = (['at-focal', 'aperture', 'shutter'] as const).find((name) => given[name] !== undefined);
+    return stray === undefined
+      ? { ok: true, value: null }
+      : { ok: false, reason: `--${stray} goes with --lens only, which says the lens that it is for` };
+  }
   return { ok: true, value: { lens: given.lens, focalLength, aperture, shutter } };
 }
 

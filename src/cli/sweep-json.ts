@@ -11,8 +11,9 @@ import { candidatesOf, type Candidate } from '../sweep/candidates';
 import { overYear } from '../sweep/over-year';
 import { planSweep } from '../sweep/plan';
 import { groundCodes, Sweep, type CellFigures } from '../sweep/sweep';
-import { isoInstant, isTimeZone } from '../time/local-time';
+import { isoInstant } from '../time/local-time';
 import type { Read } from './arguments';
+import type { Told } from './progress';
 import type { SweepArguments } from './sweep-arguments';
 
 /** Where to stand, in the form in which the `figures` command prints it (design 2, section 10). `past`: how often ends are in use; null where nothing tells. */
@@ -23,6 +24,7 @@ export function sweepJson(
   wind: Wind | null,
   terrain: ElevationGrid | null,
   past: PastUse | null,
+  told: Told = () => undefined,
 ) {
   const planned = planSweep(
     contents,
@@ -42,7 +44,10 @@ export function sweepJson(
   const { plan } = planned;
   const { area, instants, step } = plan;
   const sweep = new Sweep(contents, plan, terrain);
-  const figures = sweep.figuresOf(Int32Array.from({ length: area.count ** 2 }, (_, i) => i));
+  const figures = sweep.figuresOf(
+    Int32Array.from({ length: area.count ** 2 }, (_, i) => i),
+    (done) => told(done, area.count ** 2, 'cells'),
+  );
   const { candidates, none } = candidatesOf(sweep, figures);
   const eyes = candidates.map(({ position }) => ({
     position,
@@ -114,8 +119,7 @@ export function recordFrom(text: string, file: string, { site }: Pick<Contents, 
       ok: false,
       reason: `--record: ${file}: its heading does not say in which unit the speed is, such as "speed_kt"`,
     };
-  const zone = isTimeZone(site.timeZone) ? site.timeZone : 'UTC';
-  const { record } = atOnce(readRecord(text, { ...plan, unit }, zone, file));
+  const { record } = atOnce(readRecord(text, { ...plan, unit }, site.timeZone, file));
   return record.observations > 0
     ? { ok: true, value: record }
     : { ok: false, reason: `--record: ${file}: not one of its rows can be read as a wind` };

@@ -5,6 +5,7 @@ import type { Wind } from '../figures/traffic/wind/wind';
 import type { Contents } from '../survey/contents';
 import type { FiguresArguments, Read } from './arguments';
 import { bytesOf, longestSurvey } from './file-bytes';
+import type { Told } from './progress';
 import { recordFrom, sweepJson } from './sweep-json';
 
 /** Where to stand; null when it is not asked. How often ends are in use comes from a file of past winds, else
@@ -14,6 +15,7 @@ export function sweepWanted(
   contents: Contents,
   wind: Wind | null,
   terrain: ElevationGrid | null,
+  told: Told,
 ): Read<object | null> {
   if (!sweep) return { ok: true, value: null };
   let past: PastUse | null;
@@ -24,5 +26,5 @@ export function sweepWanted(
     if (!read.ok) return read;
     past = pastUse(contents, read.value, []);
   } else past = pastUse(contents, contents.windRecord, endUses(contents, terrain));
-  return sweepJson(contents, sweep, at, wind, terrain, past);
+  return sweepJson(contents, sweep, at, wind, terrain, past, told);
 }

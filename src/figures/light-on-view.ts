@@ -30,7 +30,8 @@ const sinNoFlank = Math.sin(noFlankWithin * RAD);
 
 /**
  * Whether a flank of the aircraft is seen at sample `i`: not within 10 degrees of nose-on or tail-on, neither in three
- * dimensions nor on the ground, where under a steep path a step aside would turn one flank into the other.
+ * dimensions nor on the ground, where under a steep path a step aside would turn one flank into the other. Within 10
+ * degrees of straight overhead the ground tells no direction: one sees the belly, and of what is banked its top or underside.
  */
 export function hasFlankAt(view: PathInView, i: number): boolean {
   // Written so that an unknown heading (NaN) has no flank either.
@@ -38,7 +39,9 @@ export function hasFlankAt(view: PathInView, i: number): boolean {
   const e = view.east[i] as number;
   const n = view.north[i] as number;
   const across = Math.abs(view.leftwardsAt(i, e, n, view.up[i] as number));
-  return across > sinNoFlank * Math.sqrt(e * e + n * n);
+  const range = view.range[i] as number;
+  const ground = Math.sqrt(e * e + n * n);
+  return across > sinNoFlank * (ground < sinNoFlank * range ? range : ground);
 }
 
 /** Whether the sun reaches the flank on the eye's side at sample `i`; null where none is seen. */

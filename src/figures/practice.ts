@@ -1,4 +1,4 @@
-/** Values marked CP in the design: common practice, no source. Nothing else in the program holds such a number. */
+/** Values of common practice without a source, marked CP, that several figures share; those of one subject stand beside it. */
 
 /** m/s at which an aircraft leaves the runway. CP. */
 export const taxiSpeed = 7;
@@ -178,3 +178,7 @@ export const offWays = 250;
 
 /** m above the ground of the skids in a hover and in hover taxi (FAA AIM 4-3-17: below 25 ft), m/s then (under 20 kt), all CP within that. */
 export const hover = { height: 1.5, taxiHeight: 3, taxiSpeed: 8 } as const;
+
+/** m behind a jet's departure end, and to each side, that its blast reaches. CP. */
+export const blastLength = 200;
+export const blastHalfWidth = 60;

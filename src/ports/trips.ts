@@ -45,7 +45,24 @@ export interface Trips {
   saveSheet(sheet: TripSheet): Promise<string | null>;
 }
 
+/** What was chosen and found before the question was closed. */
+export interface TripsLeft {
+  /** Ids of kept surveys. */
+  readonly chosen: ReadonlySet<string>;
+  /** A local date, and how many days from it. */
+  readonly date: string;
+  readonly span: '1' | '7';
+  /** As typed. */
+  readonly wind: string;
+  readonly found: readonly FoundDay[];
+  /** What `found` is of: dates, and how many are expected. */
+  readonly asked: { readonly dates: readonly string[]; readonly count: number } | null;
+  readonly trip: readonly FoundDay[];
+}
+
 /** Comes when it is asked for: most visits compare nothing. */
 export interface LateTrips {
   there(): Promise<Trips>;
+  /** As it was left when it was last closed, for as long as the page lives. */
+  left: TripsLeft | null;
 }

@@ -1,9 +1,10 @@
-import type { LateTrips, Trips } from '../ports/trips';
+import type { LateTrips, Trips, TripsLeft } from '../ports/trips';
 import type { TripHand, TripNeeds } from './field-trips';
 
 /** Comparing fields, loaded when somebody asks which. */
 export class SurveyTrips implements LateTrips {
   readonly #needs: Omit<TripNeeds, 'makeHand'>;
+  left: TripsLeft | null = null;
 
   constructor(needs: Omit<TripNeeds, 'makeHand'>) {
     this.#needs = needs;

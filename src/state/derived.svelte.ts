@@ -8,6 +8,7 @@ import { readFeature } from '../survey/read-feature';
 import { Airfield } from './derived/airfield.svelte';
 import { Day } from './derived/day.svelte';
 import { Flow } from './derived/flow.svelte';
+import { Inspection } from './derived/inspection.svelte';
 import { Sights } from './derived/sights.svelte';
 import { Sunlight } from './derived/sunlight.svelte';
 import { WantedPaths } from './derived/wanted-paths.svelte';
@@ -43,6 +44,7 @@ export class Derived {
   readonly airfield: Airfield;
   readonly flow: Flow;
   readonly sights: Sights;
+  readonly inspection: Inspection;
 
   constructor(from: DerivedFrom) {
     const { selection, shown } = from.view;
@@ -52,6 +54,7 @@ export class Derived {
     this.flow = new Flow(this, this.day, shown);
     this.#wanted = new WantedPaths(this.flow, shown);
     this.sights = new Sights(this, this.day, this.#wanted, selection);
+    this.inspection = new Inspection(this.sights, this.day, selection);
     this.airfield = new Airfield(this, this.day, this.sights);
   }
 

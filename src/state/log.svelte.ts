@@ -1,6 +1,6 @@
 import { findPasses, type Ask, type Pass } from '../figures/log/find-passes';
 import { correctionFromClock } from '../figures/log/clock-correction';
-import { frameOf, type Frame } from '../figures/log/frame-time';
+import { frameOf, type PhotoFrame } from '../figures/log/frame-time';
 import { dueAbout } from '../figures/movements/due-about';
 import type { DueMovement } from '../figures/movements/due-on';
 import { logEntryOf, type KeptMeasure } from '../figures/log/log-entry-of';
@@ -104,7 +104,7 @@ export class LogReading {
   }
 
   /** Corrects all clocks by a frame of a clock that showed this time; false where that is none. */
-  correctByClock(frame: Frame, shown: string): boolean {
+  correctByClock(frame: PhotoFrame, shown: string): boolean {
     if (frame.instant === null) return false;
     const own = frame.instant - this.correction * 1000;
     const seconds = correctionFromClock(own, shown, this.#contents.site.timeZone);

@@ -1,4 +1,4 @@
-import { framed, frameFor, type Frame, type FrameChoice } from '../figures/frame/frame-for';
+import { framed, frameFor, type FrameChoice, type ViewfinderFrame } from '../figures/frame/frame-for';
 import { circleOfConfusion } from '../figures/optics/depth-of-field';
 import { rangesOf } from '../figures/optics/reach';
 import { verdictFor } from '../figures/optics/verdict';
@@ -22,7 +22,7 @@ export interface CardAt {
 }
 
 /** A picture with what its lens can do. */
-export interface PictureAt extends Frame {
+export interface PictureAt extends ViewfinderFrame {
   readonly lens: Lens;
   /** mm, extenders included. */
   readonly lensRange: { readonly shortest: number; readonly longest: number };

@@ -68,7 +68,10 @@ export class Terrain {
     try {
       answer = await load();
     } catch {
-      answer = 'the heights could not be fetched; are you online?';
+      answer =
+        source === 'file'
+          ? 'the file could not be read: it is damaged, or is no longer where it was. Choose it again, or another.'
+          : 'the heights could not be fetched; are you online?';
     }
     if (!isLast()) return 'late';
     if (typeof answer === 'string') {

@@ -3,6 +3,7 @@ import { kinds, readableKinds, type KindLists, type ReadableKind } from './kinds
 import { readFeature } from './read-feature';
 import { isObject } from './json';
 import { readKit, readSubjects } from './read-kit';
+import { Memo } from './memo';
 import type { Problem } from './problems';
 import type { Body, Kit, Lens } from './schema/kit';
 import { readMovements, type Movement } from './schema/movement';
@@ -63,12 +64,11 @@ type Members = Omit<Contents, keyof KindLists | 'problems' | 'site'> & {
   readonly problems: readonly Problem[];
 };
 
-const known = new WeakMap<object, Members>();
+/** Key: the `sunside` member. Life: its own. Dragging a feature does not change it. */
+const known = new Memo<Members>();
+const membersOf = (sunside: Survey['sunside']): Members => known.get([sunside], () => readMembers(sunside));
 
-/** Reads the `sunside` member once for each version of it: dragging a feature does not change it. */
 function readMembers(sunside: Survey['sunside']): Members {
-  const seen = known.get(sunside);
-  if (seen) return seen;
   const problems: Problem[] = [];
   const doubt = (reason: string) => void problems.push({ id: null, reason, used: true });
   const aside = (reason: string) => void problems.push({ id: null, reason, used: false });
@@ -85,7 +85,7 @@ function readMembers(sunside: Survey['sunside']): Members {
       doubt(`sunside.current.${what}: there is no "${key}"; the first of the list is used`);
     return found ?? (list[0] as T);
   };
-  const members: Members = {
+  return {
     site: readSite(sunside['site'], doubt),
     kit,
     subjects,
@@ -102,8 +102,6 @@ function readMembers(sunside: Survey['sunside']): Members {
     plan: readPlan(sunside['plan'], doubt),
     problems,
   };
-  known.set(sunside, members);
-  return members;
 }
 
 /**
@@ -111,7 +109,7 @@ function readMembers(sunside: Survey['sunside']): Members {
  * time zone the airfield lies, for a survey that does not.
  */
 export function readContents(survey: Survey, zoneAt: ZoneAt | null = null): Contents {
-  const members = readMembers(isObject(survey.sunside) ? survey.sunside : {});
+  const members = membersOf(isObject(survey.sunside) ? survey.sunside : {});
   const problems = [...members.problems];
   const lists = new Map<ReadableKind, unknown[]>(readableKinds.map((kind) => [kind, []]));
   const beyond = new Map<ReadableKind, number>();

@@ -43,13 +43,19 @@ export function readFields<E extends Fields>(
     out[key] = fallback;
     const issue = parsed.issues[0];
     const at = [path, key, v.getDotPath(issue) ?? ''].filter(Boolean).join('.');
-    doubt(`${at}: ${issue.message}, got ${shown(issue.input)}; ${shown(fallback ?? null)} is used instead`);
+    doubt(`${at}: ${issue.message}, got ${shown(issue.input)}; ${insteadWords(fallback)}`);
   }
   return out as Read<E>;
 }
 
 /** Whether a field that is not there is what its schema says it stands for, with nothing done to it. */
 const isOptional = (schema: Fields[string]): boolean => schema.type === 'nullish' && !('pipe' in schema);
+
+/** What stands in for a value that does not fit, in words. */
+function insteadWords(fallback: unknown): string {
+  if (Array.isArray(fallback) && fallback.length === 0) return 'nothing of the list is used';
+  return (fallback ?? '') === '' ? 'it is left out' : `${shown(fallback)} is used instead`;
+}
 
 const finite = (what: string) => v.pipe(v.number(`expected ${what}`), v.finite(`expected ${what}`));
 

@@ -21,7 +21,7 @@ const fields: Readonly<Record<ListName, v.ObjectEntries>> = {
 /** A member of an entry that does not fit: what is expected of it, in words that a mend can follow. */
 export interface Misfit {
   readonly member: string;
-  /** "a number above 0 and up to 5000 mm". */
+  /** "a number from 1 to 5000 mm". */
   readonly expected: string;
   readonly got: unknown;
 }

@@ -56,8 +56,6 @@ export class SweepClient {
   prepare(contents: Contents, asked: SweepAsked, terrain: ElevationGrid | null): void {
     const question = { contents, asked, terrain };
     if (this.#run && (this.#run.isBegun || this.#run.isOf(question))) return;
-    // A sketch is one worker's.
-    this.warm(1);
     this.#start(question);
   }
 
@@ -81,6 +79,8 @@ export class SweepClient {
     const planned = planSweep(question.contents, question.asked, question.terrain);
     if (!planned.ok) return planned;
     this.#run = new Run(planned.plan, question);
+    // A sketch is one worker's; what cannot be asked takes none.
+    this.warm(1);
     for (const worker of this.#workers) this.#next(worker);
     return planned;
   }

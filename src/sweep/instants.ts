@@ -2,7 +2,7 @@ import type { Contents } from '../survey/contents';
 import { Memo } from '../survey/memo';
 import { civilTwilightAltitude, sunAt } from '../figures/light/sun';
 import { sunTimes } from '../figures/light/sun-times';
-import { dateAt, dayOf, isTimeZone } from '../time/local-time';
+import { dateAt, dayOf } from '../time/local-time';
 
 export interface Hours {
   readonly from: number;
@@ -22,8 +22,7 @@ export const lightHours = ({ site }: Pick<Contents, 'site'>, at: number): Hours 
   kept.get([site, at], () => hoursOfDay(site, at));
 
 function hoursOfDay(site: Contents['site'], at: number): Hours {
-  const zone = isTimeZone(site.timeZone) ? site.timeZone : 'UTC';
-  const day = dayOf(dateAt(at, zone), zone);
+  const day = dayOf(dateAt(at, site.timeZone), site.timeZone);
   const { civilDawn } = sunTimes(site.reference, day.from, day.to);
   if (civilDawn === null) return day;
   const { civilDusk } = sunTimes(site.reference, civilDawn, civilDawn + dayMs);

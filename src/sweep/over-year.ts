@@ -10,7 +10,7 @@ import { pastFlows, toldOf, type PastTold, type PastUse } from '../figures/flown
 import type { FlowShares } from '../figures/traffic/flow/flow-shares';
 import { sunShares } from '../figures/traffic/flow/sun-shares';
 import { pathsOf, type Path } from '../figures/traffic/paths';
-import { dateAt, dayOf, isTimeZone, minuteOfDay } from '../time/local-time';
+import { dateAt, dayOf, minuteOfDay } from '../time/local-time';
 import { instantsWithin } from './instants';
 import { Kernel } from './kernel/kernel';
 
@@ -56,7 +56,7 @@ export function overYear(
   step: number,
   terrain: ElevationGrid | null,
 ): OverYear {
-  const zone = isTimeZone(contents.site.timeZone) ? contents.site.timeZone : 'UTC';
+  const zone = contents.site.timeZone;
   const year = dateAt(at, zone).slice(0, 4);
   const shares = pastFlows(past);
   const sun = past.record && sunShares(past.record);
@@ -72,7 +72,7 @@ export function overYear(
     const hourOf = (clock: string) => instants.map((instant) => Math.floor(minuteOfDay(instant, clock) / 60));
     const hours = hourOf(zone);
     const recorded = hourOf(past.timeZone);
-    const open = places.map(({ spot }) => opensOn(contents, spot ?? null, zone, instants));
+    const open = places.map(({ spot }) => opensOn(contents, spot ?? null, instants));
     const skies = sun ? ([alwaysClear, overcast] as const) : ([alwaysClear] as const);
     for (const skyAt of skies) {
       const kernel = new Kernel({
@@ -110,15 +110,13 @@ export function overYear(
 function opensOn(
   { site, rules }: Contents,
   spot: StandingSpot | null,
-  timeZone: string,
   instants: readonly number[],
 ): Uint8Array {
   const position = spot?.position ?? site.reference;
-  const here = { site: { ...site, timeZone }, rules };
   const noon = instants[instants.length >> 1];
-  if (spot && noon !== undefined && mayStand(spot, here, noon).status === 'forbidden')
+  if (spot && noon !== undefined && mayStand(spot, { site, rules }, noon).status === 'forbidden')
     return new Uint8Array(instants.length);
-  return openInstants(spot?.access.hours ?? rules.hours, instants, { position, timeZone });
+  return openInstants(spot?.access.hours ?? rules.hours, instants, { position, timeZone: site.timeZone });
 }
 
 const isOf = (flow: FlowShares['flows'][number], { ref }: Path): boolean =>

@@ -34,9 +34,6 @@ export const rotorDiametersClear = 3;
 export const usualRotor = 12;
 /** m from a winch's cable where nobody stands. CP. */
 export const winchClear = 50;
-/** m behind a jet's departure end, and to each side, that its blast reaches. CP. */
-export const blastLength = 200;
-export const blastHalfWidth = 60;
 /** m from a way within which one stands beside it. */
 export const besideWay = 10;
 /** m from a centreline from which on a public footpath is open, though in the buffer. */

@@ -57,6 +57,9 @@ export const buffersOf = (figures: CellFigures): ArrayBuffer[] =>
 
 type CellFigure = CellFigures[keyof CellFigures];
 
+/** Cells after which whoever listens hears again: some tenths of a second. */
+const toldEvery = 512;
+
 const closedCode = groundCodes.indexOf('closed');
 
 /** Of cells those that may be proposed: some path is good there, and nobody is kept away. */
@@ -115,11 +118,12 @@ export class Sweep {
     return (this.#hours ??= new OpenHours(this.contents, area.frame, instants));
   }
 
-  /** The figures of some cells. */
-  figuresOf(cells: Int32Array): CellFigures {
+  /** The figures of some cells; `told` hears now and then how many are done. */
+  figuresOf(cells: Int32Array, told?: (done: number) => void): CellFigures {
     const { area, paths, instants } = this.plan;
     const out = emptyFigures(cells, paths.length);
     for (let k = 0; k < cells.length; k++) {
+      if (told && k % toldEvery === 0) told(k);
       const index = cells[k] as number;
       const [x, y] = middleOf(area, index);
       out.ground[k] = groundCodes.indexOf(this.ground.ofCell(x, y).ground);

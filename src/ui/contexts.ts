@@ -45,6 +45,8 @@ export type Figures = Pick<
   Derived,
   'contents' | 'terrain' | 'day' | 'light' | 'airfield' | 'flow' | 'sights'
 >;
+/** The sample of a path that is looked into. */
+export type Inspected = Derived['inspection'];
 /** What is chosen and looked at. */
 export type Looking = Pick<View, 'selection' | 'hand' | 'shown' | 'viewfinder' | 'foot' | 'places' | 'merge'>;
 /** The quiet line for the user. */
@@ -56,6 +58,8 @@ export type Furniture = 'legend' | 'keys' | 'scale' | 'credit';
 /** The map, once it is there. */
 export interface MapSeat {
   control: MapControl | null;
+  /** Whether its first picture is drawn, or there will be none. */
+  settled: boolean;
   /** Grows with every move of the camera: what is placed by screen position is placed anew. */
   tick: number;
   /** What lies on the map in its corners, where a callout would hide it. */
@@ -95,6 +99,7 @@ export interface Contexts {
   readonly editing: Editing;
   readonly steps: Steps;
   readonly figures: Figures;
+  readonly inspected: Inspected;
   readonly answers: Answers;
   readonly view: Looking;
   readonly notices: Notices;
@@ -120,6 +125,7 @@ export interface Contexts {
 export const [getEditing, setEditing] = createContext<Editing>();
 export const [getSteps, setSteps] = createContext<Steps>();
 export const [getFigures, setFigures] = createContext<Figures>();
+export const [getInspected, setInspected] = createContext<Inspected>();
 export const [getAnswers, setAnswers] = createContext<Answers>();
 export const [getView, setView] = createContext<Looking>();
 export const [getNotices, setNotices] = createContext<Notices>();
@@ -146,6 +152,7 @@ export function provide(handed: Contexts): void {
   setEditing(handed.editing);
   setSteps(handed.steps);
   setFigures(handed.figures);
+  setInspected(handed.inspected);
   setAnswers(handed.answers);
   setView(handed.view);
   setNotices(handed.notices);

@@ -6,7 +6,7 @@ import { longestTasks, type TracedPage } from './traced-page.ts';
 const runs = 3;
 const budgetSketch = 100;
 const budgetTask = 16;
-/** ms that a pointer rests on the button before it is pressed. */
+/** ms that a pointer rests on the button before it is pressed, and that a page has to come to rest. */
 const resting = 1500;
 
 /**
@@ -23,8 +23,8 @@ export async function sweepPage(): Promise<void> {
   for (const map of [false, true]) {
     const browser = await launchChromium({ webgl: map });
     try {
-      for (const rests of [true, false])
-        await asked(browser, `http://127.0.0.1:${address.port}/`, { map, rests });
+      for (const comes of ['rests', 'at once', 'too soon'] as const)
+        await asked(browser, `http://127.0.0.1:${address.port}/`, { map, comes });
     } finally {
       await browser.close();
     }
@@ -34,16 +34,20 @@ export async function sweepPage(): Promise<void> {
 
 interface How {
   readonly map: boolean;
-  /** Whether the pointer rests on the button before. */
-  readonly rests: boolean;
+  readonly comes: keyof typeof coming;
 }
+
+/** How the pointer comes to the button. What is `too soon` finds nothing prepared: the page has not come to rest. */
+const coming = {
+  rests: 'the pointer on the button before',
+  'at once': 'clicked at once',
+  'too soon': 'clicked at once, before the page is at rest',
+};
 
 async function asked(browser: Browser, url: string, how: How): Promise<void> {
   const seen: TracedPage[] = [];
   for (let i = 0; i < runs; i++) seen.push(await askedOnce(browser, url, how));
-  console.log(
-    `  ${how.map ? 'with the map' : 'without the map'}, ${how.rests ? 'the pointer on the button before' : 'clicked at once'}`,
-  );
+  console.log(`  ${how.map ? 'with the map' : 'without the map'}, ${coming[how.comes]}`);
   const row = (what: string, of: (page: TracedPage) => number, budget?: number) => {
     const all = seen.map(of).sort((a, b) => a - b);
     const [least = NaN, median = NaN] = [all[0], all[Math.floor(all.length / 2)]];
@@ -57,16 +61,18 @@ async function asked(browser: Browser, url: string, how: How): Promise<void> {
   if (how.map) row('  without what the map library does in it', ({ longestOwn }) => longestOwn, budgetTask);
 }
 
-async function askedOnce(browser: Browser, url: string, { map, rests }: How): Promise<TracedPage> {
+async function askedOnce(browser: Browser, url: string, { map, comes }: How): Promise<TracedPage> {
   const context = await browser.newContext({
     viewport: { width: 1280, height: 800 },
     serviceWorkers: 'block',
     locale: 'en-GB',
   });
   await context.addInitScript(watchSketch, map);
+  if (comes === 'too soon')
+    await context.addInitScript(() => Reflect.deleteProperty(window, 'requestIdleCallback'));
   if (!map)
     await context.route('**/map-view-*.js', (route) =>
-      route.fulfill({ contentType: 'text/javascript', body: 'await new Promise(() => undefined);' }),
+      route.fulfill({ contentType: 'text/javascript', body: 'throw new Error("left out");' }),
     );
   const page = await context.newPage();
   await page.goto(url);
@@ -75,7 +81,7 @@ async function askedOnce(browser: Browser, url: string, { map, rests }: How): Pr
   const box = await page.getByRole('button', { name: 'Where to stand' }).boundingBox();
   if (!box) throw new Error('expected the button of the view on the page');
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  if (rests) await page.waitForTimeout(resting);
+  if (comes === 'rests') await page.waitForTimeout(resting);
   const traced = await tracedFrom(browser, page);
   await context.close();
   return traced;

@@ -160,6 +160,35 @@ describe('by touch on a phone', () => {
     await expect.poll(() => undo(page).isDisabled()).toBe(true);
   });
 
+  it('[B1068] while something is drawn the map’s own buttons stay free of what it is drawn with, upright and on its side', async () => {
+    for (const size of [
+      { width: 360, height: 740 },
+      { width: 740, height: 360 },
+    ]) {
+      await page.setViewportSize(size);
+      for (const tool of ['Standing spot', 'No-go area']) {
+        await page.getByRole('button', { name: 'Draw', exact: true }).click();
+        await page.getByRole('button', { name: tool, exact: true }).filter({ visible: true }).click();
+        for (const at of [0, -1])
+          await expect
+            .poll(
+              () =>
+                page
+                  .locator('.keys:has([aria-label="Zoom in"]) > button')
+                  .nth(at)
+                  .evaluate((button) => {
+                    const { x, y, width, height } = button.getBoundingClientRect();
+                    return button.contains(document.elementFromPoint(x + width / 2, y + height / 2));
+                  }),
+              { message: `${tool}, button ${at}, ${size.width} px` },
+            )
+            .toBe(true);
+        await page.getByRole('button', { name: 'Cancel', exact: true }).click();
+      }
+    }
+    await page.setViewportSize({ width: 360, height: 740 });
+  });
+
   it('[B24] pans where a finger slides, selects where it taps, moves a spot that it holds or by its handle', async () => {
     const slide = async ({ x, y }: { x: number; y: number }, dx: number, dy: number) => {
       const moves = [1, 2, 3, 4, 5].map((i) => touch('touchMove', [x + (dx * i) / 5, y + (dy * i) / 5]));

@@ -39,7 +39,7 @@ describe('[B260] what really flies', () => {
     await view.getByRole('heading', { name: '24 arrivals, 12 flights' }).waitFor();
     await view.getByRole('heading', { name: '06 departures, 7 flights' }).waitFor();
     await expect.poll(() => view.getByText('3.40°').first().innerText()).toContain('3.40°');
-    await view.getByRole('button', { name: 'Take these medians' }).click();
+    await view.getByRole('button', { name: 'Take these values' }).click();
     await page
       .getByRole('button', { name: /06\/24/ })
       .first()
@@ -54,7 +54,7 @@ describe('[B260] what really flies', () => {
   test('too few flights: how many are needed, and no button that does nothing', async () => {
     const view = await open(2);
     await view.getByText('24 arrivals: 5 flights of one kind are needed; there are 2.').waitFor();
-    await expect.poll(() => view.getByRole('button', { name: 'Take these medians' }).count()).toBe(0);
+    await expect.poll(() => view.getByRole('button', { name: 'Take these values' }).count()).toBe(0);
   });
 
   test('[B272] a folder of hundreds of flights at once: all are read, a broken one is named, and they are learned from', async () => {

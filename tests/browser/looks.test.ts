@@ -170,7 +170,7 @@ const otherFlying: typeof screens = {
 const filled: typeof screens = {
   '.foot: what really flies, learned': async (page) => {
     await inFoot('What really flies')(page);
-    await page.getByRole('button', { name: 'Take these medians' }).filter({ visible: true }).waitFor();
+    await page.getByRole('button', { name: 'Take these values' }).filter({ visible: true }).waitFor();
   },
   '.foot: the wind record, with shares': async (page) => {
     await inFoot('Wind record')(page);

@@ -10,6 +10,7 @@
  *   before all others, the device's position) says `apart: true`, and its page is closed.
  * - Without the map unless the test is about it: it is drawn in software, and each frame costs processor. Then choose
  *   the smallest page that shows what is asked (from 1081 px wide the panels lie beside the map; a phone is 360 x 740).
+ *   Its page has half a device's px to a px of the page: a quarter to draw. A colour is read from the middle of what has it.
  * - Wait for what a person would see (`waitFor`, `expect.poll`), never for a time; eslint refuses `expect(await ...)` of
  *   the page. What is compared later is read by `atRest`, where something stands by `boxAtRest`: parts of the page that
  *   arrive late change and move the others. Before keys are typed wait until the field has the focus (`hasFocus`).
@@ -109,6 +110,7 @@ async function newPage(
     await browserWith(webgl)
   ).newContext({
     hasTouch: touch,
+    deviceScaleFactor: map ? 0.5 : 1,
     locale,
     timezoneId: 'America/New_York',
     acceptDownloads: true,

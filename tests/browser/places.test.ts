@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { feature, plainKit, plainSubject, runwayFeature, surveyText } from '../support/contents';
-import { atRest, onePage, pixelOf } from './page';
+import { atRest, boxAtRest, onePage, pixelOf } from './page';
 
 /** One runway, one way, nothing in the way: the machine of a test has an answer soon. tests/sweep looks at towns. */
 const survey = surveyText(
@@ -105,8 +105,51 @@ describe('where to stand', () => {
   });
 });
 
+describe('where to stand, on a phone', () => {
+  const opened = onePage({ map: false, width: 360, height: 740, touch: true });
+
+  it('[B1063] shows places first: what they are chosen by is one line until it is tapped', async () => {
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Light', exact: true }).click();
+    await page.getByRole('button', { name: 'Where to stand' }).click();
+    const chosenBy = view(page).getByText('Dawn to dusk · Good minutes');
+    await chosenBy.waitFor();
+    await expect.poll(() => view(page).getByLabel('Shade by').isVisible()).toBe(false);
+    await lines(page).first().waitFor({ timeout: 60_000 });
+    const tabs = await boxAtRest(page.getByRole('button', { name: 'Light', exact: true }));
+    // Its name and what it is worth can be read without a scroll.
+    await expect.poll(async () => (await boxAtRest(lines(page).first())).y).toBeLessThan(tabs.y - 48);
+    await chosenBy.click();
+    await view(page).getByLabel('Hours').selectOption('morning');
+    await view(page).getByText('Dawn to noon · Good minutes').waitFor();
+  });
+});
+
 describe('where to stand, on the map', () => {
   const opened = onePage({ width: 1440, height: 900 });
+
+  it('[B1020] once the page is at rest a worker is ready before anybody comes near; the view then opens with the click, and the map changes its size once', async () => {
+    const { page } = opened;
+    const ofMap = /maplibre/;
+    await expect.poll(() => page.workers().filter((each) => !ofMap.test(each.url())).length).toBe(1);
+    await page.getByRole('button', { name: 'Where to stand' }).click();
+    await view(page).getByLabel('Shade by').waitFor();
+    await page.getByRole('button', { name: 'Moments', exact: true }).click();
+    await view(page).waitFor({ state: 'detached' });
+    await boxAtRest(page.locator('[data-ready]'));
+    const heights = await page.evaluateHandle(() => {
+      const map = document.querySelector('[data-ready]') as HTMLElement;
+      const seen = [map.clientHeight];
+      new ResizeObserver(() => {
+        if (seen.at(-1) !== map.clientHeight) seen.push(map.clientHeight);
+      }).observe(map);
+      return seen;
+    });
+    await page.getByRole('button', { name: 'Where to stand' }).click();
+    await view(page).getByLabel('Shade by').waitFor();
+    await page.locator('section.places[data-sketch="true"], section.places[data-fineness="16"]').waitFor();
+    expect(await atRest(() => heights.jsonValue())).toHaveLength(2);
+  });
 
   it('[B261] a newer question ends the older one, and closed ground says why when asked', async () => {
     const { page } = opened;
@@ -128,6 +171,18 @@ describe('where to stand, on the map', () => {
     await view(page).getByLabel('Shade by').selectOption('light-a');
     await view(page).getByRole('list', { name: 'Colours of the ground: Light at A' }).waitFor();
     await view(page).getByLabel('Focal length lines').selectOption({ index: 1 });
+    // [B1061] What the map does not show is pointed at from its edge while it is looked at in the list.
+    const beyond = page.locator('.beyond');
+    for (let i = 0; i < 4; i++) await page.getByRole('button', { name: 'Zoom in' }).click();
+    await expect.poll(() => zoomOf(page)).toBeGreaterThanOrEqual(zoom + 4.9);
+    await lines(page).last().hover();
+    const last = String(await atRest(() => lines(page).count()));
+    await expect.poll(() => beyond.textContent()).toBe(last);
+    await lines(page)
+      .last()
+      .getByRole('button', { name: /^Show / })
+      .click();
+    await expect.poll(() => beyond.count()).toBe(0);
     expect(opened.complaints).toEqual([]);
   });
 });

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { atRest, boxAtRest, openPage } from './page';
@@ -154,6 +155,48 @@ describe('the page and its dates', () => {
     await expect.poll(() => date.inputValue()).toBe('31 June');
     await date.press('Escape');
     await expect.poll(() => date.inputValue()).toBe('21 Jun 2026');
+    await done();
+  });
+});
+
+/** One word, as some are. */
+const long = 'Donaudampfschifffahrtsgesellschaftskapitänsmützenhügelaussichtsplattform';
+
+describe('a name of one very long word', () => {
+  it.each([
+    [1280, 720],
+    [360, 740],
+  ])('[B1067] is broken, at %i by %i px, and pushes nothing off what it stands in', async (width, height) => {
+    const { page, done } = await openPage({ width, height, map: false });
+    const sample = await readFile('sample-sites/tolverby.geojson', 'utf8');
+    const text = sample.replaceAll('Orchard Path, east end', long);
+    if (width < 760) await button(page, 'Menu').click();
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      button(page, 'Open').filter({ visible: true }).click(),
+    ]);
+    await chooser.setFiles({
+      name: 'long.geojson',
+      mimeType: 'application/geo+json',
+      buffer: Buffer.from(text),
+    });
+    if (width < 760) await button(page, 'Light').click();
+    await button(page, 'Plan').click();
+    const name = page
+      .getByRole('region', { name: 'Plan', exact: true })
+      .getByRole('button', { name: long })
+      .first();
+    await expect.poll(async () => (await boxAtRest(name)).width).toBeLessThan(width / 2 + 140);
+    await name.click();
+    if (width < 760) await button(page, long).filter({ visible: true }).last().click();
+    const heading = page.getByRole('heading', { name: long }).filter({ visible: true });
+    const close = heading.locator('..').getByRole('button', { name: 'Close' });
+    await expect
+      .poll(async () => {
+        const box = await boxAtRest(close);
+        return box.x + box.width;
+      })
+      .toBeLessThanOrEqual(width);
     await done();
   });
 });

@@ -101,6 +101,17 @@ describe('which field on Saturday', () => {
     const sheet = await save('Save a sheet to print');
     expect(sheet.match(/<h2>/g)).toHaveLength(2);
     expect(sheet).toContain('Not for navigation');
+    // [B1064] Closed and opened again it is as it was left.
+    await dialog(page).getByRole('button', { name: 'Close' }).click();
+    await page.getByRole('button', { name: 'Menu', exact: true }).click();
+    await page.getByRole('button', { name: 'Which field', exact: true }).click();
+    await dialog(page).getByText('Fields: 3 chosen').waitFor();
+    await expect.poll(() => dialog(page).getByLabel('Day', { exact: true }).inputValue()).toBe('21 Jun 2026');
+    await expect.poll(() => ranked(page).count()).toBe(3);
+    await expect.poll(() => trip.innerText()).toContain('Strip');
+    await dialog(page)
+      .getByText(/^As compared before/)
+      .waitFor();
     expect(complaints).toEqual([]);
   });
 });

@@ -77,6 +77,16 @@ describe('arguments of the figures command', () => {
   });
 
   test.each([
+    ['--at-focal', '400'],
+    ['--aperture', '7.1'],
+    ['--shutter', '1/500'],
+  ])('[C1080] %s without --lens is refused, not passed over', (option, text) => {
+    expect(value('a', option, text)).toBe(
+      `${option} goes with --lens only, which says the lens that it is for`,
+    );
+  });
+
+  test.each([
     ['--at-focal', '0', /^--at-focal: expected a focal length above 0 mm, such as 400, got "0"$/],
     ['--at-focal', 'long', /^--at-focal: .*got "long"$/],
     ['--aperture', 'f/0', /^--aperture: expected an f-number above 0, such as 7.1, got "f\/0"$/],

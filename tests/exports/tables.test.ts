@@ -16,7 +16,7 @@ function readBack<L extends ListName>(list: L, entries: readonly ListEntries[L][
 }
 
 const text = fc.string({ unit: 'grapheme', maxLength: 12 }).map((t) => t.trim());
-const number = (max: number) => fc.double({ min: 0.001, max, noNaN: true });
+const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const key = fc
   .string({ minLength: 1, maxLength: 6 })
   .map((t) => t.trim())
@@ -26,8 +26,8 @@ const bodies: fc.Arbitrary<Body[]> = fc.uniqueArray(
   fc.record({
     key,
     name: text,
-    sensorWidth: number(200),
-    sensorHeight: number(200),
+    sensorWidth: number(1, 200),
+    sensorHeight: number(1, 200),
     pixelsWide: fc.integer({ min: 1, max: 100_000 }),
     pixelsHigh: fc.integer({ min: 1, max: 100_000 }),
   }),
@@ -37,10 +37,10 @@ const lenses: fc.Arbitrary<Lens[]> = fc.uniqueArray(
   fc.record({
     key,
     name: text,
-    shortest: number(100),
+    shortest: number(1, 100),
     longest: fc.double({ min: 100, max: 5000, noNaN: true }),
-    widestAperture: number(64),
-    widestApertureLong: fc.option(number(64), { nil: null }),
+    widestAperture: number(0.5, 64),
+    widestApertureLong: fc.option(number(0.5, 64), { nil: null }),
     extenders: fc.array(fc.double({ min: 1, max: 4, noNaN: true }), { maxLength: 3 }),
   }),
   unique,

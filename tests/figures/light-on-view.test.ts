@@ -85,6 +85,24 @@ describe('light on a sample', () => {
     expect(seen).toEqual([true, null, null, false]);
   });
 
+  test('[F2080] none straight overhead either: a step aside under an aircraft turns no flank', () => {
+    const over = (aside: number, bank = 0) => {
+      const view = new PathInView();
+      const change = { bank };
+      view.look(
+        oneSamplePath(destination(eye, 160, aside), 550, 250, change).samples,
+        eyeOver(eye, 400),
+        framing,
+      );
+      return flankLitAt(view, 0, sun(200, 60));
+    };
+    // 10 degrees off the vertical of 150 m are 26 m.
+    for (const aside of [-25, -1, -0.01, 0, 0.01, 1, 25]) expect(over(aside), String(aside)).toBeNull();
+    expect([over(-28), over(28)]).not.toContain(null);
+    // One that is banked shows its top or its underside there.
+    expect(over(0, 60)).not.toBeNull();
+  });
+
   test('[F94] from below the class goes by the angle in three dimensions', () => {
     // The aircraft 45 degrees up in the south, the sun 50 degrees up in the north: level 0, in space 95 degrees.
     const low = lookAt(180, 90, 300);

@@ -9,12 +9,12 @@ import type { Position } from '../../src/survey/document';
 /** Files are picked and read when the test says so, in the order that the test wants. */
 const world = vi.hoisted(() => ({
   picks: [] as (PickedFile | null)[],
-  readings: [] as { name: string; about: unknown; answer: (reading: unknown) => void }[],
+  readings: [] as { name: string; about: unknown; answer: (reading: unknown) => void; fail: () => void }[],
 }));
 vi.mock('../../src/storage/files', () => ({ pickFile: () => Promise.resolve(world.picks.shift() ?? null) }));
 vi.mock('../../src/imports/terrain/read-geotiff', () => ({
   readGeotiff: (file: File, about: unknown) =>
-    new Promise((answer) => world.readings.push({ name: file.name, about, answer })),
+    new Promise((answer, fail) => world.readings.push({ name: file.name, about, answer, fail })),
 }));
 
 const [home, away]: Position[] = [
@@ -182,4 +182,14 @@ describe('heights from a file', () => {
     await Promise.all([before, now]);
     expect(terrain.grid?.north).toBe(51);
   });
+});
+
+test('[X1080] a file that cannot be read has nothing to do with being online', async () => {
+  const { terrain, pick, choice } = setUp();
+  const picking = pick('gone.tif');
+  (await reading(0)).fail();
+  await picking;
+  expect(terrain.state).toBe('failed');
+  expect(terrain.reason).toMatch(/the file could not be read.*[Cc]hoose it again/);
+  expect(choice.read()).toBeNull();
 });

@@ -266,7 +266,8 @@ function naiveSample(
   const onEyesSide = dot(left, sight) < 0 ? dot(left, toSun) : -dot(left, toSun);
   // The same on the ground: how far the eye is from straight ahead or behind.
   const levelAspect = Math.abs(((((heading - (toEye.azi1 ?? NaN)) % 360) + 540) % 360) - 180);
-  const noFlank = aspect <= 10 || aspect >= 170 || levelAspect <= 10 || levelAspect >= 170;
+  const overhead = elevation > 80;
+  const noFlank = overhead || aspect <= 10 || aspect >= 170 || levelAspect <= 10 || levelAspect >= 170;
   const flankLit = noFlank ? null : onEyesSide > 0.1;
 
   const fromBelow = elevation > 30;

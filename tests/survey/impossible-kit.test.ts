@@ -3,19 +3,17 @@ import { figuresFor } from '../../src/figures/figures-for';
 import { contentsOf, plainKit, plainSubject, spotFeature } from '../support/contents';
 
 test.each([
-  [
-    'lenses',
-    'shortest',
-    0,
-    /sunside\.kit\.lenses\.0\.shortest: expected a number above 0 and up to 5000 mm, got 0/,
-  ],
+  ['lenses', 'shortest', 0, /sunside\.kit\.lenses\.0\.shortest: expected a number from 1 to 5000 mm, got 0/],
   [
     'lenses',
     'widestAperture',
     0,
-    /sunside\.kit\.lenses\.0\.widestAperture: expected .*above 0.*f-number.*got 0/,
+    /sunside\.kit\.lenses\.0\.widestAperture: expected .*from 0\.5 to 64.*f-number.*got 0/,
   ],
-  ['bodies', 'sensorWidth', -1, /sunside\.kit\.bodies\.0\.sensorWidth: expected .*above 0.*mm, got -1/],
+  // Above 0, and so little that what is divided by it is infinite.
+  ['bodies', 'sensorHeight', 1e-320, /sensorHeight: expected a number from 1 to 200 mm, got 1e-320/],
+  ['lenses', 'longest', 1e-9, /longest: expected a number from 1 to 5000 mm, got 1e-9/],
+  ['bodies', 'sensorWidth', -1, /sunside\.kit\.bodies\.0\.sensorWidth: expected .*from 1 to 200 mm, got -1/],
 ] as const)(
   '[F327] a kit with %s.%s of %s: the field is named, the rest is used',
   (list, member, value, words) => {

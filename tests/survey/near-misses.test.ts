@@ -3,6 +3,7 @@ import { figuresFor } from '../../src/figures/figures-for';
 import { momentsOf } from '../../src/figures/light/moments';
 import { readContents } from '../../src/survey/contents';
 import { kinds, type Kind } from '../../src/survey/kinds';
+import { openSurvey } from '../../src/survey/open';
 import { saveSurvey } from '../../src/survey/save';
 import { contentsOf, feature, opened, plainKit, plainSubject, surveyText } from '../support/contents';
 import { thorough } from '../support/thorough';
@@ -33,7 +34,12 @@ const properties: Readonly<Record<Kind, object>> = {
     width: 30,
     surface: 'asphalt',
     doubts: ['odd'],
-    patterns: [{ pattern: 'break', end: 0, side: 'left', height: 450, speed: 180, aircraft: 2, interval: 5 }],
+    patterns: [
+      {
+        ...{ pattern: 'break', end: 0, side: 'left', height: 450, speed: 180 },
+        ...{ aircraft: 2, spacing: 900, interval: 5, offset: 2, meets: 1000 },
+      },
+    ],
     ends: [
       {
         designator: '07',
@@ -43,6 +49,12 @@ const properties: Readonly<Record<Kind, object>> = {
         crossingHeight: 15,
         circuit: 'left',
         closed: false,
+        flown: [
+          {
+            ...{ kind: 'arrival', flights: 5, from: 0, step: 20 },
+            ...{ height: [[15, 16, 17]], offset: [[-2, 0, 2]] },
+          },
+        ],
       },
       { designator: '25' },
     ],
@@ -88,6 +100,8 @@ const properties: Readonly<Record<Kind, object>> = {
     heights: [300, 200],
     times: ['2026-06-21T17:00:00Z', '2026-06-21T17:00:20Z'],
     source: 'recorded',
+    turnBank: 20,
+    fromSpots: true,
   },
   'display-line': {
     name: 'Display',
@@ -103,7 +117,16 @@ const properties: Readonly<Record<Kind, object>> = {
   helipad: { name: 'Pad', courses: [240], elevation: 101 },
   'winch-run': { name: 'Winch' },
   'ground-use': { name: 'G', use: 'road', access: 'public' },
-  'log-entry': { time: '2026-06-21T17:00:00Z', spot: 's', kept: 3 },
+  'log-entry': {
+    ...{ time: '2026-06-21T17:00:00Z', frames: 3, spot: 's', path: 'p', subject: 'plain', camera: 'c' },
+    ...{ name: 'n', kept: 3, note: 'n' },
+    settings: { focalLength: 400, fNumber: 8, exposure: 0.001, iso: 400 },
+    predicted: { focalLength: 380, light: 'front-lit', lightAngle: 30, slantRange: 700 },
+    measured: {
+      ...{ part: 'length', way: 'coming', station: 500, slantRange: 700, slantRangeError: 20 },
+      ...{ height: 40, heightError: 5, pathRange: 690, pathHeight: 41 },
+    },
+  },
 };
 const features = (Object.keys(kinds) as Kind[]).flatMap((kind) =>
   kinds[kind].shapes.map((shape) =>
@@ -116,12 +139,19 @@ const sunside = {
     name: 'Tolverby',
     icao: null,
     elevation: 100,
+    military: false,
     timeZone: 'Europe/Berlin',
     reference: [18.17, 50.93],
     frequencies: [{ use: 'tower', name: 'x', mhz: 118.5 }],
   },
   kit: plainKit,
-  subjects: [{ ...plainSubject, tailSpan: 9 }],
+  subjects: [
+    {
+      ...plainSubject,
+      ...{ tailSpan: 9, wing: 'low', engines: 2, approachAngle: 3, crossingHeight: 15, approachAttitude: 3 },
+      ...{ climbAttitude: 8, rpm: 1000, blades: 4, seaplane: false },
+    },
+  ],
   current: { subject: 'plain', body: 'full', lenses: ['a'] },
   moments: {
     date: '2026-06-21',
@@ -131,7 +161,10 @@ const sunside = {
     bRule: null,
   },
   sky: [{ date: '2026-06-21', direct: 0.5, visibility: 8000 }],
-  rules: { photography: 'ask', radio: 'allowed', checkedOn: '2026-06-21', hours: 'Mo-Fr 09:00-17:00' },
+  rules: {
+    ...{ photography: 'ask', radio: 'allowed', ladders: 'ask', tripods: 'allowed', office: 'o', phone: '1' },
+    ...{ email: 'e', hours: 'Mo-Fr 09:00-17:00', notes: 'n', checkedOn: '2026-06-21', source: 's' },
+  },
   flow: {
     configurations: [
       {
@@ -144,6 +177,7 @@ const sunside = {
       },
     ],
     calm: 'West',
+    sharesFrom: 'winds',
   },
   weather: {
     text: '24010KT',
@@ -151,9 +185,27 @@ const sunside = {
     source: 'typed',
     follow: true,
     observed: '2026-06-21T06:00:00Z',
-    winds: [{ from: '2026-06-21T06:00:00Z', to: '2026-06-21T20:00:00Z', direction: 240, speedKt: 10 }],
+    ...{ magnetic: false, station: 'EDDF', issued: '2026-06-21T05:00:00Z', remarks: ['r'] },
+    ...{ forecastFrom: '2026-06-21T06:00:00Z', forecastTo: '2026-06-21T20:00:00Z' },
+    winds: [
+      {
+        ...{ from: '2026-06-21T06:00:00Z', to: '2026-06-21T20:00:00Z', direction: 240, speedKt: 10 },
+        ...{ gustKt: 20, variesFrom: 200, variesTo: 280, likelihood: 'throughout', probability: 30 },
+      },
+    ],
+    skies: [
+      {
+        ...{ from: '2026-06-21T06:00:00Z', to: '2026-06-21T20:00:00Z', direct: 0.8, visibility: 8000 },
+        ...{ likelihood: 'chance', probability: 30 },
+      },
+    ],
   },
-  movements: [{ id: 'm', date: '2026-06-21', time: '14:25', use: 'arrival', type: 'A', runway: '07' }],
+  movements: [
+    {
+      ...{ id: 'm', date: '2026-06-21', time: '14:25', use: 'arrival', type: 'A', runway: '07' },
+      ...{ subject: 'plain', flight: 'X1', place: 'p', starred: true },
+    },
+  ],
   plan: {
     moves: [{ between: ['a', 'b'], minutes: 4 }],
     by: 'foot',
@@ -170,6 +222,14 @@ const sunside = {
     counts: [],
   },
 };
+/** Members of a reading, by path, that what was read has nothing of. */
+function unsaid(read: Value, given: Value, at = ''): string[] {
+  if (typeof read !== 'object' || read === null) return [];
+  const has = typeof given === 'object' && given !== null ? (given as Record<string, Value>) : {};
+  return Object.entries(read).flatMap(([key, value]) =>
+    Object.hasOwn(has, key) ? unsaid(value, has[key], `${at}.${key}`) : [`${at}.${key}`],
+  );
+}
 const whole = { type: 'FeatureCollection', sunside, features };
 
 /** Every place in a value, lists and objects included. */
@@ -194,7 +254,7 @@ function withAt(value: Value, [key, ...rest]: Path, put: Value): Value {
 }
 
 /** The engine's own words and valibot's: none of them is for a photographer. */
-const rawWords = /Invalid|Expected|undefined|NaN|received|\[object/;
+const rawWords = /Invalid|Expected|undefined|NaN|received|\[object|null is used|\[\] is used|"" is used/;
 
 const now = Date.UTC(2026, 5, 21, 12);
 let accepted = 0;
@@ -248,12 +308,29 @@ describe('[S320] near misses: nothing throws, nothing is lost, every message is 
   });
 });
 
+describe('[S1080] every member that a reader reads is among those that are missed', () => {
+  /** Where a feature lies, and the other end of a runway, which is read as the first. */
+  const own = /^\.(id|line|rings|position|ends\.1)\b/;
+  const contents = readContents(opened(JSON.stringify(whole)));
+  it.each(Object.keys(kinds) as Kind[])('in a %s', (kind) => {
+    const [read] = contents[kinds[kind].list] as readonly Value[];
+    expect(unsaid(read, properties[kind]).filter((at) => !own.test(at))).toEqual([]);
+  });
+  it.each(['site', 'moments', 'rules', 'weather', 'movements', 'plan', 'sky', 'subjects'] as const)(
+    'in sunside.%s',
+    (member) => {
+      const left = unsaid(contents[member], sunside[member]);
+      expect(left.filter((at) => at !== '.timeZoneFrom')).toEqual([]);
+    },
+  );
+});
+
 describe('[S321] what is doubtful says where it is, what it is and what is done', () => {
   const reasons = (members: object) => contentsOf([], members as never).problems.map((p) => p.reason);
   it.each([
     [
       { moments: { date: '2026-02-30' } },
-      'sunside.moments.date: expected a date of the calendar like 2026-06-21, from 1900 to 2199, got "2026-02-30"; null is used instead',
+      'sunside.moments.date: expected a date of the calendar like 2026-06-21, from 1900 to 2199, got "2026-02-30"; it is left out',
     ],
     [
       { movements: [{ id: 'm', time: '25:00', use: 'arrival' }] },
@@ -265,7 +342,7 @@ describe('[S321] what is doubtful says where it is, what it is and what is done'
     ],
     [
       { plan: { chosen: [{ spot: 'a', path: 'p', from: '2026-02-30T10:00:00Z', to: 'x' }] } },
-      'sunside.plan.chosen.0.from: expected an instant that exists, like 2026-06-21T17:00:00Z, got "2026-02-30T10:00:00Z"; [] is used instead',
+      'sunside.plan.chosen.0.from: expected an instant that exists, like 2026-06-21T17:00:00Z, got "2026-02-30T10:00:00Z"; nothing of the list is used',
     ],
     [
       { subjects: [{ ...plainSubject, approachSpeed: undefined }] },
@@ -293,7 +370,9 @@ describe('[S321] what is doubtful says where it is, what it is and what is done'
 });
 
 it('[S322] a number as id is listed', () => {
-  const survey = { type: 'FeatureCollection', features: [{ ...features[0], id: 7 }] };
-  const contents = opened(JSON.stringify(survey));
-  expect(contents.features[0]?.id).toBe('7');
+  const result = openSurvey(JSON.stringify({ ...whole, features: [{ ...features[0], id: 7 }] }));
+  expect(result).toMatchObject({ ok: true, survey: { features: [{ id: '7' }] } });
+  expect(result.ok && result.problems).toEqual([
+    { id: '7', used: true, reason: 'features.0.id: expected text, got the number 7; it is "7" now' },
+  ]);
 });

@@ -21,13 +21,19 @@ export interface SheetMapNeeds {
   readonly length: (m: number) => string;
   /** In words, for who does not see it. */
   readonly title: string;
+  /** What it is drawn for; on a phone's screen all but the ground is twice as large. */
+  readonly on?: 'paper' | 'phone';
 }
 
 type Point = readonly [x: number, y: number];
 
-/** Width of the drawing in its own units, tenths of a millimetre on A4; its height follows the field. */
-const width = 1860;
-const [lowest, highest] = [760, 1180];
+/** Width of the drawing in its own units, tenths of a millimetre on A4; its height follows the field, within bounds. */
+const sizes = {
+  paper: { width: 1860, lowest: 760, highest: 1180, foot: 0 },
+  // On so small a drawing the scale has a strip of its own.
+  phone: { width: 860, lowest: 420, highest: 860, foot: 80 },
+} as const;
+type Size = (typeof sizes)[keyof typeof sizes];
 /** Share of the field's extent left round it. */
 const margin = 0.09;
 
@@ -35,14 +41,16 @@ const margin = 0.09;
  * The field on paper: black on white, lines only, north up (true). Legible without colour: what may not be entered is
  * grey with a broken edge, ways are thin, runways black, the spots of the plan full circles and others open ones.
  */
-export function sheetMap({ contents, paths, looks, spotName, length, title }: SheetMapNeeds): Tag {
+export function sheetMap(needs: SheetMapNeeds): Tag {
+  const { contents, paths, looks, spotName, length, title, on = 'paper' } = needs;
+  const { width } = sizes[on];
   const frame = frameAt(contents.site.reference);
   const metres = (p: Position): Point => mapped(frame, p);
   const corners = [
     ...contents.runways.flatMap(({ line }) => line.map(metres)),
     ...contents.spots.map(({ position }) => metres(position)),
   ];
-  const { scale, height, left, top } = fitted(corners.length > 0 ? corners : [[0, 0]]);
+  const { scale, height, left, top } = fitted(corners.length > 0 ? corners : [[0, 0]], sizes[on]);
   const at = (p: Position): Point => {
     const [x, y] = metres(p);
     return [(x - left) * scale, (top - y) * scale];
@@ -78,8 +86,8 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
     ...spots.map((spot) => spot.at),
     ...contents.runways.flatMap(({ line: ends }) => ends.map(at)),
   ];
-  const scaleBox = scaleBoxIn(height, marks);
-  const northBox = northBoxIn(marks);
+  const scaleBox = scaleBoxIn(width, height, marks);
+  const northBox = northBoxIn(width, marks);
   const names = labelPlaces(
     [
       ...spots
@@ -105,7 +113,7 @@ export function sheetMap({ contents, paths, looks, spotName, length, title }: Sh
       viewBox: `0 0 ${width} ${height}`,
       role: 'img',
       'aria-label': title,
-      class: 'sheet-map',
+      class: on === 'phone' ? 'sheet-map on-phone' : 'sheet-map',
     },
     tag('rect', {
       x: 1,
@@ -166,7 +174,7 @@ const round = (v: number) => Number(v.toFixed(1));
 const points = (all: readonly Point[]) => all.map(([x, y]) => `${round(x)},${round(y)}`).join(' ');
 
 /** The part of the ground that is drawn: what is given, with a margin, in an even scale. */
-function fitted(corners: readonly Point[]) {
+function fitted(corners: readonly Point[], { width, lowest, highest, foot }: Size) {
   const span = (k: 0 | 1) =>
     [Math.min(...corners.map((c) => c[k])), Math.max(...corners.map((c) => c[k]))] as const;
   const [[west, east], [south, north]] = [span(0), span(1)];
@@ -176,7 +184,7 @@ function fitted(corners: readonly Point[]) {
   const scale = Math.min(width / wide, height / tall);
   return {
     scale,
-    height,
+    height: height + foot,
     left: (west + east) / 2 - width / scale / 2,
     top: (south + north) / 2 + height / scale / 2,
   };
@@ -239,7 +247,7 @@ function arrow([x0, y0]: Point, [x, y]: Point): Tag {
 }
 
 /** In the upper right corner, or the left one where the field, with the names of its ends, reaches into the right. */
-function northBoxIn(marks: readonly Point[]): Box {
+function northBoxIn(width: number, marks: readonly Point[]): Box {
   const box = { y: 18, width: 80, height: 128 };
   const isTaken = marks.some(([x, y]) => x > width - box.width - 136 && y < box.y + box.height + 40);
   return { x: isTaken ? 16 : width - box.width - 16, ...box };
@@ -268,7 +276,7 @@ function north(box: Box): Tag {
 const steps = [50, 100, 200, 500, 1000, 2000, 5000, 10_000];
 
 /** In the lower left corner, or the right one where the field reaches into the left. */
-function scaleBoxIn(height: number, marks: readonly Point[]): Box {
+function scaleBoxIn(width: number, height: number, marks: readonly Point[]): Box {
   const box = { y: height - 82, width: 430, height: 70 };
   const isTaken = marks.some(([x, y]) => x < box.width + 60 && y > box.y - 60);
   return { x: isTaken ? width - box.width - 20 : 20, ...box };

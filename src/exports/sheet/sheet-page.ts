@@ -1,8 +1,11 @@
 import type { FieldSheet, SheetPart, SheetStay, SheetTable } from './field-sheet';
 import { tag, type Markup, type Tag } from './markup';
 
-/** The sheet as an article of a page, with the field's map in it. `styles/field-sheet.css` sets it on A4. */
-export function sheetPage(sheet: FieldSheet, map: Tag): Tag {
+/**
+ * The sheet as an article of a page, with the field's map in it: one for paper and one that a phone's screen shows instead.
+ * `styles/field-sheet.css` sets it on A4.
+ */
+export function sheetPage(sheet: FieldSheet, maps: { readonly paper: Tag; readonly phone: Tag }): Tag {
   const { title, day, head, stays, staysNote, doubts, parts, cautions, made } = sheet;
   return tag(
     'article',
@@ -12,7 +15,7 @@ export function sheetPage(sheet: FieldSheet, map: Tag): Tag {
     doubts.length > 0
       ? tag('section', { class: 'doubts' }, tag('h2', {}, 'Check first'), list(doubts))
       : null,
-    tag('div', { class: 'map', role: 'region', 'aria-label': 'Map of the day', tabindex: 0 }, map),
+    tag('div', { class: 'map', role: 'region', 'aria-label': 'Map of the day' }, maps.paper, maps.phone),
     tag(
       'section',
       { class: 'stays' },

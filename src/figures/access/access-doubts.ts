@@ -23,6 +23,10 @@ export function spotAccessDoubts(
     );
   if (answer === 'granted' && until !== null && until < date)
     doubts.push(`The permission ends on ${until}, before this day.`);
+  if (answer === 'granted' && until === null && isOld(askedOn, date))
+    doubts.push(
+      `The permission of ${askedOn} names no last day; it was asked for over a year before. Ask again.`,
+    );
   if (answer === 'granted' && from !== null && from > date)
     doubts.push(`The permission begins on ${from}, after this day.`);
   return doubts;

@@ -22,13 +22,34 @@ const lengthOf = (line: readonly Position[]): number =>
     line.reduce((sum, position, i) => sum + groundLine(line[i - 1] ?? position, position).distance, 0),
   );
 
+const aside = (id: string, reason: string): Problem => ({ id, reason, used: false });
+
+/** The lines of which all positions are in one place. */
+const inOnePlace = (
+  things: readonly { readonly id: string; readonly line: readonly Position[] }[],
+  what: string,
+): Problem[] =>
+  things
+    .filter(({ line }) => !hasLength(line))
+    .map(({ id }) =>
+      aside(
+        id,
+        `All positions of the ${what} are in one place. Drag one away, or delete the ${what.split(' ').at(-1)}.`,
+      ),
+    );
+
 /** What is drawn and has no meaning as a path: it is kept, nothing is computed from it, and that is said. */
 export function placeProblems({
   flightPaths,
   taxiRoutes,
   aprons,
-}: Pick<Contents, 'flightPaths' | 'taxiRoutes' | 'aprons'>): Problem[] {
-  const aside = (id: string, reason: string): Problem => ({ id, reason, used: false });
+  displayLines,
+  winchRuns,
+  crowdLines,
+}: Pick<
+  Contents,
+  'flightPaths' | 'taxiRoutes' | 'aprons' | 'displayLines' | 'winchRuns' | 'crowdLines'
+>): Problem[] {
   // What was put aside by hand is nobody's surprise.
   const beyond =
     flightPaths.filter(({ source, fromSpots }) => source === 'drawn' || fromSpots !== false).length -
@@ -43,16 +64,12 @@ export function placeProblems({
           },
         ]
       : []),
-    ...flightPaths
-      .filter(({ line }) => !hasLength(line))
-      .map(({ id }) =>
-        aside(id, 'All positions of the flight path are in one place. Drag one away, or delete the path.'),
-      ),
+    ...inOnePlace(flightPaths, 'flight path'),
+    ...inOnePlace(displayLines, 'display line'),
+    ...inOnePlace(winchRuns, 'winch run'),
+    ...inOnePlace(crowdLines, 'crowd line'),
+    ...inOnePlace(taxiRoutes, 'taxi route'),
     ...taxiRoutes.flatMap(({ id, line }) => {
-      if (!hasLength(line))
-        return [
-          aside(id, 'All positions of the taxi route are in one place. Drag one away, or delete the route.'),
-        ];
       const length = lengthOf(line);
       return length > longestFlown
         ? [

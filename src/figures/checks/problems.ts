@@ -5,6 +5,7 @@ import { ruleDoubts, spotAccessDoubts } from '../access/access-doubts';
 import { hasMagneticModel } from '../geometry/magnetic';
 import { readHours } from '../traffic/flow/hours';
 import type { RunwayFigures } from '../types';
+import { blastDoubts } from './blast-check';
 import { heightDoubts } from './height-checks';
 import { militaryDoubts } from './military-check';
 import { momentDoubts } from './moment-doubts';
@@ -50,7 +51,7 @@ export function problemsOf(
   const date = dateAt(instant, contents.site.timeZone);
   for (const reason of ruleDoubts(contents.rules, date)) problems.push({ id: null, reason, used: true });
   for (const spot of contents.spots) {
-    problems.push(...spotDoubts(spot, contents));
+    problems.push(...spotDoubts(spot, contents), ...blastDoubts(spot, contents));
     for (const reason of spotAccessDoubts(spot, contents.rules, date))
       problems.push({ id: spot.id, reason, used: true });
   }

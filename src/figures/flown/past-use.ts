@@ -47,8 +47,7 @@ export function pastUse(
 ): PastUse | null {
   const { site, sharesFrom } = contents;
   const rules = flowRules(contents);
-  const zone = isTimeZone(site.timeZone) ? site.timeZone : 'UTC';
-  const timeZone = record && isTimeZone(record.timeZone) ? record.timeZone : zone;
+  const timeZone = record && isTimeZone(record.timeZone) ? record.timeZone : site.timeZone;
   const timed = uses.filter(({ instant }) => instant !== null);
   const open = timed.filter((use) => isOpen(use, rules.ends));
   const flown = flownShares(open, rules.ends, timeZone);

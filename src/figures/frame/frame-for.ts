@@ -38,7 +38,7 @@ export interface FrameChoice {
 }
 
 /** A picture through the viewfinder with the figures that belong to it. */
-export interface Frame {
+export interface ViewfinderFrame {
   readonly sample: Sample;
   readonly card: SettingsCard;
   readonly picture: Picture;
@@ -126,7 +126,7 @@ export function frameFor(
   instant: number,
   choice: FrameChoice,
   scratch: Scratch = new Scratch(),
-): Frame {
+): ViewfinderFrame {
   const { samples } = path;
   const station = samples.station[Math.round(at)] ?? 0;
   const { sample, card } = framed(spot, path, station, contents, outlook, instant, choice, scratch);

@@ -7,7 +7,7 @@ import { subjectOf } from '../movements/movement-figures';
 import { endName, endPath } from '../traffic/end-name';
 import { findMovement } from './find-movement';
 import { findSpot } from './find-spot';
-import type { Frame } from './frame-time';
+import type { PhotoFrame } from './frame-time';
 import { groupFrames } from './group-frames';
 import { longPass, siteWithin } from './practice';
 
@@ -19,7 +19,7 @@ export interface Ask {
 
 /** Frames of one passing aircraft, and what is known of it; what is not is null, and asked among the doubts. */
 export interface Pass {
-  readonly frames: readonly Frame[];
+  readonly frames: readonly PhotoFrame[];
   /** ms since 1970 of its first and last frame. */
   readonly from: number;
   readonly to: number;
@@ -35,13 +35,13 @@ export interface Passes {
   /** In the order of time. */
   readonly passes: readonly Pass[];
   /** Frames without a time, and those taken far from the airfield: they are of no pass. */
-  readonly left: readonly Frame[];
+  readonly left: readonly PhotoFrame[];
 }
 
 /** `inUse`: ends in use where the survey tells no wind of that time. */
-export function findPasses(frames: readonly Frame[], contents: Contents, inUse: EndsByUse): Passes {
+export function findPasses(frames: readonly PhotoFrame[], contents: Contents, inUse: EndsByUse): Passes {
   const { reference } = contents.site;
-  const left: Frame[] = [];
+  const left: PhotoFrame[] = [];
   const near = frames.filter((frame) => {
     const { position } = frame.record;
     const away = position === null ? 0 : groundLine(reference, position).distance;
@@ -57,8 +57,8 @@ export function findPasses(frames: readonly Frame[], contents: Contents, inUse: 
     return false;
   });
   const groups = groupFrames(near).map((group) => ({ group, due: movementOf(group, contents) }));
-  const byMovement = new Map<string, { group: readonly Frame[]; due: (typeof groups)[number]['due'] }>();
-  const whole: { group: readonly Frame[]; due: (typeof groups)[number]['due'] }[] = [];
+  const byMovement = new Map<string, { group: readonly PhotoFrame[]; due: (typeof groups)[number]['due'] }>();
+  const whole: { group: readonly PhotoFrame[]; due: (typeof groups)[number]['due'] }[] = [];
   for (const { group, due } of groups) {
     const key = due.due && `${due.due.movement.id} ${due.due.instant}`;
     const known = key === null ? undefined : byMovement.get(key);
@@ -72,15 +72,16 @@ export function findPasses(frames: readonly Frame[], contents: Contents, inUse: 
   return { passes: whole.map(({ group, due }) => passOf(group, due, contents, inUse)), left };
 }
 
-const spanOf = (group: readonly Frame[]): readonly [from: number, to: number] => {
+const spanOf = (group: readonly PhotoFrame[]): readonly [from: number, to: number] => {
   const instants = group.map(({ instant }) => instant ?? 0);
   return [Math.min(...instants), Math.max(...instants)];
 };
 
-const movementOf = (group: readonly Frame[], contents: Contents) => findMovement(...spanOf(group), contents);
+const movementOf = (group: readonly PhotoFrame[], contents: Contents) =>
+  findMovement(...spanOf(group), contents);
 
 function passOf(
-  group: readonly Frame[],
+  group: readonly PhotoFrame[],
   { due, doubts: ofMovement }: ReturnType<typeof findMovement>,
   contents: Contents,
   inUse: EndsByUse,

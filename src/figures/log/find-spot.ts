@@ -1,7 +1,7 @@
 import type { Contents } from '../../survey/contents';
 import { parseInstant } from '../../time/local-time';
 import { groundLine } from '../geometry/earth';
-import type { Frame } from './frame-time';
+import type { PhotoFrame } from './frame-time';
 import { spotWithin } from './practice';
 
 export interface FoundSpot {
@@ -14,7 +14,7 @@ export interface FoundSpot {
 
 /** Where frames of one pass were taken: the camera's receiver says, else the plan, else it is asked. */
 export function findSpot(
-  frames: readonly Frame[],
+  frames: readonly PhotoFrame[],
   { spots, plan }: Pick<Contents, 'spots' | 'plan'>,
 ): FoundSpot {
   const here = frames.flatMap(({ instant }) => (instant === null ? [] : [instant]));

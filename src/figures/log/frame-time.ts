@@ -2,7 +2,7 @@ import { wallInstant } from '../../time/local-time';
 import type { PhotoRecord } from '../../survey/photo-record';
 
 /** A photograph, and when it was taken. */
-export interface Frame {
+export interface PhotoFrame {
   readonly record: PhotoRecord;
   /** ms since 1970, UTC; null where nobody knows. */
   readonly instant: number | null;
@@ -13,7 +13,7 @@ export interface Frame {
  * The camera's own offset goes first, then the airfield's zone. `correction`: s to be added to what the camera's clock says,
  * the same for all.
  */
-export function frameOf(record: PhotoRecord, zone: string, correction = 0): Frame {
+export function frameOf(record: PhotoRecord, zone: string, correction = 0): PhotoFrame {
   const { clock, offset, doubts } = record;
   if (clock === null) return { record, instant: null, doubts };
   if (offset !== null) {

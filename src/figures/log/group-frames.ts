@@ -1,13 +1,13 @@
-import type { Frame } from './frame-time';
+import type { PhotoFrame } from './frame-time';
 import { passGap } from './practice';
 
 /** Frames of one camera with at most 20 s from one to the next, in the order of time; those without a time are in none. */
-export function groupFrames(frames: readonly Frame[]): readonly (readonly Frame[])[] {
+export function groupFrames(frames: readonly PhotoFrame[]): readonly (readonly PhotoFrame[])[] {
   const timed = frames
-    .filter((f): f is Frame & { instant: number } => f.instant !== null)
+    .filter((f): f is PhotoFrame & { instant: number } => f.instant !== null)
     .toSorted((a, b) => a.instant - b.instant);
-  const groups: Frame[][] = [];
-  const open = new Map<string, { readonly frames: Frame[]; last: number }>();
+  const groups: PhotoFrame[][] = [];
+  const open = new Map<string, { readonly frames: PhotoFrame[]; last: number }>();
   for (const frame of timed) {
     const camera = frame.record.model ?? '';
     const group = open.get(camera);

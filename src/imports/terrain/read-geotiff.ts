@@ -64,10 +64,11 @@ export async function readGeotiff(source: ArrayBuffer | Blob, about: Position): 
 function systemDoubt(keys: Record<string, unknown>): string | null {
   const projected = keys['ProjectedCSTypeGeoKey'] ?? keys['ProjectedCRSGeoKey'];
   const geographic = keys['GeographicTypeGeoKey'] ?? keys['GeodeticCRSGeoKey'];
-  if (Number(keys['GTModelTypeGeoKey']) === 2 && Number(geographic) === 4326) return null;
-  const system = projected ?? geographic;
-  const found =
-    system === undefined || Number(system) === 32767 ? 'another system' : `EPSG:${Number(system)}`;
+  // Which sort of system it is may be left out where the system itself is named.
+  const sort = keys['GTModelTypeGeoKey'] ?? (projected === undefined ? 2 : 1);
+  if (Number(sort) === 2 && Number(geographic) === 4326) return null;
+  const system = Number(projected ?? geographic);
+  const found = [NaN, 32767, 4326].includes(system) ? 'another system' : `EPSG:${system}`;
   return `its coordinates must be longitude and latitude (EPSG:4326), and they are in ${found}; convert it first`;
 }
 

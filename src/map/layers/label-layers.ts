@@ -24,9 +24,10 @@ const spots = (
       'icon-padding': clear,
       'text-field': ['get', 'label'],
       'text-optional': true,
-      'text-anchor': ['get', 'anchor'],
-      'text-radial-offset': ['get', 'offset'],
-      'text-max-width': 9,
+      'text-variable-anchor-offset': ['get', 'places'],
+      // Where all lies close together, as on a phone, names are narrow and high.
+      'text-max-width': ['step', ['zoom'], 6, 12.5, 9],
+      'text-padding': 1,
       'text-justify': 'auto',
       ...more.layout,
     },

@@ -70,6 +70,9 @@ export const numerals = (which: 'wide' | 'narrow'): readonly LayerPiece[] => {
       layout: {
         'text-field': ['get', 'text'],
         ...label(14, true),
+        // One line, and no wider than it is: between close spots every pixel counts.
+        'text-line-height': 1,
+        'text-padding': 0,
         'text-variable-anchor-offset': beyondTheEnd,
         'text-allow-overlap': true,
       },

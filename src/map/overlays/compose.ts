@@ -1,8 +1,9 @@
 import { lastAnswer, Memo } from '../../survey/memo';
+import type { Position } from '../../survey/document';
 import type { Runway } from '../../survey/schema/runway';
 import { draggedRunway, drawingOf } from './drawing';
 import { overlay, type Overlay, type OverlayFeature } from './features';
-import { groundOverlay, useOverlay } from './ground';
+import { groundLists, groundOverlay, useOverlay } from './ground';
 import { handlesOf } from './handles';
 import { litStrips } from './lit';
 import { logMarks } from './log-marks';
@@ -36,27 +37,9 @@ type Features = readonly OverlayFeature[];
 
 /** Draws scenes one after the other; an overlay that nothing has changed for is the same object as before. */
 export function sceneDrawer(): (scene: Scene) => Overlays {
-  const ground = lastAnswer(
-    (
-      runways: Scene['contents']['runways'],
-      aprons: Scene['contents']['aprons'],
-      taxiRoutes: Scene['contents']['taxiRoutes'],
-      obstacles: Scene['contents']['obstacles'],
-      noGoAreas: Scene['contents']['noGoAreas'],
-      flightPaths: Scene['contents']['flightPaths'],
-      displayLines: Scene['contents']['displayLines'],
-      crowdLines: Scene['contents']['crowdLines'],
-      helipads: Scene['contents']['helipads'],
-      winchRuns: Scene['contents']['winchRuns'],
-      units: Scene['units'],
-    ) =>
-      groundOverlay(
-        {
-          ...{ runways, aprons, taxiRoutes, obstacles, noGoAreas, flightPaths },
-          ...{ displayLines, crowdLines, helipads, winchRuns },
-        },
-        units,
-      ),
+  // List by list: what an edit left alone is entry by entry the same, in a list of its own.
+  const ground = lastAnswer((units: Scene['units'], ...lists: ReturnType<typeof groundLists>) =>
+    groundOverlay(lists, units),
   );
   const use = lastAnswer(useOverlay);
   const lit = lastAnswer((features: Features) => overlay(features));
@@ -77,23 +60,12 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
     const selectedId = scene.selected?.id ?? null;
     const selectedSpot = scene.spots.find((s) => s.spot.id === selectedId);
     const { rings } = scene;
+    const middle = contents.site.reference;
     const quiet = scene.spots.filter((s) => s !== selectedSpot);
     const sizes = quietSizes(quiet, selectedSpot ?? null, rings, zoom);
     return {
       use: use(contents.groundUses),
-      ground: ground(
-        contents.runways,
-        contents.aprons,
-        contents.taxiRoutes,
-        contents.obstacles,
-        contents.noGoAreas,
-        contents.flightPaths,
-        contents.displayLines,
-        contents.crowdLines,
-        contents.helipads,
-        contents.winchRuns,
-        units,
-      ),
+      ground: ground(units, ...groundLists(contents)),
       lit: lit(contents.runways.flatMap((runway) => stripsOf(runway, scene))),
       paths: paths(
         scene.grounded.runways,
@@ -108,7 +80,9 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
           const size = sizes[i];
           return size ? quietRingsOf(s, rings, size, zoom) : none;
         }),
-        ...quiet.map((s, i) => quietSpot(s, rings, sizes[i] ?? null, scene.closedSpots.has(s.spot.id))),
+        ...quiet.map((s, i) =>
+          quietSpot(s, rings, sizes[i] ?? null, scene.closedSpots.has(s.spot.id), middle),
+        ),
       ]),
       live: live(
         selectedSpot
@@ -121,6 +95,7 @@ export function sceneDrawer(): (scene: Scene) => Overlays {
               zoom,
               units,
               scene.closedSpots.has(selectedSpot.spot.id),
+              middle,
             )
           : handles(scene.selected, scene.vertex),
         log(selectedSpot?.spot ?? null, contents.logEntries, scene.paths),
@@ -137,9 +112,15 @@ const none: Features = [];
 
 const kept = new Memo<OverlayFeature>();
 
-const quietSpot = ({ a, spot }: SpotScene, rings: Scene['rings'], size: RingSize | null, closed: boolean) =>
-  kept.get([a, spot, rings, size, closed], () =>
-    spotFeature(spot, a, 'spot', { paths: ringsOf(a, rings), size }, closed),
+const quietSpot = (
+  { a, spot }: SpotScene,
+  rings: Scene['rings'],
+  size: RingSize | null,
+  closed: boolean,
+  middle: Position,
+) =>
+  kept.get([a, spot, rings, size, closed, ...middle], () =>
+    spotFeature(spot, a, 'spot', { paths: ringsOf(a, rings), size }, closed, middle),
   );
 
 function selectedSpotFeatures(
@@ -151,13 +132,14 @@ function selectedSpotFeatures(
   zoom: number,
   units: Scene['units'],
   closed: boolean,
+  middle: Position,
 ): Features {
   const shown = ringsOf(a, rings);
   return [
     ...selectedRingsOf({ spot, a, b }, rings, zoom),
     ...ticksOf(paths, { spot, a }, zoom, units),
     ...marksOf(paths, a, b, shown, zoom),
-    spotFeature(spot, a, 'selected-spot', { paths: shown, size: selectedRings }, closed),
+    spotFeature(spot, a, 'selected-spot', { paths: shown, size: selectedRings }, closed, middle),
   ];
 }
 

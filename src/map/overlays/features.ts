@@ -1,6 +1,8 @@
 import type { Position } from '../../survey/document';
 
-export type OverlayProperties = Readonly<Record<string, string | number | boolean>>;
+type Plain = string | number | boolean;
+/** A list is one that an expression of a layer takes as it is. */
+export type OverlayProperties = Readonly<Record<string, Plain | readonly (Plain | readonly Plain[])[]>>;
 
 export type OverlayGeometry =
   | { readonly type: 'Point'; readonly coordinates: Position }
@@ -19,12 +21,11 @@ export interface Overlay {
   readonly features: readonly OverlayFeature[];
 }
 
-export const overlay = (features: readonly OverlayFeature[]): Overlay => ({
-  type: 'FeatureCollection',
-  features,
-});
+export const emptyOverlay: Overlay = { type: 'FeatureCollection', features: [] };
 
-export const emptyOverlay = overlay([]);
+/** Of no features it is one and the same object: nothing that is empty and stays so is written to the map again. */
+export const overlay = (features: readonly OverlayFeature[]): Overlay =>
+  features.length === 0 ? emptyOverlay : { type: 'FeatureCollection', features };
 
 export interface PointFeature extends OverlayFeature {
   readonly geometry: Extract<OverlayGeometry, { type: 'Point' }>;

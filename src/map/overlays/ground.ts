@@ -45,29 +45,17 @@ const drawn: {
   'log-entry': null,
 };
 
-type Places = Pick<
-  Contents,
-  | 'runways'
-  | 'aprons'
-  | 'taxiRoutes'
-  | 'obstacles'
-  | 'noGoAreas'
-  | 'flightPaths'
-  | 'displayLines'
-  | 'crowdLines'
-  | 'helipads'
-  | 'winchRuns'
->;
+const drawnKinds = (Object.keys(drawn) as ReadableKind[]).filter((kind) => drawn[kind] !== null);
 
-/** What the survey says stands on the ground: drawn again only when one of these changes. */
-export function groundOverlay(places: Places, units: MapUnits = metric): Overlay {
-  const lists: Partial<KindLists> = places;
-  const of = <K extends ReadableKind>(kind: K): readonly OverlayFeature[] => {
-    const list = lists[kinds[kind].list] as readonly ValueOf<K>[] | undefined;
-    const draw = drawn[kind];
-    return draw === null || list === undefined ? [] : list.flatMap((value) => draw(value, units));
-  };
-  return overlay((Object.keys(drawn) as ReadableKind[]).flatMap((kind) => of(kind)));
+/** What the ground's overlay is drawn from: a list for each kind that has a row above, in their order. */
+export const groundLists = (contents: KindLists): readonly (readonly unknown[])[] =>
+  drawnKinds.map((kind) => contents[kinds[kind].list]);
+
+/** What the survey says stands on the ground: drawn again only when one of these lists changes. */
+export function groundOverlay(lists: ReturnType<typeof groundLists>, units: MapUnits = metric): Overlay {
+  const of = <K extends ReadableKind>(kind: K, list: readonly unknown[]): readonly OverlayFeature[] =>
+    list.flatMap((value) => drawn[kind]?.(value as ValueOf<K>, units) ?? []);
+  return overlay(drawnKinds.flatMap((kind, i) => of(kind, lists[i] ?? [])));
 }
 
 /** Key: the flight. Life: the flight's. Hundreds of them are handed on whenever anything else on the ground changes. */

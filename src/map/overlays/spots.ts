@@ -1,5 +1,6 @@
 import { RAD, wrap360 } from '../../figures/geometry/angles';
 import type { SpotFigures } from '../../figures/types';
+import type { Position } from '../../survey/document';
 import type { StandingSpot } from '../../survey/schema/standing-spot';
 import { point, type OverlayFeature } from './features';
 import { labelOf } from './label';
@@ -11,52 +12,74 @@ export interface DrawnRings {
   readonly size: RingSize | null;
 }
 
-/** The mark of a spot, crossed out where nobody may stand on the day, and its name on the side where the rings leave room. */
+/**
+ * The mark of a spot, crossed out where nobody may stand on the day, and its name on the sides where the rings leave room.
+ * `middle`: of the field.
+ */
 export function spotFeature(
   spot: StandingSpot,
   a: SpotFigures,
   part: 'spot' | 'selected-spot',
   rings: DrawnRings,
   forbidden: boolean,
+  middle: Position,
 ): OverlayFeature {
-  const { anchor, pixels } = labelPlace(a, rings);
+  const covered = rings.size ? coveredTens(a, rings.paths) : [];
+  const sidesToTry =
+    rings.size && covered.includes(true)
+      ? besideRings(covered, ringsReach(rings.paths.length, rings.size))
+      : outward(spot.position, middle);
   return point(spot.position, {
     part,
     id: spot.id,
     label: labelOf(spot.name),
     forbidden,
-    anchor,
-    // In the text's own size, 12 pixels.
-    offset: pixels / 12,
+    // In em, of the text's 12 pixels.
+    places: sidesToTry.flatMap(({ anchor, right, down, pixels }) => [
+      anchor,
+      [(right * pixels) / 12, (down * pixels) / 12],
+    ]),
   });
 }
 
-const sides = [
-  { bearing: 90, anchor: 'left' },
-  { bearing: 270, anchor: 'right' },
-  { bearing: 180, anchor: 'top' },
-  { bearing: 0, anchor: 'bottom' },
-] as const;
+interface Side {
+  readonly bearing: number;
+  /** Which of its own sides the name turns to the mark. */
+  readonly anchor: 'left' | 'right' | 'top' | 'bottom';
+  readonly right: number;
+  readonly down: number;
+}
+const side = {
+  right: { bearing: 90, anchor: 'left', right: 1, down: 0 },
+  left: { bearing: 270, anchor: 'right', right: -1, down: 0 },
+  below: { bearing: 180, anchor: 'top', right: 0, down: 1 },
+  above: { bearing: 0, anchor: 'bottom', right: 0, down: -1 },
+} as const satisfies Readonly<Record<string, Side>>;
 
 /** Degrees to each side that a name needs free of rings. */
 const needed = 40;
+/** Pixels from the mark to its name. */
+const close = 13;
 
-interface LabelPlace {
-  /** Which of its own sides the name turns to the mark. */
-  readonly anchor: string;
-  /** Pixels from the mark. */
-  readonly pixels: number;
+/** Where a name may stand, `pixels` from the mark. */
+type LabelPlace = Side & { readonly pixels: number };
+
+/**
+ * Without rings names stand over spots north of the field and under those south of it: off the runways. Else the other way
+ * round, or towards the field; never away from it to the side, where a phone's map ends.
+ */
+function outward([lng, lat]: Position, middle: Position): readonly LabelPlace[] {
+  const { above, below, left, right } = side;
+  const upright = lat > middle[1] ? [above, below] : [below, above];
+  return [...upright, lng > middle[0] ? left : right].map((to) => ({ ...to, pixels: close }));
 }
 
-function labelPlace(figures: SpotFigures, { paths, size }: DrawnRings): LabelPlace {
-  if (!size) return { anchor: 'left', pixels: 13 };
-  const covered = coveredTens(figures, paths);
-  const free = sides.filter(({ bearing }) => !anyWithin(covered, bearing, needed));
+function besideRings(covered: readonly boolean[], reach: number): readonly LabelPlace[] {
+  const free = Object.values(side).filter(({ bearing }) => !anyWithin(covered, bearing, needed));
   const away = wrap360(meanBearing(covered) + 180);
   const turned = (bearing: number) => Math.cos((bearing - away) * RAD);
-  const best = [...free].sort((x, y) => turned(y.bearing) - turned(x.bearing))[0];
-  if (best) return { anchor: best.anchor, pixels: 13 };
-  return { anchor: 'top', pixels: ringsReach(paths.length, size) + 3 };
+  if (free.length === 0) return [{ ...side.below, pixels: reach + 3 }];
+  return free.sort((x, y) => turned(y.bearing) - turned(x.bearing)).map((to) => ({ ...to, pixels: close }));
 }
 
 /** Which tens of degrees round a spot lie in a view sector that is drawn. */

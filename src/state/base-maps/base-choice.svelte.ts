@@ -1,4 +1,5 @@
 import type { KeptText } from '../../storage/kept-text';
+import { Memo } from '../../survey/memo';
 import type { BaseGround, BaseReport, Credit } from './ground';
 import { readKeptBases, type KeptBases, type OwnMap } from './own-map';
 import { plainId, providers } from './providers';
@@ -18,7 +19,7 @@ export class BaseChoice {
   #report = $state.raw<BaseReport>(waiting);
   #keptByDevice = $state.raw(true);
   /** One object for each map of the user's, so that the map on the page knows when nothing has changed. */
-  readonly #grounds = new WeakMap<OwnMap, BaseGround>();
+  readonly #grounds = new Memo<BaseGround>();
 
   constructor(store: KeptText, archives: KeptArchives) {
     this.#store = store;
@@ -97,11 +98,7 @@ export class BaseChoice {
   }
 
   #groundOf(own: OwnMap): BaseGround {
-    const known = this.#grounds.get(own);
-    if (known) return known;
-    const ground = groundOf(own, this.#archives);
-    this.#grounds.set(own, ground);
-    return ground;
+    return this.#grounds.get([own], () => groundOf(own, this.#archives));
   }
 }
 

@@ -11,7 +11,6 @@ import { drawings } from '../../survey/drawings';
 import { readSpotProperties, type StandingSpot } from '../../survey/schema/standing-spot';
 import type { Selection } from '../view.svelte';
 import type { Day } from './day.svelte';
-import { Inspection } from './inspection.svelte';
 import type { WantedPaths } from './wanted-paths.svelte';
 
 interface Ground {
@@ -20,13 +19,12 @@ interface Ground {
   readonly otherPaths: OtherPaths | undefined;
 }
 
-/** What is seen of the aircraft: their paths, the spots' figures of them, and what is inspected of one. */
+/** What is seen of the aircraft: their paths, and the spots' figures of them. */
 export class Sights {
   readonly #survey: Ground;
   readonly #day: Day;
   readonly #wanted: WantedPaths;
   readonly #selection: Selection;
-  readonly inspection: Inspection;
   /** Room to work in for all spots, one after the other. */
   readonly #scratch = new Scratch();
 
@@ -35,7 +33,6 @@ export class Sights {
     this.#day = day;
     this.#wanted = wanted;
     this.#selection = selection;
-    this.inspection = new Inspection(this, day, selection);
   }
 
   /** The paths that are drawn and looked at. */

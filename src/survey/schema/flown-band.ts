@@ -2,10 +2,17 @@ import * as v from 'valibot';
 
 const flownKinds = ['arrival', 'departure', 'circuit'] as const;
 
-const metres = v.pipe(v.number(), v.minValue(-100_000), v.maxValue(100_000));
-const band = v.tuple([metres, metres, metres]);
+const number = (min: number, max: number, unit: string) => {
+  const what = `expected a number from ${min} to ${max}${unit}`;
+  return v.pipe(v.number(what), v.finite(what), v.minValue(min, what), v.maxValue(max, what));
+};
+const list = (what: string) => `expected a list of ${what}`;
+const metres = number(-100_000, 100_000, ' m');
+const percentiles = 'expected the 10th, 50th and 90th percentile in m';
+const band = v.tuple([metres, metres, metres], percentiles);
 /** Stations of 6 km at 20 m. */
 const mostStations = 301;
+const tooMany = `expected at most ${mostStations} stations`;
 
 /**
  * What recorded flights have taught of one end: every `step` m from the station `from` on, the 10th, 50th and 90th
@@ -13,15 +20,24 @@ const mostStations = 301;
  * null where flights are not on the runway's line).
  */
 const flownBand = v.pipe(
-  v.object({
-    kind: v.picklist(flownKinds),
-    flights: v.pipe(v.number(), v.integer(), v.minValue(1)),
-    from: metres,
-    step: v.pipe(v.number(), v.minValue(1), v.maxValue(1000)),
-    height: v.pipe(v.array(band), v.maxLength(mostStations)),
-    offset: v.pipe(v.array(v.nullable(band)), v.maxLength(mostStations)),
-  }),
+  v.object(
+    {
+      kind: v.picklist(flownKinds, `expected one of ${flownKinds.join(', ')}`),
+      flights: v.pipe(number(1, 1_000_000, ''), v.integer('expected a whole number of flights')),
+      from: metres,
+      step: number(1, 1000, ' m'),
+      height: v.pipe(v.array(band, list('heights')), v.maxLength(mostStations, tooMany)),
+      offset: v.pipe(v.array(v.nullable(band), list('offsets')), v.maxLength(mostStations, tooMany)),
+    },
+    'expected {kind, flights, from, step, height, offset}',
+  ),
   v.check(({ height, offset }) => height.length === offset.length, 'expected as many offsets as heights'),
 );
-export const flownField = v.nullish(v.pipe(v.array(flownBand), v.maxLength(flownKinds.length)), null);
+export const flownField = v.nullish(
+  v.pipe(
+    v.array(flownBand, list('{kind, flights, from, step, height, offset}')),
+    v.maxLength(flownKinds.length, `expected at most ${flownKinds.length}, one a kind`),
+  ),
+  null,
+);
 export type FlownBand = v.InferOutput<typeof flownBand>;

@@ -1,11 +1,16 @@
 import * as v from 'valibot';
 import { numberField, textField, type Read } from '../fields';
 
-const positive = (max: number, unit: string) => {
-  const what = `expected a number above 0 and up to ${max} ${unit}`;
-  return v.pipe(v.number(what), v.finite(what), v.gtValue(0, what), v.maxValue(max, what));
+/** A number that a camera could have: one that is merely above 0 would divide to infinity. */
+const within = (min: number, max: number, unit: string) => {
+  const what = `expected a number from ${min} to ${max} ${unit}`;
+  return v.pipe(v.number(what), v.finite(what), v.minValue(min, what), v.maxValue(max, what));
 };
-const pixels = v.pipe(positive(100_000, 'pixels'), v.integer('expected a whole number of pixels'));
+const focal = within(1, 5000, 'mm');
+/** In air no lens opens wider than f/0.5. */
+const aperture = within(0.5, 64, '(f-number)');
+const whole = 'expected a whole number of pixels';
+const pixels = v.pipe(v.number(whole), v.integer(whole), within(1, 100_000, 'pixels'));
 const factors = 'expected factors from 1 to 4';
 const key = v.pipe(v.string('expected text'), v.nonEmpty('expected a key that is not empty'));
 
@@ -13,8 +18,8 @@ const key = v.pipe(v.string('expected text'), v.nonEmpty('expected a key that is
 export const bodyFields = {
   key,
   name: textField(''),
-  sensorWidth: positive(200, 'mm'),
-  sensorHeight: positive(200, 'mm'),
+  sensorWidth: within(1, 200, 'mm'),
+  sensorHeight: within(1, 200, 'mm'),
   pixelsWide: pixels,
   pixelsHigh: pixels,
 };
@@ -27,10 +32,10 @@ export type Body = Read<typeof bodyFields>;
 export const lensFields = {
   key,
   name: textField(''),
-  shortest: positive(5000, 'mm'),
-  longest: positive(5000, 'mm'),
-  widestAperture: positive(64, '(f-number)'),
-  widestApertureLong: v.nullish(positive(64, '(f-number)')),
+  shortest: focal,
+  longest: focal,
+  widestAperture: aperture,
+  widestApertureLong: v.nullish(aperture),
   extenders: v.nullish(
     v.array(
       v.pipe(v.number(factors), v.finite(factors), v.minValue(1, factors), v.maxValue(4, factors)),

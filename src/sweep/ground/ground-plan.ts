@@ -3,15 +3,13 @@ import type { GroundUse, Obstacle, Use } from '../../survey/schema/places';
 import { mayStand } from '../../figures/access/may-stand';
 import { alongRunway } from '../../figures/geometry/along-runway';
 import { mapped, type Frame } from '../../figures/geometry/earth';
+import { blastHalfWidth, blastLength } from '../../figures/practice';
 import { sightOf } from '../../survey/schema/sights';
-import { isTimeZone } from '../../time/local-time';
 import type { Area } from '../area';
 import {
   arcadeHalfWidth,
   atSpot,
   besideWay,
-  blastHalfWidth,
-  blastLength,
   footpathClear,
   headroom,
   lineHalfWidth,
@@ -114,9 +112,7 @@ export class GroundPlan {
     this.#outlines = contents.groundUses
       .filter(({ use, rings }) => use === 'aerodrome' && rings.length > 0)
       .flatMap((use) => shapeOf(frame, use) ?? []);
-    const timeZone = isTimeZone(contents.site.timeZone) ? contents.site.timeZone : 'UTC';
-    const here = { rules: contents.rules, site: { ...contents.site, timeZone } };
-    const spots = contents.spots.map((spot) => ({ spot, status: mayStand(spot, here, instant).status }));
+    const spots = contents.spots.map((spot) => ({ spot, status: mayStand(spot, contents, instant).status }));
     this.#toAsk = spots.flatMap(({ spot, status }) =>
       status === 'ask' ? (shapeOf(frame, { line: [spot.position] }) ?? []) : [],
     );

@@ -1,7 +1,6 @@
 import type { Contents } from '../../survey/contents';
 import { openInstants } from '../../figures/access/open-instants';
 import { mapped, type Frame } from '../../figures/geometry/earth';
-import { isTimeZone } from '../../time/local-time';
 import { atSpot } from '../practice';
 
 /** At which of the instants people are let in: by the hours of a spot of the survey where one stands at it, else by the field's. */
@@ -10,7 +9,7 @@ export class OpenHours {
   readonly #spots: readonly { readonly x: number; readonly y: number; readonly open: Uint8Array }[];
 
   constructor({ site, rules, spots }: Contents, frame: Frame, instants: readonly number[]) {
-    const timeZone = isTimeZone(site.timeZone) ? site.timeZone : 'UTC';
+    const { timeZone } = site;
     this.#field = openInstants(rules.hours, instants, { position: site.reference, timeZone });
     this.#spots = spots.flatMap(({ access: { hours }, position }) => {
       if (hours === null) return [];

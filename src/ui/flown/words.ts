@@ -65,7 +65,7 @@ export function takeWords(
     const parts = [
       ...(glide === null ? [] : [`glide ${decimal(glide, 2)}°`]),
       ...(crossingHeight === null ? [] : [`wheels ${fine(crossingHeight)} above the threshold`]),
-      ...flown.map(({ kind, flights }) => `where ${flights} ${many[kind]} went`),
+      ...flown.map(({ kind, flights }) => `the way that ${flights} ${many[kind]} took`),
     ];
     return `${runway ? endName(runway, ref.end) : 'An end'}: ${parts.join(', ') || 'nothing that fits'}`;
   });

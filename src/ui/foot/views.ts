@@ -22,3 +22,19 @@ export const footViews: readonly FootView[] = [
   { key: 'flown', name: 'What really flies', load: () => import('../flown/FlownView.svelte') },
   { key: 'log', name: 'Log', load: () => import('../log/LogView.svelte') },
 ];
+
+const there = new Map<string, Component>();
+
+/**
+ * A view, at once where it has been fetched before: then it is shown with the click itself, and the map does not change its size twice,
+ * for a word of waiting and for the view.
+ */
+export function fetched({ key, load }: FootView): Component | Promise<Component> {
+  return (
+    there.get(key) ??
+    load().then(({ default: view }) => {
+      there.set(key, view);
+      return view;
+    })
+  );
+}

@@ -71,4 +71,15 @@ export function taughtWords({ visits, best }: Taught, format: Pick<Formats, 'clo
   return `${times}, best ${clock(best.from)} to ${clock(best.to)}${month}.`;
 }
 
+export const photographsWords = (count: number): string =>
+  count === 1 ? '1 photograph' : `${count.toLocaleString('en')} photographs`;
+
+/** What the button says that keeps so many passes. */
+export const keepWords = (count: number): string =>
+  count === 0 ? 'Keep in the log' : `Keep ${passesWords(count)} in the log`;
+
+/** Why so many passes cannot be kept yet. */
+export const withoutSpotWords = (count: number): string =>
+  `${passesWords(count)} without a spot: say above where you stood, or ${count === 1 ? 'it is' : 'they are'} left out.`;
+
 export const passesWords = (count: number): string => (count === 1 ? '1 pass' : `${count} passes`);

@@ -14,6 +14,8 @@ export interface Size {
 const clear = { quiet: 56, looking: 88 } as const;
 /** Free px at the edge of the map. */
 const edge = 8;
+/** Share of a map's height that a callout at rest may take. */
+const mostOfMap = 0.4;
 /** Degrees to each side of a direction that belong to it. */
 const reach = 60;
 
@@ -39,7 +41,7 @@ const shared = (one: Box, other: Box): number =>
  * over none of what is in the `way` (the legend, the map's buttons, its scale and credit) and never over the spot itself; rather where the spot does
  * not look, so that the paths it is about stay in sight, there over the fewest `others` (spots), and the nearest place. Things in the way that leave no
  * other place are covered as little as can be. `bearings`: degrees from true north, what the spot looks at. Null when the
- * spot is outside the map, or the callout has no room anywhere.
+ * spot is outside the map, or the callout has no room anywhere: at rest (not `mayCover`) none on a low map.
  */
 export function placeCallout(
   spot: Point,
@@ -51,6 +53,8 @@ export function placeCallout(
   mayCover = true,
 ): Point | null {
   if (spot.x < 0 || spot.y < 0 || spot.x > map.width || spot.y > map.height) return null;
+  // On so low a map it would lie over all that there is to see; the card beside it says the same.
+  if (!mayCover && callout.height > map.height * mostOfMap) return null;
   const most = { x: map.width - callout.width - edge, y: map.height - callout.height - edge };
   if (most.x < edge || most.y < edge) return null;
   const places = directions.flatMap((direction) => {

@@ -1,4 +1,4 @@
-import type { Frame } from '../../figures/frame/frame-for';
+import type { ViewfinderFrame } from '../../figures/frame/frame-for';
 import type { SettingsCard, Warning } from '../../figures/optics/settings-card';
 import type { Sample } from '../../figures/types';
 import { decimal, focal, pixels, share } from '../../units/format';
@@ -120,7 +120,10 @@ export function blurWords({ shown: { blurStill, blurPanned, slowest } }: Setting
 }
 
 /** " Its nose is hidden behind Building 1." */
-function endWords({ nose, tail }: Frame['ends'], obstacles: Parameters<typeof hiderWords>[1]): string {
+function endWords(
+  { nose, tail }: ViewfinderFrame['ends'],
+  obstacles: Parameters<typeof hiderWords>[1],
+): string {
   const behind = (end: string, by: string | null) =>
     by === null ? [] : [`${end} is hidden behind ${hiderWords(by, obstacles)}`];
   const said = [...behind('nose', nose), ...behind('tail', tail)].join(', its ');
@@ -129,7 +132,7 @@ function endWords({ nose, tail }: Frame['ends'], obstacles: Parameters<typeof hi
 
 /** "4 together, 20 m apart: 210 mm for all of them, 620 mm for one." */
 export function formationWords(
-  { aircraft, spacing, all, one }: NonNullable<Frame['formation']>,
+  { aircraft, spacing, all, one }: NonNullable<ViewfinderFrame['formation']>,
   format: Formats,
 ): string {
   const single = one === null ? 'one of them is too close to frame' : `${focal(one)} for one`;
@@ -140,7 +143,7 @@ export function formationWords(
 }
 
 /** " The moon (waxing crescent, 12 % lit) stands in the frame." */
-function moonWords(moon: Frame['moon'], obstacles: Parameters<typeof hiderWords>[1]): string {
+function moonWords(moon: ViewfinderFrame['moon'], obstacles: Parameters<typeof hiderWords>[1]): string {
   if (!moon) return '';
   const what = `The moon (${phaseWords[moon.phase]}, ${share(moon.lit)} lit)`;
   if (moon.hiddenBy !== null)
@@ -153,7 +156,7 @@ export function pictureWords(
   name: string,
   sample: Sample,
   card: SettingsCard,
-  { crop, ends, moon }: Pick<Frame, 'crop' | 'ends' | 'moon'>,
+  { crop, ends, moon }: Pick<ViewfinderFrame, 'crop' | 'ends' | 'moon'>,
   obstacles: Parameters<typeof hiderWords>[1],
   format: Formats,
 ): string {

@@ -5,6 +5,7 @@ import type { GroundThere } from '../../sweep/ground/ground-plan';
 import type { Planned } from '../../sweep/plan';
 import type { WhyNoGround } from '../../ports/place-search';
 import type { PlaceLayer } from '../../state/drawn-places.svelte';
+import type { HourChoice } from '../../state/place-question';
 import { decimal, focalRange, share } from '../../units/format';
 import { focalSteps, outOfReachColour, placeStepsOn } from '../../../styles/ramps';
 import type { Formats } from '../formats';
@@ -19,6 +20,14 @@ export const placeLayerWords: Readonly<Record<PlaceLayer, string>> = {
   'light-a': 'Light at A',
   'light-b': 'Light at B',
   'in-sight': 'Share in sight',
+};
+
+/** Of which hours of the day. */
+export const hourChoiceWords: Readonly<Record<HourChoice, string>> = {
+  day: 'Dawn to dusk',
+  morning: 'Dawn to noon',
+  afternoon: 'Noon to dusk',
+  moments: 'Moments A to B',
 };
 
 /** Why nobody stands somewhere. */

@@ -8,7 +8,7 @@ import { readContents, type Contents } from '../../../src/survey/contents';
 import { opened, spotFeature, contentsOf } from '../../support/contents';
 
 const contents = readContents(opened(readFileSync('sample-sites/tolverby.geojson', 'utf8')));
-function drawn(of: Contents, planned: readonly string[] = []) {
+function drawn(of: Contents, planned: readonly string[] = [], on?: 'phone') {
   const paths = pathsOf(
     of,
     (kind, runway, end) => kind === 'arrival' && runway === 'r8k2v4' && end === 1,
@@ -25,6 +25,7 @@ function drawn(of: Contents, planned: readonly string[] = []) {
       spotName: ({ name }) => name,
       length: (m) => `${m} m`,
       title: 'Map',
+      ...(on && { on }),
     }),
   );
 }
@@ -45,6 +46,23 @@ describe('the map of a sheet', () => {
     expect(circles(svg)).toHaveLength(5);
     // The planned one is full, the others open.
     expect(svg.match(/r="15" fill="#000"/g)).toHaveLength(1);
+  });
+
+  it('[B1065] on a phone it is less than half as wide, so that letters of the same size can be read; all is within', () => {
+    const phone = drawn(contents, ['s5x9ht'], 'phone');
+    const [, width = 0, height = 0] = (/viewBox="0 0 (\d+) (\d+)"/.exec(phone) ?? []).map(Number);
+    expect(width).toBeLessThan(1860 / 2);
+    expect(height).toBeLessThan(width * 1.2);
+    for (const text of ['07', '25', '14', '32', 'Orchard Path, east end', 'N'])
+      expect(phone).toContain(`>${text}</text>`);
+    const spots = circles(phone);
+    expect(spots).toHaveLength(5);
+    for (const [x, y] of spots) {
+      expect(x).toBeGreaterThan(20);
+      expect(x).toBeLessThan(width - 20);
+      expect(y).toBeGreaterThan(20);
+      expect(y).toBeLessThan(height - 20);
+    }
   });
 
   it('[E107] north goes to the other corner where a runway ends under it', () => {

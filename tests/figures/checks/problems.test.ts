@@ -118,7 +118,10 @@ describe('doubts about spots and the site', () => {
       ['s', true, 'The spot is on runway 14/32'],
     ]);
     expect(found([runway(ends), spotFeature('s', beside(900, 16))])).toEqual([]);
-    expect(found([runway(ends), spotFeature('s', beside(-20, 0))])).toEqual([]);
+    // Not on it, but behind it: F2086.
+    expect(found([runway(ends), spotFeature('s', beside(-20, 0))])).toEqual([
+      ['s', true, 'The spot is 20 m behind the end from which 14 departs: jet blast'],
+    ]);
     expect(
       found([
         feature('apron', 'apron', 'Polygon', square(8.6, 47.4), { name: 'south apron' }),

@@ -106,4 +106,25 @@ describe('the light through a day', () => {
       }
     }
   });
+
+  test('[F2081] nor at the border of two lights: a light is kept while a picture as good has it', () => {
+    let back = 0;
+    for (const bearing of [0, 40, 80, 120, 160, 200, 240, 280, 320]) {
+      const field = fieldAt([8.5, 47.4], bearing, 240, { timeZone: 'Europe/Zurich' });
+      const { from, to } = dayOf('2026-06-21', 'Europe/Zurich');
+      for (const view of field.views) {
+        const stretches = lightStretches(view, field.spot.position, from, to);
+        // A sample just inside of front light drifts out of it with the sun, the next one is found just inside again.
+        back += stretches.filter(
+          (s, i) =>
+            s.to - s.from < 10 * 60_000 &&
+            i > 0 &&
+            stretches[i - 1]?.value === stretches[i + 1]?.value &&
+            s.value !== 'dark' &&
+            s.value !== 'civil-twilight',
+        ).length;
+      }
+    }
+    expect(back).toBe(0);
+  });
 });

@@ -124,7 +124,7 @@ f,Wide open,50,50,0,7`,
     expect(left).toEqual([
       {
         row: 2,
-        reason: 'Shortest focal length: "0" does not fit, a number above 0 and up to 5000 mm is expected',
+        reason: 'Shortest focal length: "0" does not fit, a number from 1 to 5000 mm is expected',
       },
       {
         row: 3,
@@ -138,7 +138,7 @@ f,Wide open,50,50,0,7`,
       {
         row: 10,
         reason:
-          'Widest aperture: "0" does not fit, a number above 0 and up to 64 (f-number) is expected; Extenders: "7" does not fit, factors from 1 to 4 is expected',
+          'Widest aperture: "0" does not fit, a number from 0.5 to 64 (f-number) is expected; Extenders: "7" does not fit, factors from 1 to 4 is expected',
       },
     ]);
   });

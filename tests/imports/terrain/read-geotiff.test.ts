@@ -94,6 +94,13 @@ describe('reading the ground from a GeoTIFF', () => {
     ] as const;
     expect(await refusal(tiff({ ...plan, keys: projected }))).toMatch(/EPSG:4326.*EPSG:32632.*convert/);
     expect(await refusal(tiff({ ...plan, keys: other }))).toMatch(/EPSG:4258/);
+    // Some programs leave out of which sort the system is. One that is said to be of another sort is not EPSG:4326.
+    expect(await refusal(tiff({ ...plan, keys: [[2048, 4326]] }))).toBe('read');
+    const contradictory: [number, number][] = [
+      [1024, 3],
+      [2048, 4326],
+    ];
+    expect(await refusal(tiff({ ...plan, keys: contradictory }))).toMatch(/in another system/);
     expect(await refusal(tiff({ ...plan, keys: [] }))).toMatch(/another system/);
     expect(await refusal(tiff({ ...plan, west: 20 }))).toMatch(/does not cover the airfield/);
     expect(await refusal(new TextEncoder().encode('{"type":"FeatureCollection"}').buffer)).toMatch(/no TIFF/);

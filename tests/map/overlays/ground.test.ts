@@ -2,13 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { groundLine } from '../../../src/figures/geometry/earth';
 import { mapLayers } from '../../../src/map/layers';
 import type { OverlayFeature } from '../../../src/map/overlays/features';
-import { groundOverlay } from '../../../src/map/overlays/ground';
+import { groundLists, groundOverlay } from '../../../src/map/overlays/ground';
 import { readContents } from '../../../src/survey/contents';
 import type { Position } from '../../../src/survey/document';
 import { field } from '../field';
 
 const contents = readContents(field);
-const { features } = groundOverlay(contents);
+const { features } = groundOverlay(groundLists(contents));
 const of = (part: string): OverlayFeature[] => features.filter((f) => f.properties['part'] === part);
 const line = (feature: OverlayFeature | undefined) => feature?.geometry.coordinates as readonly Position[];
 const apart = (a: Position | undefined, b: Position | undefined) =>
@@ -70,7 +70,9 @@ describe('the ground', () => {
   test('[X19] a name that runs from right to left turns none of the words and figures behind it', () => {
     const named = (name: string) => {
       const obstacles = contents.obstacles.map((obstacle) => ({ ...obstacle, name, height: 12 }));
-      const labels = groundOverlay({ ...contents, obstacles }).features.map((f) => f.properties['label']);
+      const labels = groundOverlay(groundLists({ ...contents, obstacles })).features.map(
+        (f) => f.properties['label'],
+      );
       return labels.filter((label) => String(label).endsWith('high'))[0];
     };
     expect(named('\u05d1\u05d9\u05ea 7')).toBe('\u2068\u05d1\u05d9\u05ea 7\u2069, 12 m high');

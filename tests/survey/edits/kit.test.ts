@@ -191,12 +191,12 @@ describe('reading an entry', () => {
 
   test('[L6] names every member that does not fit, with what is expected', () => {
     expect(expected('lenses', { ...long, shortest: 0, widestAperture: 0, extenders: [9, 0] })).toEqual([
-      'shortest: a number above 0 and up to 5000 mm',
-      'widestAperture: a number above 0 and up to 64 (f-number)',
+      'shortest: a number from 1 to 5000 mm',
+      'widestAperture: a number from 0.5 to 64 (f-number)',
       'extenders: factors from 1 to 4',
     ]);
     expect(expected('bodies', { ...body, sensorWidth: -1, pixelsWide: 0.5 })).toEqual([
-      'sensorWidth: a number above 0 and up to 200 mm',
+      'sensorWidth: a number from 1 to 200 mm',
       'pixelsWide: a whole number of pixels',
     ]);
     expect(expected('subjects', { ...starterSubjects[0], length: 4000 })).toEqual([

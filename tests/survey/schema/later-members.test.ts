@@ -31,8 +31,8 @@ describe('[S310] moments that follow the sun', () => {
     });
     expect(contents.moments).toMatchObject({ aRule: null, bRule: null });
     expect(reasons(contents)).toEqual([
-      'sunside.moments.aRule.event: expected one of sunrise, sunset, noon, got "dusk"; null is used instead',
-      'sunside.moments.bRule.minutes: expected minutes from -720 to 720, got 9000; null is used instead',
+      'sunside.moments.aRule.event: expected one of sunrise, sunset, noon, got "dusk"; it is left out',
+      'sunside.moments.bRule.minutes: expected minutes from -720 to 720, got 9000; it is left out',
     ]);
   });
 });

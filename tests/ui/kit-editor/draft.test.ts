@@ -106,10 +106,10 @@ describe('fields that do not fit', () => {
     expect(
       errors('bodies', { name: 'B', sensorWidth: '-1', sensorHeight: 'tall', pixelsWide: '6000.5' }),
     ).toEqual({
-      sensorWidth: 'Sensor width cannot be -1. Type a number above 0 and up to 200 mm.',
+      sensorWidth: 'Sensor width cannot be -1. Type a number from 1 to 200 mm.',
       sensorHeight: 'Sensor height: "tall" is no number. Type digits, such as 400.',
       pixelsWide: 'Pixels wide cannot be 6000.5. Type a whole number of pixels.',
-      pixelsHigh: 'Pixels high is missing. Type a number above 0 and up to 100000 pixels.',
+      pixelsHigh: 'Pixels high is missing. Type a whole number of pixels.',
     });
     expect(
       errors('subjects', {
@@ -124,10 +124,10 @@ describe('fields that do not fit', () => {
       propulsion: 'Propulsion is missing. Choose one of jet, propeller, rotor, none.',
     });
     expect(errors('lenses', { ...lens, shortest: '100-9000' })).toEqual({
-      shortest: 'Focal length cannot be 100-9000. Type a number above 0 and up to 5000 mm.',
+      shortest: 'Focal length cannot be 100-9000. Type a number from 1 to 5000 mm.',
     });
     expect(errors('lenses', { ...lens, shortest: '' })).toEqual({
-      shortest: 'Focal length is missing. Type a number above 0 and up to 5000 mm.',
+      shortest: 'Focal length is missing. Type a number from 1 to 5000 mm.',
     });
   });
 

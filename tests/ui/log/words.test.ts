@@ -4,7 +4,13 @@ import type { Pass } from '../../../src/figures/log/find-passes';
 import { logEntryOf } from '../../../src/figures/log/log-entry-of';
 import type { Sample } from '../../../src/figures/types';
 import { correctionWords, readCorrection } from '../../../src/ui/log/clock-words';
-import { comparedWords, passWords } from '../../../src/ui/log/words';
+import {
+  comparedWords,
+  keepWords,
+  passWords,
+  photographsWords,
+  withoutSpotWords,
+} from '../../../src/ui/log/words';
 import { contentsOf, plainSubject, spotFeature } from '../../support/contents';
 import { madeRunway } from '../../support/made-flights';
 
@@ -58,6 +64,14 @@ it('[L53] what is kept names no file and no place but the spot’s', () => {
   expect(kept.position).toEqual([18.16, 50.9]);
   expect(kept.properties).toMatchObject({ time: '1970-01-01T00:00:01Z', frames: 2, kept: 4, camera: 'One' });
   expect(JSON.stringify(kept)).not.toMatch(/secret|9\.77|jpg/);
+});
+
+it('[B1062] nothing to keep is not called 0 passes, and one pass is one', () => {
+  expect(keepWords(0)).toBe('Keep in the log');
+  expect(keepWords(1)).toBe('Keep 1 pass in the log');
+  expect(withoutSpotWords(1)).toMatch(/^1 pass without a spot.* it is left out/);
+  expect(withoutSpotWords(2)).toMatch(/^2 passes without a spot.* they are left out/);
+  expect(photographsWords(1)).toBe('1 photograph');
 });
 
 describe('[L54] a correction of the clock', () => {

@@ -47,6 +47,14 @@ describe('a callout', () => {
       for (let y = 0; y <= map.height; y += 23)
         expect(distance({ x, y }, at(x, y, [80, 130]))).toBeGreaterThanOrEqual(56);
   });
+  it('[B1066] is not there over a low map, but while its spot is dragged', () => {
+    const low = { width: 640, height: 290 };
+    const on = (size: typeof low, dragged: boolean) =>
+      placeCallout({ x: 300, y: 140 }, callout, size, [], [], [], dragged);
+    expect(on(low, false)).toBeNull();
+    expect(on(low, true)).not.toBeNull();
+    expect(on({ ...low, height: 310 }, false)).not.toBeNull();
+  });
   it('[U961] hides no legend, wherever the spot is: it goes beside, below, or off a corner', () => {
     const legend = { x: 12, y: 12, width: 225, height: 330 };
     for (let x = 0; x <= map.width; x += 31)

@@ -103,10 +103,13 @@ export function runwayInUse(ends: readonly FlowEnd[], light: boolean, wind: Wind
   const crosswindKt = light ? runwayLimits.lightCrosswindKt : runwayLimits.crosswindKt;
   const passed: string[] = [];
   for (const strip of ordered) {
-    const suiting = calm ? strip.serving : strip.serving.filter((e) => beyond(e, wind, crosswindKt) === null);
+    // In a calm too: the mean wind is, its gusts need not be.
+    const suiting = strip.serving.filter((e) => beyond(e, wind, crosswindKt) === null);
     if (suiting.length > 0) {
       const chosen = calm ? suiting : facing(suiting, wind);
-      const why = calm ? calmWords(strip, chosen, wind) : chosenWords(strip, chosen, wind, longest);
+      const why = calm
+        ? calmWords(strip, chosen, wind, crosswindKt)
+        : chosenWords(strip, chosen, wind, longest);
       return used(strip, chosen, [why, ...passed]);
     }
     const [first] = facing(strip.serving, wind);
@@ -161,8 +164,8 @@ const parallelTo = (other: Strip, main: Strip, chosen: readonly FlowEnd[]): Flow
 
 /** Ends of a strip for light aircraft: those of more headwind, never one with a tailwind that nobody lands with. */
 function offeredTo(strip: Strip, wind: Wind): FlowEnd[] {
-  if (wind.from === null || wind.speedKt < calmBelowKt) return [...strip.serving];
   const suiting = strip.serving.filter((e) => beyond(e, wind, Infinity) === null);
+  if (wind.from === null || wind.speedKt < calmBelowKt) return suiting;
   return suiting.length > 0 ? facing(suiting, wind) : [];
 }
 
@@ -188,7 +191,10 @@ function shortWords(short: readonly Strip[], light: boolean): string[] {
   ];
 }
 
-function calmWords(strip: Strip, chosen: readonly FlowEnd[], wind: Wind): string {
+function calmWords(strip: Strip, chosen: readonly FlowEnd[], wind: Wind, crosswindKt: number): string {
+  const left = strip.serving.find((e) => !chosen.includes(e));
+  if (left)
+    return `${weak(wind)}, but not its gusts: ${names(chosen)} of ${strip.name}, the longest runway that serves; ${left.name} has ${beyond(left, wind, crosswindKt)}`;
   const end = chosen.length === 2 ? 'either end' : `${names(chosen)}, the only end`;
   return `${weak(wind)}: ${end} of ${strip.name}, the longest runway that serves`;
 }
