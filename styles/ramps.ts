@@ -123,7 +123,7 @@ export const minuteSteps = [
 ] as const;
 
 /** The factor of light of a place's best picture, 0 to 1: the ramp of light angles turned round. */
-export const lightFactorSteps = [
+const lightFactorSteps = [
   { to: 0.1, colour: cividis[6] },
   { to: 0.3, colour: cividis[5] },
   { to: 0.5, colour: cividis[4] },

@@ -11,7 +11,7 @@ export interface Ended {
   readonly err: string;
 }
 
-export const mergeUsage =
+const mergeUsage =
   'usage: npm run -s merge -- MINE.geojson THEIRS.geojson [--base BASE.geojson] [--take mine|theirs]';
 
 /**

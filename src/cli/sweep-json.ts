@@ -2,6 +2,7 @@ import type { Wind } from '../figures/traffic/wind/wind';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { PastUse } from '../figures/flown/past-use';
 import { recordLayout, readRecord } from '../imports/wind-record/read-record';
+import { atOnce } from '../survey/at-once';
 import type { Contents } from '../survey/contents';
 import type { WindRecord } from '../survey/schema/wind-record';
 import { standingEyeHeight } from '../survey/schema/standing-spot';
@@ -118,13 +119,8 @@ export function recordFrom(text: string, file: string, { site }: Pick<Contents, 
       ok: false,
       reason: `--record: ${file}: its heading does not say in which unit the speed is, such as "speed_kt"`,
     };
-  const steps = readRecord(text, { ...plan, unit }, site.timeZone, file);
-  for (;;) {
-    const step = steps.next();
-    if (!step.done) continue;
-    const { record } = step.value;
-    return record.observations > 0
-      ? { ok: true, value: record }
-      : { ok: false, reason: `--record: ${file}: not one of its rows can be read as a wind` };
-  }
+  const { record } = atOnce(readRecord(text, { ...plan, unit }, site.timeZone, file));
+  return record.observations > 0
+    ? { ok: true, value: record }
+    : { ok: false, reason: `--record: ${file}: not one of its rows can be read as a wind` };
 }

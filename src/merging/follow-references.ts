@@ -41,7 +41,7 @@ export function followReferences(theirs: Survey, same: readonly SameThing[]): Su
 const otherEnd = (end: Json): Json => (end === 0 ? 1 : end === 1 ? 0 : end);
 
 /** The same runway with its ends in the other order. */
-export function reversedRunway(feature: SurveyFeature): SurveyFeature {
+function reversedRunway(feature: SurveyFeature): SurveyFeature {
   const { properties, geometry } = feature;
   const ends = properties?.['ends'];
   const coordinates = geometry?.['coordinates'];

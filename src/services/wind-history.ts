@@ -1,6 +1,7 @@
 import type { RecordLayout } from '../imports/wind-record/read-record';
 import type { Derived } from '../state/derived.svelte';
 import type { SurveyDocument } from '../state/document.svelte';
+import { pagePauses, sliced } from '../state/in-slices';
 import { Turns } from '../state/turns';
 import { setWindRecord } from '../survey/edits/set-wind-record';
 import { pickOne, tableFile, textOfTable } from './table-file';
@@ -47,21 +48,10 @@ export class WindHistory implements PastWinds {
       this.#derived.day.timeZone,
       name,
     );
-    let pause = performance.now();
-    for (;;) {
-      const step = steps.next();
-      if (step.done) {
-        const { record, ...read } = step.value;
-        // Another survey was opened, or another table brought in, while a long one was read.
-        if (record.observations > 0 && isLast() && this.#document.id === id)
-          this.#document.perform('bring in a wind record', (s) => setWindRecord(s, record));
-        return { ...read, observations: record.observations };
-      }
-      // The page keeps answering: never longer than a frame in one go.
-      if (performance.now() - pause < 12) continue;
-      progress(step.value);
-      await new Promise((go) => setTimeout(go));
-      pause = performance.now();
-    }
+    const { record, ...read } = await sliced(steps, pagePauses, progress);
+    // Another survey was opened, or another table brought in, while a long one was read.
+    if (record.observations > 0 && isLast() && this.#document.id === id)
+      this.#document.perform('bring in a wind record', (s) => setWindRecord(s, record));
+    return { ...read, observations: record.observations };
   }
 }

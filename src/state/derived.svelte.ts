@@ -1,3 +1,4 @@
+import { workingAhead } from '../figures/working-ahead';
 import type { ElevationGrid } from '../figures/sight/terrain';
 import type { OtherPaths } from '../figures/traffic/paths';
 import { readContents, type Contents } from '../survey/contents';
@@ -10,6 +11,7 @@ import { Flow } from './derived/flow.svelte';
 import { Inspection } from './derived/inspection.svelte';
 import { Sights } from './derived/sights.svelte';
 import { Sunlight } from './derived/sunlight.svelte';
+import { WantedPaths } from './derived/wanted-paths.svelte';
 import type { SurveyDocument } from './document.svelte';
 import type { LateAirfieldTools } from './late-airfield-tools.svelte';
 import type { ZoneAt } from '../survey/zones';
@@ -36,6 +38,7 @@ export interface DerivedFrom {
  */
 export class Derived {
   readonly #from: DerivedFrom;
+  readonly #wanted: WantedPaths;
   readonly day: Day;
   readonly light: Sunlight;
   readonly airfield: Airfield;
@@ -49,7 +52,8 @@ export class Derived {
     this.day = new Day(this, from.now);
     this.light = new Sunlight(this, this.day);
     this.flow = new Flow(this, this.day, shown);
-    this.sights = new Sights(this, this.day, this.flow, { selection, shown });
+    this.#wanted = new WantedPaths(this.flow, shown);
+    this.sights = new Sights(this, this.day, this.#wanted, selection);
     this.inspection = new Inspection(this.sights, this.day, selection);
     this.airfield = new Airfield(this, this.day, this.sights);
   }
@@ -62,7 +66,10 @@ export class Derived {
       readFeature(feature);
       yield;
     }
-    yield* this.sights.ahead(this.#read(survey));
+    const { terrain, otherPaths } = this;
+    const instants = [this.day.instantA, this.day.instantB];
+    const contents = this.#read(survey);
+    yield* workingAhead({ contents, wanted: this.#wanted.filter, terrain, otherPaths, instants });
   }
 
   #read(survey: Survey): Contents {

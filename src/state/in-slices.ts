@@ -30,14 +30,18 @@ export function inSlices<T>(
   return () => callOff();
 }
 
-/** The same, as a promise of what comes of it. */
-export async function sliced<T>(steps: Generator<void, T>, { now, later }: Pauses): Promise<T> {
+/** The same, as a promise of what comes of it. `told` hears the last step of each slice. */
+export async function sliced<Y, T>(
+  steps: Generator<Y, T>,
+  { now, later }: Pauses,
+  told: (step: Y) => void = () => undefined,
+): Promise<T> {
   for (;;) {
     const until = now() + most;
-    do {
-      const step = steps.next();
-      if (step.done) return step.value;
-    } while (now() < until);
+    let step = steps.next();
+    while (!step.done && now() < until) step = steps.next();
+    if (step.done) return step.value;
+    told(step.value);
     await new Promise<void>((go) => later(go));
   }
 }

@@ -8,8 +8,7 @@ import type { SweepAsked } from '../sweep/plan';
 import { lightHours, type Hours } from '../sweep/instants';
 
 /** Which hours of the day are looked at. */
-export const hourChoices = ['day', 'morning', 'afternoon', 'moments'] as const;
-export type HourChoice = (typeof hourChoices)[number];
+export type HourChoice = 'day' | 'morning' | 'afternoon' | 'moments';
 
 /** What a question is made of, besides what the survey says. */
 export interface PlaceInput {

@@ -36,7 +36,7 @@ export interface CameraChoice {
   readonly part: 'whole' | 'nose' | 'tail' | 'formation';
 }
 
-export const startingCamera: CameraChoice = {
+const startingCamera: CameraChoice = {
   lens: null,
   focalLength: null,
   aperture: null,

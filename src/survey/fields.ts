@@ -21,6 +21,11 @@ export function readFields<E extends Fields>(
   const out: Record<string, unknown> = {};
   for (const [key, schema] of Object.entries(entries)) {
     const given = Object.hasOwn(source, key) ? source[key] : undefined;
+    // Most members of most features are not stated, and need not be.
+    if (given === undefined && isOptional(schema)) {
+      out[key] = v.getDefault(schema);
+      continue;
+    }
     const parsed = v.safeParse(schema, given);
     if (parsed.success) {
       out[key] = parsed.output;
@@ -42,6 +47,9 @@ export function readFields<E extends Fields>(
   }
   return out as Read<E>;
 }
+
+/** Whether a field that is not there is what its schema says it stands for, with nothing done to it. */
+const isOptional = (schema: Fields[string]): boolean => schema.type === 'nullish' && !('pipe' in schema);
 
 /** What stands in for a value that does not fit, in words. */
 function insteadWords(fallback: unknown): string {

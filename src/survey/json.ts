@@ -54,10 +54,15 @@ export function extentOf(value: unknown, most: number): Extent {
   let depth = 0;
   for (; level.length > 0 && depth <= most; depth++) {
     const next: object[] = [];
-    for (const holder of level)
-      for (const member of Object.values(holder) as unknown[])
+    for (const holder of level) {
+      // A list is its own values: most of what is in a file are positions.
+      const members = Array.isArray(holder) ? (holder as unknown[]) : (Object.values(holder) as unknown[]);
+      for (let i = 0; i < members.length; i++) {
+        const member = members[i];
         if (typeof member === 'object' && member !== null) next.push(member);
         else if (member === Infinity || member === -Infinity) infinite++;
+      }
+    }
     level = next;
   }
   return { depth, infinite };

@@ -28,6 +28,7 @@ export function normalGeometry(geometry: JsonObject): {
 
 /** Lists of lists of numbers, three deep at most: the shape has been read. */
 function isSame(a: unknown, b: unknown): boolean {
+  if (typeof a === 'number') return Object.is(a, b);
   if (!Array.isArray(a) || !Array.isArray(b)) return Object.is(a, b);
   if (a.length !== b.length) return false;
   for (let i = 0; i < a.length; i++) if (!isSame(a[i], b[i])) return false;

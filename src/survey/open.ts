@@ -193,9 +193,10 @@ function normalFeature(entry: JsonObject, id: string, problems: Problem[]): Surv
   const [properties, geometry] = [objectIn('properties'), objectIn('geometry')];
   const feature: SurveyFeature = { ...entry, type: 'Feature', id, properties, geometry };
   if (kindOf(feature) === null || geometry === null) return feature;
-  const { bbox: _stale, ...ours } = feature;
   const normal = normalGeometry(geometry);
   for (const reason of normal.changes) problems.push({ id, reason, used: true });
+  if (normal.geometry === geometry && feature['bbox'] === undefined) return feature;
+  const { bbox: _stale, ...ours } = feature;
   return { ...ours, type: 'Feature', id, properties, geometry: normal.geometry };
 }
 

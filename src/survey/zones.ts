@@ -16,7 +16,7 @@ const native = (globalThis as { readonly Temporal?: NativeTemporal }).Temporal;
 const named = /^[A-Za-z][A-Za-z0-9_+/-]*$/;
 
 /** Whether a clock can be set by it. A survey asks for its own again with every move of a drag. */
-export const isZone = lastAnswer((name: string): boolean => {
+const isZone = lastAnswer((name: string): boolean => {
   try {
     // The first formatter of a page takes 35 ms, which is more than all figures of its first screen.
     if (native && named.test(name)) native.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(name);

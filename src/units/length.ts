@@ -5,7 +5,5 @@ export const metresPerNauticalMile = 1852;
 
 export const feetToMetres = (ft: number): number => ft * metresPerFoot;
 export const metresToFeet = (m: number): number => m / metresPerFoot;
-export const nauticalMilesToMetres = (nm: number): number => nm * metresPerNauticalMile;
-export const metresToNauticalMiles = (m: number): number => m / metresPerNauticalMile;
 
 export type LengthUnit = 'm' | 'ft';

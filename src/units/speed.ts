@@ -1,7 +1,7 @@
 import { metresPerNauticalMile } from './length';
 
 /** 1 kt is one nautical mile an hour: 1852/3600 m/s exactly. */
-export const metresPerSecondPerKnot = metresPerNauticalMile / 3600;
+const metresPerSecondPerKnot = metresPerNauticalMile / 3600;
 
 export const knotsToMetresPerSecond = (kt: number): number => kt * metresPerSecondPerKnot;
 export const metresPerSecondToKnots = (ms: number): number => ms / metresPerSecondPerKnot;

@@ -1,10 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  feetToMetres,
-  metresToFeet,
-  metresToNauticalMiles,
-  nauticalMilesToMetres,
-} from '../../src/units/length';
+import { feetToMetres, metresToFeet } from '../../src/units/length';
 
 describe('lengths', () => {
   it('turns feet into metres by the exact international foot', () => {
@@ -12,12 +7,7 @@ describe('lengths', () => {
     expect(feetToMetres(-1246)).toBeCloseTo(-379.7808, 10);
   });
 
-  it('turns nautical miles into metres: 0.75 NM are 1389 m', () => {
-    expect(nauticalMilesToMetres(0.75)).toBe(1389);
-  });
-
   it('goes back whole', () => {
     for (const ft of [0, 1, 237, 13_314]) expect(Math.round(metresToFeet(feetToMetres(ft)))).toBe(ft);
-    expect(metresToNauticalMiles(2778)).toBe(1.5);
   });
 });

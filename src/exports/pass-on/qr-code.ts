@@ -1,7 +1,7 @@
 import { encode } from 'uqr';
 
 /** Bytes of a link that a phone's camera still reads off a screen. Common practice, no source. */
-export const longestForQr = 1200;
+const longestForQr = 1200;
 /** Modules of white round the code: ISO/IEC 18004 asks for four. */
 const quiet = 4;
 

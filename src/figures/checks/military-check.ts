@@ -2,7 +2,7 @@ import type { Contents } from '../../survey/contents';
 import type { Problem } from '../../survey/problems';
 
 /** Whether aircraft of the military fly here: the user says so, or breaks are flown. */
-export const isMilitary = ({ site, runways }: Pick<Contents, 'site' | 'runways'>): boolean =>
+const isMilitary = ({ site, runways }: Pick<Contents, 'site' | 'runways'>): boolean =>
   site.military || runways.some(({ patterns }) => patterns.some(({ pattern }) => pattern === 'break'));
 
 /** Said of a military field until the user states what it says of photography. */

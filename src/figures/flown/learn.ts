@@ -63,7 +63,7 @@ export interface Learned {
 }
 
 /** Flights of one end and kind from which on they say something of the next one (design part two, section 12). */
-export const leastFlights = 5;
+const leastFlights = 5;
 
 /** Where flights are learned from: the ends that they may have used, and themselves. */
 export interface ToLearnFrom extends Pick<Contents, 'site' | 'runways'> {

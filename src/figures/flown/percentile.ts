@@ -23,5 +23,3 @@ export function spreadOf(values: readonly number[]): Spread | null {
   const sorted = Float64Array.from(values).sort();
   return { median: percentile(sorted, 0.5), low: percentile(sorted, 0.25), high: percentile(sorted, 0.75) };
 }
-
-export const medianOf = (values: readonly number[]): number | null => spreadOf(values)?.median ?? null;

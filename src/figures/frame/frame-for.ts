@@ -68,7 +68,7 @@ const held = (body: Body, { portrait }: Hold): Body =>
 const kept = new Memo<Scenery>();
 
 /** The scenery of a spot on ground at a height in m above mean sea level; built once until something of it changes. */
-export function sceneryOf(
+function sceneryOf(
   spot: StandingSpot,
   ground: number,
   contents: Contents,

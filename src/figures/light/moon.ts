@@ -22,7 +22,7 @@ export function moonAt([lng, lat]: Position, instant: number): Moon {
   return { azimuth, altitude, lit: fraction, phase };
 }
 
-export const moonPhases = [
+const moonPhases = [
   'new',
   'waxing-crescent',
   'first-quarter',

@@ -4,14 +4,13 @@ import { stretches, type Stretch } from './stretches';
 import { civilTwilightAltitude, sunAt, sunriseAltitude } from './sun';
 
 /** How dark the sky is: day, then the three twilights (the sun down to 6, 12 and 18 degrees under the horizon), then night. */
-export const darknesses = ['day', 'civil', 'nautical', 'astronomical', 'night'] as const;
-export type Darkness = (typeof darknesses)[number];
+export type Darkness = 'day' | 'civil' | 'nautical' | 'astronomical' | 'night';
 
 const nauticalAltitude = -12;
 const astronomicalAltitude = -18;
 
 /** `sunAltitude`: geometric, degrees. */
-export function darknessAt(sunAltitude: number): Darkness {
+function darknessAt(sunAltitude: number): Darkness {
   if (sunAltitude >= sunriseAltitude) return 'day';
   if (sunAltitude >= civilTwilightAltitude) return 'civil';
   if (sunAltitude >= nauticalAltitude) return 'nautical';

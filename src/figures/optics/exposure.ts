@@ -29,7 +29,7 @@ export const directOf: Readonly<Record<Sky, number>> = { clear: 1, hazy: 0.8, ov
  * Stops below the clear sky by the share of direct sun, straight lines in between: hazy sun with soft shadows 1, cloudy
  * bright without shadows 2 (ANSI PH2.7: 15, 14, 13). Heavy overcast takes 3; no report tells it from a bright one.
  */
-export function stopsBelowClear(sky: Sky | number): number {
+function stopsBelowClear(sky: Sky | number): number {
   if (sky === 'heavy') return 3;
   const direct = typeof sky === 'number' ? sky : directOf[sky];
   return direct >= directOf.hazy ? (1 - direct) / (1 - directOf.hazy) : 2 - direct / directOf.hazy;

@@ -54,7 +54,7 @@ const stepMs = dayStepMinutes * 60_000;
 const edge = 1e-6;
 
 /** How much a total is better than just worth the wait, 0 to 1. */
-export const gainOf = (total: number): number =>
+const gainOf = (total: number): number =>
   total <= worthwhileFrom + edge ? 0 : (total - worthwhileFrom) / (1 - worthwhileFrom);
 
 /**

@@ -11,7 +11,7 @@ export interface Fineness {
 }
 
 /** 0.06 to 0.11 degrees, at most 2 m for each km; steps of 0.5 % of the distance. */
-export const usualFineness: Fineness = { rays: 4096, growth: 0.005 };
+const usualFineness: Fineness = { rays: 4096, growth: 0.005 };
 
 /** m beyond which nothing is looked for. */
 export const farthest = 20_000;

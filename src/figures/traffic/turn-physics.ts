@@ -13,6 +13,3 @@ export const turnRadius = (speed: number, bank: number): number =>
 /** Degrees of bank of a level, coordinated turn; 0 straight ahead. `radius`: m, without sign. */
 export const bankOf = (speed: number, radius: number): number =>
   Math.atan(speed ** 2 / (gravity * radius)) * DEG;
-
-/** Times its weight that an aircraft carries in a level turn. */
-export const loadFactor = (bank: number): number => 1 / Math.cos(bank * RAD);

@@ -12,7 +12,7 @@ import { frontLitByHour, frontLitByMonth } from './front-lit-hours';
 import { emptyRow, entryOf, fillRow, type LightEntry, type LightRow } from './light-row';
 
 /** Minutes of the clock that one row of the year stands for. */
-export const yearStepMinutes = 15;
+const yearStepMinutes = 15;
 
 /** A year of light for one spot and path, by date and time of the clock. */
 export interface YearLight {

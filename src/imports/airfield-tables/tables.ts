@@ -1,7 +1,7 @@
 import type { Position } from '../../survey/document';
 import { feetToMetres } from '../../units/length';
 import type { CatalogueEnd, CatalogueRunway } from '../catalogue/types';
-import { readCsv, type Csv } from '../tables/csv';
+import type { Csv } from '../tables/csv';
 import { decimalMarkOf, numberIn, type DecimalMark } from '../tables/decimal-mark';
 import { isPlace } from '../osm/elements';
 
@@ -30,7 +30,7 @@ export type OpenDataTable =
 type Get = (column: string) => string;
 
 /** Which of the two tables a first row is; null for any other. */
-export function openDataTableOf(first: readonly string[]): OpenDataTable['table'] | null {
+function openDataTableOf(first: readonly string[]): OpenDataTable['table'] | null {
   const has = (...names: readonly string[]) => names.every((name) => first.includes(name));
   if (has('airport_ident', 'le_latitude_deg', 'le_longitude_deg')) return 'runways';
   return has('ident', 'latitude_deg', 'longitude_deg', 'elevation_ft') ? 'airports' : null;
@@ -56,8 +56,6 @@ export function readOpenDataTable(csv: Csv): OpenDataTable | null {
   };
   return table === 'airports' ? { table, ...read(airportRow) } : { table, ...read(runwayRow) };
 }
-
-export const readOpenDataText = (text: string): OpenDataTable | null => readOpenDataTable(readCsv(text));
 
 function airportRow(get: Get, mark: DecimalMark): AirportRow | null {
   const position = placeIn(get('longitude_deg'), get('latitude_deg'), mark);

@@ -26,7 +26,7 @@ export const groundLayers = [
 /** What tells that schema from others. */
 const toldBy = ['transportation', 'water'] as const;
 /** Zoom from which its tiles have every path (from memory: footpaths come with the last tiles, of zoom 14). */
-export const leastZoom = 14;
+const leastZoom = 14;
 
 /** Round what the ground is wanted: the nearest come in. */
 export interface BaseAround {

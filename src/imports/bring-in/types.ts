@@ -3,19 +3,9 @@ import type { Position } from '../../survey/document';
 import type { JsonObject } from '../../survey/json';
 import type { SourceCredit } from '../../survey/sources';
 
-/** Kinds of things as the preview counts and ticks them, in the order in which it lists them. */
-export const groups = [
-  'runways',
-  'taxi routes',
-  'aprons',
-  'flight paths',
-  'standing spots',
-  'buildings',
-  'walls',
-  'fences',
-  'hedges',
-  'tree rows',
-  'woods',
+/** What stands in the way of sight, and what is only ground: of either the nearest come in. */
+export const obstacleGroups = ['buildings', 'walls', 'fences', 'hedges', 'tree rows', 'woods'] as const;
+export const groundGroups = [
   'roads',
   'paths',
   'parking',
@@ -23,6 +13,17 @@ export const groups = [
   'water',
   'railways',
   'outlines of aerodromes',
+] as const;
+
+/** Kinds of things as the preview counts and ticks them, in the order in which it lists them. */
+export const groups = [
+  'runways',
+  'taxi routes',
+  'aprons',
+  'flight paths',
+  'standing spots',
+  ...obstacleGroups,
+  ...groundGroups,
 ] as const;
 export type Group = (typeof groups)[number];
 

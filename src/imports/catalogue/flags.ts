@@ -79,5 +79,5 @@ function directionFlag(
 }
 
 /** A "T" after the number says so (16T); elsewhere only the latitude makes it likely. */
-export const numberedByTrueNorth = (end: CatalogueEnd) =>
+const numberedByTrueNorth = (end: CatalogueEnd) =>
   /^\d{1,2}[LCR]?T$/.test(end.designator) || Math.abs(end.position[1]) >= trueNorthLatitude;

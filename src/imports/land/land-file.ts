@@ -14,7 +14,7 @@ export interface LandFile {
   readonly areas: readonly (readonly (readonly number[])[])[];
 }
 
-export const landCredit = 'World land: Natural Earth, by way of world-atlas; public domain.';
+const landCredit = 'World land: Natural Earth, by way of world-atlas; public domain.';
 
 export const encodeLand = (areas: readonly LandArea[], builtBy: string): LandFile => ({
   builtBy,

@@ -7,9 +7,12 @@ import { knownAs } from '../bring-in/runway-ends';
 import { Nearness } from '../bring-in/nearness';
 import { Tally } from '../bring-in/tally';
 import {
+  groundGroups,
   noQuestions,
+  obstacleGroups,
   type Answers,
   type Candidate,
+  type Group,
   type Proposal,
   type ReadSource,
   type Surroundings,
@@ -133,16 +136,8 @@ function siteOf(
   };
 }
 
-const obstacleGroups = new Set(['buildings', 'walls', 'fences', 'hedges', 'tree rows', 'woods']);
-const groundGroups = new Set([
-  'roads',
-  'paths',
-  'parking',
-  'greens',
-  'water',
-  'railways',
-  'outlines of aerodromes',
-]);
+const obstacleKinds = new Set<Group>(obstacleGroups);
+const groundKinds = new Set<Group>(groundGroups);
 
 /** What lies near enough to matter: a city's extract would drown the survey. */
 function relevant(
@@ -162,7 +157,7 @@ function relevant(
     const { group, shape } = candidate;
     if (near.toReference(shape) > radius)
       tally.add(group, `farther than ${metres(radius)} from the airfield`);
-    else if (!obstacleGroups.has(group) && !groundGroups.has(group)) kept.push(candidate);
+    else if (!obstacleKinds.has(group) && !groundKinds.has(group)) kept.push(candidate);
     else if (group === 'buildings' && near.area(shape) < practice.leastBuilding)
       tally.add(group, `smaller than ${practice.leastBuilding} m²`);
     else {
@@ -175,12 +170,12 @@ function relevant(
   let [obstacles, grounds] = [0, 0];
   for (const { candidate } of byDistance) {
     const { group } = candidate;
-    const room = obstacleGroups.has(group)
+    const room = obstacleKinds.has(group)
       ? obstacles++ < practice.mostObstacles
       : grounds++ < practice.mostGroundUses;
     if (room) kept.push(candidate);
     else {
-      const most = obstacleGroups.has(group) ? practice.mostObstacles : practice.mostGroundUses;
+      const most = obstacleKinds.has(group) ? practice.mostObstacles : practice.mostGroundUses;
       tally.add(group, `only the ${most} nearest of their sort come in; a smaller radius says which`);
     }
   }

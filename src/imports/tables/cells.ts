@@ -49,6 +49,6 @@ function readNumber(text: string, { measure, size }: Column, mark: DecimalMark):
 }
 
 /** Our own tables put an apostrophe before a text that a spreadsheet would take for a formula. */
-export const unescaped = (text: string): string => text.replace(/^'(?='*[=+\-@])/, '');
+const unescaped = (text: string): string => text.replace(/^'(?='*[=+\-@])/, '');
 
 export const short = (text: string): string => (text.length > 40 ? `${text.slice(0, 37)}...` : text);

@@ -1,4 +1,4 @@
-import { readCsv, type Csv } from '../tables/csv';
+import type { Csv } from '../tables/csv';
 import { decimalMarkOf, numberIn } from '../tables/decimal-mark';
 import { headingOf, headingsOf, type Heading } from '../tables/headings';
 import { Tally } from '../bring-in/tally';
@@ -61,8 +61,6 @@ export function readTrackTable({ rows, delimiter, unclear }: Csv): TracksReading
     time && untimed ? ['The times of this table could not be read: the flight comes in without.'] : [];
   return { ok: true, read: { tracks, waypoints: [], leftOut: tally.list, remarks } };
 }
-
-export const readTrackCsv = (text: string): TracksReading => readTrackTable(readCsv(text));
 
 function columnsOf(first: readonly string[]): Columns | string {
   const headings = headingsOf(first);

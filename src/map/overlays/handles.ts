@@ -29,7 +29,7 @@ export function handlesOf(selected: SurveyFeature | null, chosen: VertexRef | nu
 }
 
 /** A runway has two ends; a flight path has a height for each of its positions. */
-export const canGrow = ({ properties }: SurveyFeature): boolean =>
+const canGrow = ({ properties }: SurveyFeature): boolean =>
   properties?.['kind'] !== 'runway' && properties?.['kind'] !== 'flight-path';
 
 interface Corners {

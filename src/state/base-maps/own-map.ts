@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { choiceField, readFields, textField, type Read } from '../../survey/fields';
 
-export const ownKinds = ['tiles', 'style', 'archive'] as const;
+const ownKinds = ['tiles', 'style', 'archive'] as const;
 export type OwnKind = (typeof ownKinds)[number];
 
 const fields = {

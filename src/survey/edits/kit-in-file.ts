@@ -11,7 +11,7 @@ const asList = (value: Json | undefined): readonly Json[] =>
  * A list as it stands in the file. Where the starter list stands in, it is written out whole, since from the
  * first edit on the list is the user's; entries that do not fit stay behind it.
  */
-export function ownList(list: ListName, value: Json | undefined): readonly Json[] {
+function ownList(list: ListName, value: Json | undefined): readonly Json[] {
   const given = asList(value);
   if (given.some((entry) => readEntry(list, entry).ok)) return given;
   return [...starterLists[list].map(entryAsJson), ...given];

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 
-export const flownKinds = ['arrival', 'departure', 'circuit'] as const;
+const flownKinds = ['arrival', 'departure', 'circuit'] as const;
 
 const number = (min: number, max: number, unit: string) => {
   const what = `expected a number from ${min} to ${max}${unit}`;

@@ -8,7 +8,7 @@ import { clock, dateField } from './when';
  * `type`: type designator as it was given; `subject`: key of the subject that stands for it, null for the one that
  * has the type as its key. `runway`: designator of the end, if it was given. `place`: where from or where to.
  */
-export const movementFields = {
+const movementFields = {
   id: v.pipe(v.string('expected an id'), v.nonEmpty('expected an id')),
   date: dateField,
   time: clock,

@@ -14,7 +14,6 @@ const move = v.object(
   { between: v.tuple([text, text], 'expected the ids of two spots'), minutes },
   'expected a way: {between, minutes}',
 );
-export type StatedMove = v.InferOutput<typeof move>;
 
 /** A window that was chosen to be taken along. `path` as the figures print it. */
 const chosen = v.object(

@@ -24,7 +24,7 @@ import { Bins } from './bins';
 import { isNear, meetsSquare, shapeIn, shapeOf, toChain, type Shape } from './shape';
 
 /** Why nobody stands somewhere, in the order in which it is asked. */
-export const closedReasons = [
+const closedReasons = [
   'no-go',
   'runway',
   'taxi-route',

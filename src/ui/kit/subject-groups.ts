@@ -15,7 +15,7 @@ const groups: readonly (readonly [name: string, holds: (subject: Subject) => boo
 ];
 
 /** Every word that was typed is in the name or the key, whatever the case. */
-export function matchesSubject({ name, key }: Subject, typed: string): boolean {
+function matchesSubject({ name, key }: Subject, typed: string): boolean {
   const text = `${name} ${key}`.toLowerCase();
   return typed
     .toLowerCase()

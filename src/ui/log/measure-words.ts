@@ -20,7 +20,7 @@ export const ends: Record<Marks['part'], readonly [string, string]> = {
 };
 
 /** Why there is no measure, and what would mend it. */
-export const noMeasureWords: Record<NoMeasure, string> = {
+const noMeasureWords: Record<NoMeasure, string> = {
   'no-heading': 'The path does not say which way the aircraft faces: nothing can be measured on it.',
   'no-wings': 'A rotor has no wing tips: mark nose and tail.',
   'too-close': 'The marks lie too close together to say anything.',

@@ -1,5 +1,4 @@
 import type { MergeQuestion, MergeUnderWay } from '../../ports/merging';
-import type { Survey } from '../../survey/document';
 import { isObject, type Json } from '../../survey/json';
 import { decimal } from '../../units/format';
 import { shortened } from '../../units/plain-text';
@@ -132,7 +131,3 @@ export const changeWords = (
   under: Pick<MergeUnderWay, 'mine' | 'theirs'>,
   { id, pointers }: { readonly id: string | null; readonly pointers: readonly string[] },
 ): string => `${thingWords(under, id)}: ${[...new Set(pointers.map(memberWords))].join('; ')}`;
-
-/** What a survey says of itself, for a list of things: their names in the order of the survey. */
-export const titlesOf = (survey: Survey, ids: readonly string[]): readonly string[] =>
-  ids.map((id) => featureTitle(survey, id));

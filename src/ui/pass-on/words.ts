@@ -6,7 +6,7 @@ import { isKind, kinds } from '../../survey/kinds';
 import { shortened } from '../../units/plain-text';
 import { featureTitle } from '../words/titles';
 
-export const partLabels: Readonly<Record<Part, string>> = {
+const partLabels: Readonly<Record<Part, string>> = {
   contacts: 'Contacts: whom to ask, telephone, e-mail',
   permissions: 'Permissions: what was asked and answered',
   log: 'Log: what was photographed',

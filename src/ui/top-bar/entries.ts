@@ -29,7 +29,7 @@ export const kitDialog: LazyDialog = () => import('../kit-editor/KitEditor.svelt
 export const sheetDialog: LazyDialog = () => import('../sheet/SheetDialog.svelte');
 export const requestDialog: LazyDialog = () => import('../request/RequestDialog.svelte');
 export const preferencesDialog: LazyDialog = () => import('../preferences/PreferencesDialog.svelte');
-export const tripDialog: LazyDialog = () => import('../trip/TripDialog.svelte');
+const tripDialog: LazyDialog = () => import('../trip/TripDialog.svelte');
 export const shortcutsDialog: LazyDialog = () => import('./ShortcutsDialog.svelte');
 
 /** What the top bar and its menu hold besides the search, undo and redo: one line each, in their order. */

@@ -31,7 +31,7 @@ export const hourChoiceWords: Readonly<Record<HourChoice, string>> = {
 };
 
 /** Why nobody stands somewhere. */
-export const closedWords: Readonly<Record<NonNullable<GroundThere['closedBy']>, string>> = {
+const closedWords: Readonly<Record<NonNullable<GroundThere['closedBy']>, string>> = {
   'no-go': 'a no-go area of this survey',
   runway: 'too close to a runway',
   'taxi-route': 'too close to a taxi route',

@@ -44,7 +44,7 @@ const settingOf = ({ focalLength, widestAperture }: TakenSetting): string =>
 const stop = (aperture: number): string => String(Number(aperture.toFixed(aperture < 9.95 ? 1 : 0)));
 
 /** The setting that a lens is judged by: "500 mm f/4 with 1.4×: 700 mm, f/5.6". */
-export const settingWords = (taken: TakenSetting): string =>
+const settingWords = (taken: TakenSetting): string =>
   `${lensName(taken.lens)}${taken.extender === null ? '' : ` with ${taken.extender}×`}: ${settingOf(taken)}`;
 
 const fits: Readonly<Record<Verdict['verdict'], string>> = {

@@ -14,7 +14,7 @@ export const coverChoices = [
 export const visibilityChoices = [10_000, 7000, 5000, 3000, 1500, 800] as const;
 
 /** The nearest of them in words. */
-export function coverWords(direct: number): string {
+function coverWords(direct: number): string {
   const off = (share: number) => Math.abs(share - direct);
   const [, words] = coverChoices.reduce((best, choice) => (off(choice[0]) < off(best[0]) ? choice : best));
   return words;

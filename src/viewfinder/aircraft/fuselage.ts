@@ -27,7 +27,7 @@ export function loft(sections: readonly Section[]): BufferGeometry {
 }
 
 /** Between two sections of a body: what lies at `x`. Sections run from the nose (large x) to the tail. */
-export function sectionAt(sections: readonly Section[], x: number): Section {
+function sectionAt(sections: readonly Section[], x: number): Section {
   const after = sections.findIndex((s) => s.x <= x);
   const [a, b] = [sections[Math.max(0, after - 1)] as Section, sections[Math.max(0, after)] as Section];
   const t = a.x === b.x ? 0 : (a.x - x) / (a.x - b.x);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bankOf, loadFactor, turnRadius } from '../../../src/figures/traffic/turn-physics';
+import { bankOf, turnRadius } from '../../../src/figures/traffic/turn-physics';
 
 const foot = 0.3048;
 const knot = 1852 / 3600;
@@ -23,10 +23,5 @@ describe('turns', () => {
   test('[F1001] the bank of a turn is the bank that makes its radius; straight on there is none', () => {
     for (const bank of [5, 25, 60, 75]) expect(bankOf(83, turnRadius(83, bank))).toBeCloseTo(bank, 9);
     expect(bankOf(83, Infinity)).toBe(0);
-  });
-
-  test('[F1002] two g at 60 degrees, 1.41 at 45 (FAA-H-8083-25, figure of load factors, from memory)', () => {
-    expect(loadFactor(60)).toBeCloseTo(2, 9);
-    expect(loadFactor(45)).toBeCloseTo(1.41, 2);
   });
 });

@@ -17,7 +17,7 @@ const isStation = (group: string) => /^[A-Z][A-Z0-9]{3}$/.test(group);
 const isKeyword = (group: string) => group === 'METAR' || group === 'SPECI' || group === 'TAF';
 
 /** Cuts pasted text into reports: at their keywords, at "=" and where another station's time begins. */
-export function reportsIn(text: string): string[] {
+function reportsIn(text: string): string[] {
   const reports: string[][] = [[]];
   for (const piece of text.split('=')) {
     let current: string[] = [];

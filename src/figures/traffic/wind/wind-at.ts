@@ -27,7 +27,7 @@ export const spanOf = ({
   instantOr(to, Infinity),
 ];
 
-export const asWind = (w: WeatherWind): Wind => ({
+const asWind = (w: WeatherWind): Wind => ({
   from: w.speedKt === 0 ? null : w.direction,
   speedKt: w.speedKt,
   gustKt: w.gustKt,
