@@ -177,12 +177,12 @@ test('[S165] what cannot be asked says what is wrong and the mend', () => {
     [runwayFeature('p', [10, 89.5], [11, 89.5], [{ designator: '09' }, { designator: '27' }])],
     { subjects: [plainSubject], kit: plainKit, site: { reference: [10, 89.5] } },
   );
-  expect(why({}, pole)).toMatch(/^area: .*pole/);
+  expect(why({}, pole)).toMatch(/^pole: /);
   const far = contentsOf(
     [runwayFeature('f', [179.99, 10], [-179.99, 10], [{ designator: '09' }, { designator: '27' }])],
     { subjects: [plainSubject], kit: plainKit, site: { reference: [179.99, 10] } },
   );
-  expect(why({}, far)).toMatch(/^area: .*antimeridian/);
+  expect(why({}, far)).toMatch(/^antimeridian: /);
 });
 
 test('[S359] the lens named frames all that is good at a place where one of the kit does; where it frames a part, that is said', () => {
