@@ -67,7 +67,7 @@ describe('the catalogue of the open data', () => {
   it('[C4] starts a survey of an airfield that opens without a problem: of every one in npm run thorough', () => {
     let id = 0;
     const wrong: string[] = [];
-    const looked = thorough ? airfields : airfields.filter((_, i) => i % 8 === 0);
+    const looked = thorough ? airfields : airfields.filter((_, i) => i % 20 === 0);
     for (const airfield of looked) {
       const { survey, doubts } = surveyFromAirfield(airfield, () => `r${id++}`, 'UTC');
       const { problems, runways } = readContents(survey);

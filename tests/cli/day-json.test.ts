@@ -5,6 +5,7 @@ import { dayJson } from '../../src/cli/day-json';
 import { figuresJson } from '../../src/cli/figures-json';
 import { outlookOf } from '../../src/figures/outlook';
 import { inspectPath } from '../../src/figures/spot/inspect-path';
+import { Scratch } from '../../src/figures/scratch';
 import { pathsOf } from '../../src/figures/traffic/paths';
 import { readContents } from '../../src/survey/contents';
 import { contentsOf, opened } from '../support/contents';
@@ -19,7 +20,10 @@ function samplesOf(spotId: string, pathId: string, at: number) {
   const path = pathsOf(sample, () => true, null).find((p) => p.ref.path === pathId);
   if (!spot || !path) throw new Error(`expected ${spotId} and ${pathId}`);
   const outlook = outlookOf(sample, null);
-  return Array.from(path.samples.station, (station) => inspectPath(spot, path, station, outlook, at));
+  const scratch = new Scratch();
+  return Array.from(path.samples.station, (station) =>
+    inspectPath(spot, path, station, outlook, at, scratch),
+  );
 }
 
 describe('--day', () => {

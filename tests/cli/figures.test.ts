@@ -397,23 +397,23 @@ describe('the figures command', () => {
   });
 
   test('[C1081] also through a day, and while it looks for places to stand', async () => {
-    const many = Array.from({ length: 24 }, (_, i) => spotFeature(`s${i}`, [8.5 + i / 1000, 47.39]));
-    const path = file('many.geojson', surveyText([...features.slice(0, 1), ...many]));
+    const many = Array.from({ length: 20 }, (_, i) => spotFeature(`s${i}`, [8.5 + i / 1000, 47.39]));
+    const path = file('many.geojson', surveyText([...features.slice(1, 2), ...many]));
     let err = '';
     const write = (text: string | Uint8Array) => ((err += String(text)), true);
     const args = [path, '--at', '2026-06-21T17:00:00Z', '--day', '2026-06-21'];
-    const sweep = ['--sweep', '--side', '3000', '--cell', '100', '--step', '14400'];
+    const sweep = ['--sweep', '--side', '600', '--cell', '25', '--step', '14400'];
     const status = await command([...args, ...sweep], Date.now(), {
       out: { write: () => true },
       err: { write, isTTY: true },
     });
     expect(status).toBe(0);
     const heard = err.split('\r');
-    expect(heard).toContain('512 of 900 cells');
-    expect(heard).toContain('23 of 24 spots through the day');
+    expect(heard).toContain('512 of 576 cells');
+    expect(heard).toContain('19 of 20 spots through the day');
     // A shorter word leaves nothing of a longer one behind it.
-    expect(heard).toContain('1 of 24 spots\x1b[K');
-    expect(heard.slice(-2)).toEqual(['24 of 24 spots', '\x1b[K']);
+    expect(heard).toContain('1 of 20 spots\x1b[K');
+    expect(heard.slice(-2)).toEqual(['20 of 20 spots', '\x1b[K']);
   });
 
   test('[C54] waits for a reader that is slower, and keeps the spots one at a time', async () => {

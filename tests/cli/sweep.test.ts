@@ -101,9 +101,10 @@ test('[S172] the usual hours are civil dawn to dusk, every 15 minutes', () => {
 
 test('[S173] a record of past winds adds twelve expected minutes; winds that come half the time count half', () => {
   const minutesIn = (direction: (day: number) => number) => {
-    const rows = Array.from({ length: 364 * 24 }, (_, h) => {
-      const time = new Date(Date.UTC(2025, 0, 1, h)).toISOString();
-      return `${time},${direction(Math.floor(h / 24))},12`;
+    // Each second hour: the others take the shares of their month.
+    const rows = Array.from({ length: 364 * 12 }, (_, k) => {
+      const time = new Date(Date.UTC(2025, 0, 1, 2 * k)).toISOString();
+      return `${time},${direction(Math.floor(k / 12))},12`;
     });
     const record = recordFrom(['time,direction,speed_kt', ...rows].join('\n'), 'winds.csv', contents);
     if (!record.ok) throw new Error(record.reason);

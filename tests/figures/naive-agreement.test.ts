@@ -316,7 +316,8 @@ describe('figures against a naive re-computation from the design', () => {
     const sights = new Map<number, number>();
     const classes = new Map<string, number>();
     const glares = { none: 0, some: 0, usable: 0 };
-    for (const s of all) {
+    let looked = 0;
+    for (const [i, s] of all.entries()) {
       const contents = contentsFor(s);
       expect(contents.problems).toEqual([]);
       const grid = gridOf(s);
@@ -326,7 +327,10 @@ describe('figures against a naive re-computation from the design', () => {
       const figures = figuresFor(contents, s.instant, grid).spots[0];
       if (!spot || !figures) throw new Error('expected a spot');
       const ready = pathsOf(contents, (kind) => kind !== 'circuit', null);
+      // A naive path is dear: in `npm test` two places have those at one end of the runway compared, the next two at the other.
       for (const { end, kind, path } of paths) {
+        if (!thorough && end === (i >> 1) % 2) continue;
+        looked++;
         const naive = naiveSamples(s, end, kind);
         const byStation = new Map(naive.map((n) => [n.station.toFixed(3), n]));
         const seen = figures.paths.find((p) => p.ref.path === path);
@@ -454,7 +458,7 @@ describe('figures against a naive re-computation from the design', () => {
     process.stdout.write(
       `naive re-computation: ${samples} samples compared, ${onEdge} on an edge, ${overhead} overhead; ${[...classes].map(([c, n]) => `${c} ${n}`).join(', ')}; glare on ${glares.some} of ${glares.usable} paths with usable samples; in sight ${[...sights].map(([c, n]) => `${Math.round(3 * c)}/3 ${n}`).join(', ')}, ${doubtful} in doubt; ${blockedThere} of ${lookedFor} more hidden\n`,
     );
-    table.close(all.length * paths.length * 8 + passes);
+    table.close(looked * 8 + passes);
     expect([...sights.keys()].sort()).toEqual([0, 1 / 3, 2 / 3, 1]);
     expect(blockedThere).toBeGreaterThan(200);
     expect(doubtful / samples).toBeLessThan(0.05);
@@ -469,7 +473,7 @@ describe('figures against a naive re-computation from the design', () => {
       'side-lit',
       'top-lit',
     ]);
-    expect(Math.min(glares.some, glares.none)).toBeGreaterThan(10);
-    expect(passes).toBeGreaterThan(20);
+    expect(Math.min(glares.some, glares.none)).toBeGreaterThan(thorough ? 10 : 5);
+    expect(passes).toBeGreaterThan(thorough ? 20 : 10);
   });
 });

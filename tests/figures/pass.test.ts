@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { destination } from '../../src/figures/geometry/earth';
 import { outlookOf } from '../../src/figures/outlook';
 import { isWorthIt, scoreWord } from '../../src/figures/score-words';
+import { Scratch } from '../../src/figures/scratch';
 import { spotFigures } from '../../src/figures/spot-figures';
 import { inspectPath } from '../../src/figures/spot/inspect-path';
 import { betterElsewhere, headlineOf } from '../../src/figures/summary/spot-summary';
@@ -60,11 +61,12 @@ describe('the pass', () => {
     '[F620] %s: the best of all samples that count, by the rule in its own words',
     (_, at, more) => {
       const { spot, outlook, paths, figures } = seenFrom(at, more);
+      const scratch = new Scratch();
       let passes = 0;
       for (const [m, { paths: seen }] of figures.entries())
         for (const [p, path] of paths.entries()) {
           const samples = Array.from(path.samples.station, (station) =>
-            inspectPath(spot, path, station, outlook, instants[m] as number),
+            inspectPath(spot, path, station, outlook, instants[m] as number, scratch),
           ).slice(0, path.samples.count);
           const expected = expectedPass(samples, outlook.reach.usableTo);
           expect(seen[p]?.pass?.station ?? null, `${path.ref.path} at ${m}`).toBe(expected?.station ?? null);

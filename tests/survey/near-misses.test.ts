@@ -256,6 +256,9 @@ function withAt(value: Value, [key, ...rest]: Path, put: Value): Value {
 /** The engine's own words and valibot's: none of them is for a photographer. */
 const rawWords = /Invalid|Expected|undefined|NaN|received|\[object|null is used|\[\] is used|"" is used/;
 
+/** What is put into one place: in `npm test` a third of the values, the next places taking the other thirds in turn. */
+const missesAt = (nth: number) => nearMisses.filter((_, i) => thorough || i % 3 === nth % 3);
+
 const now = Date.UTC(2026, 5, 21, 12);
 let accepted = 0;
 
@@ -284,8 +287,8 @@ describe('[S320] near misses: nothing throws, nothing is lost, every message is 
   const small = { ...whole, features: [] };
   const members = placesIn(sunside).map((place) => ['sunside', ...place] as Path);
   it.each([...new Set(members.map(([, member]) => String(member)))])('in sunside.%s', (member) => {
-    for (const place of members.filter(([, m]) => m === member))
-      for (const value of nearMisses)
+    for (const [nth, place] of members.filter(([, m]) => m === member).entries())
+      for (const value of missesAt(nth))
         holds(
           JSON.stringify(withAt(small, place, value)),
           `${place.join('.')} = ${JSON.stringify(value)}`,
@@ -295,8 +298,11 @@ describe('[S320] near misses: nothing throws, nothing is lost, every message is 
 
   it.each(features.map(({ id }) => id))('in a %s', (id) => {
     const one = features.find((f) => f.id === id);
-    for (const place of placesIn({ properties: one?.properties, geometry: one?.geometry }))
-      for (const value of nearMisses) {
+    for (const [nth, place] of placesIn({
+      properties: one?.properties,
+      geometry: one?.geometry,
+    }).entries())
+      for (const value of missesAt(nth)) {
         // Of a kind that is not there nothing is read.
         if (place.at(-1) === 'kind') continue;
         holds(

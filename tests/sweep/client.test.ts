@@ -23,8 +23,8 @@ const contents = contentsOf(
   { subjects: [plainSubject], kit: plainKit, site: { reference: [8.01, 50.02] } },
 );
 const asked: SweepAsked = {
-  side: 1000,
-  cell: 50,
+  side: 600,
+  cell: 30,
   hours: { from: Date.UTC(2026, 5, 21, 14), to: Date.UTC(2026, 5, 21, 16) },
   step: 3600,
   names: ['main/24/arrival'],
@@ -108,7 +108,7 @@ test('[S140] a question is answered coarse first, then finer, whatever worker is
 test('[S146] places are proposed before all cells are known, said to be a first list, and never from fewer cells than before', () => {
   for (let seed = 1; seed <= (thorough ? 5 : 2); seed++) {
     const { hands, told, ask } = asking(3);
-    ask({ ...asked, cell: 40 });
+    ask({ ...asked, cell: 24 });
     hands.drain(seeded(seed));
     const lists = told.filter(({ proposed }) => proposed !== null);
     expect(lists.length).toBeGreaterThan(1);
@@ -139,9 +139,9 @@ test('[S141] a later question ends the earlier one: nothing of that is told any 
     ask();
     for (let k = 0; k < Math.floor(random() * 25); k++) hands.step(random);
     told.length = 0;
-    ask({ ...asked, cell: 100 });
+    ask({ ...asked, cell: 60 });
     hands.drain(random);
-    expect(told.every(({ plan }) => plan.area.cell === 100)).toBe(true);
+    expect(told.every(({ plan }) => plan.area.cell === 60)).toBe(true);
     const last = told.at(-1);
     expect(last?.share).toBe(1);
     expect(last?.proposed).not.toBeNull();
@@ -302,9 +302,9 @@ test('[S361] another question than the one prepared, or none: of what was prepar
     client.prepare(contents, asked, null);
     for (let k = 0; k < seed; k++) hands.step(random);
     if (seed % 2 === 0) client.cancel();
-    ask({ ...asked, cell: 100 });
+    ask({ ...asked, cell: 60 });
     hands.drain(random);
-    expect(told.every(({ plan }) => plan.area.cell === 100)).toBe(true);
+    expect(told.every(({ plan }) => plan.area.cell === 60)).toBe(true);
     expect(told.at(-1)?.proposed).not.toBeNull();
   }
 });
@@ -313,9 +313,9 @@ test('[S362] to prepare a question leaves one that somebody listens to alone', (
   const { hands, client, told, ask } = asking(2);
   ask();
   for (let k = 0; k < 9; k++) hands.step(seeded(k + 1));
-  client.prepare(contents, { ...asked, cell: 100 }, null);
+  client.prepare(contents, { ...asked, cell: 60 }, null);
   hands.drain(seeded(2));
-  expect(told.every(({ plan }) => plan.area.cell === 50)).toBe(true);
+  expect(told.every(({ plan }) => plan.area.cell === 30)).toBe(true);
   expect(told.at(-1)?.proposed).not.toBeNull();
 });
 
@@ -377,9 +377,9 @@ test('[S368] whatever was asked, prepared, ended or let go before, in any order 
     { subjects: [plainSubject], kit: plainKit, site: { reference: [8.01, 50.02] } },
   );
   const questions = [
-    { contents, asked: { ...asked, cell: 100 } },
-    { contents, asked: { ...asked, cell: 80, step: 1800 } },
-    { contents: other, asked: { ...asked, cell: 100 } },
+    { contents, asked: { ...asked, cell: 60 } },
+    { contents, asked: { ...asked, cell: 50, step: 1800 } },
+    { contents: other, asked: { ...asked, cell: 60 } },
   ] as const;
   const alone = questions.map((question) => {
     const { hands, client } = asking(1);

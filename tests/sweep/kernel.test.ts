@@ -16,6 +16,7 @@ import { Kernel } from '../../src/sweep/kernel/kernel';
 import { bestInstant } from '../../src/sweep/sweep';
 import { builtUpSurvey, wavyGround } from '../bench/built-up-survey';
 import { contentsOf, plainKit, plainSubject, runwayFeature } from '../support/contents';
+import { once } from '../support/once';
 import { seeded } from '../support/tolerance';
 
 const hour = 3_600_000;
@@ -82,10 +83,10 @@ function compared(
 }
 
 /** The town of the benchmark, three times as high. */
-function tallTown(): Contents {
+const tallTown = once((): Contents => {
   const contents = readContents(builtUpSurvey());
   return { ...contents, obstacles: contents.obstacles.map((o) => ({ ...o, height: 3 * o.height })) };
-}
+});
 
 const hours = (from: number, count: number, step = hour) =>
   Array.from({ length: count }, (_, k) => from + k * step);
@@ -111,9 +112,9 @@ test('[S120] worth at a cell is the total of the best sample that figures give a
     [summer, 1],
     [winter, 2],
   ] as const) {
-    const { worst, lit, good } = compared(contents, paths, hours(day, 12, 2 * hour), 24, seed);
+    const { worst, lit, good } = compared(contents, paths, hours(day, 12, 2 * hour), 12, seed);
     expect(worst).toBeLessThan(1e-6);
-    expect(lit).toBeGreaterThan(60);
+    expect(lit).toBeGreaterThan(30);
     expect(good).toBeGreaterThan(2);
   }
 });
@@ -122,10 +123,10 @@ test('[S120] ... among 500 obstacles, some in leaf, on ground with waves, over t
   const contents = tallTown();
   const paths = pathsOf(contents, (kind) => kind === 'arrival' || kind === 'departure', null);
   const instants = [...hours(summer + 4 * hour, 8, 2 * hour), ...hours(winter + 8 * hour, 4, 2 * hour)];
-  const { worst, changed, lit } = compared(contents, paths, instants, 24, 3, wavyGround());
+  const { worst, changed, lit } = compared(contents, paths, instants, 12, 3, wavyGround());
   expect(worst).toBeLessThan(1e-6);
-  expect(changed).toBeGreaterThan(15);
-  expect(lit).toBeGreaterThan(120);
+  expect(changed).toBeGreaterThan(5);
+  expect(lit).toBeGreaterThan(50);
 });
 
 test('[S120] ... under cloud and in mist, each hour another', () => {
@@ -139,7 +140,7 @@ test('[S120] ... under cloud and in mist, each hour another', () => {
     const at = (instant / hour) % 4;
     return { direct: [1, 0.8, 0.35, 0][at] ?? 1, visibility: [10_000, 4000, 9999, 1500][at] ?? 10_000 };
   };
-  const { worst, lit } = compared(contents, paths, hours(summer, 24), 10, 6, null, skyAt);
+  const { worst, lit } = compared(contents, paths, hours(summer, 24), 5, 6, null, skyAt);
   expect(worst).toBeLessThan(1e-6);
   expect(lit).toBeGreaterThan(60);
 });
@@ -160,7 +161,7 @@ test('[S120] ... south of the equator, beside the antimeridian, with the sun ove
     { subjects: [plainSubject], kit: plainKit, site: { reference: [-179.999, -16.685] } },
   );
   const paths = pathsOf(contents, () => true, null);
-  const { worst, lit } = compared(contents, paths, hours(winter, 24), 16, 5);
+  const { worst, lit } = compared(contents, paths, hours(winter, 24), 8, 5);
   expect(worst).toBeLessThan(1e-6);
   expect(lit).toBeGreaterThan(60);
 });
@@ -176,7 +177,7 @@ test('[S123] where only what is good or best is wanted, that is the same, and wh
   const thrifty = new Kernel({ ...question, everyInstant: false });
   const random = seeded(123);
   const seen = { good: 0, not: 0, spared: 0 };
-  for (let k = 0; k < 60; k++) {
+  for (let k = 0; k < 30; k++) {
     const position = cellPosition(area, Math.floor(random() * area.count * area.count));
     every.at(position, 27);
     thrifty.at(position, 27);

@@ -103,7 +103,7 @@ test('[S357] the minutes by which places are ranked are told with each, and a re
   const hours = { from: noon - 4 * 3_600_000, to: noon + 6 * 3_600_000 };
   const planned = planSweep(
     field,
-    { ...asked, side: null, cell: 100, step: 1800, hours, names: null, at: noon },
+    { ...asked, side: null, cell: 100, step: 3600, hours, names: null, at: noon },
     null,
   );
   if (!planned.ok) throw new Error(planned.reason);

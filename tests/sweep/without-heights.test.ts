@@ -54,7 +54,9 @@ test('[S345] a survey that states no heights: a cell on the plateau is worth wha
   const sweep = new Sweep(contents, plan, plateau);
   const figures = sweep.figuresOf(Int32Array.from({ length: plan.area.count ** 2 }, (_, i) => i));
   const paths = everyPath(contents, (kind, _, end) => kind === 'arrival' && end === 1, plateau);
-  const worthy = [...figures.worth.keys()].filter((cell) => (figures.worth[cell] ?? 0) > 0);
+  const worthy = [...figures.worth.keys()]
+    .filter((cell) => (figures.worth[cell] ?? 0) > 0)
+    .filter((_, i) => i % 4 === 0);
   expect(worthy.length).toBeGreaterThan(20);
   for (const cell of worthy) {
     const spot = spotThere(cellPosition(plan.area, cell), null);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { coverIn } from '../../../src/imports/wind-record/cover';
 import { recordLayout, readRecord, type RecordLayout } from '../../../src/imports/wind-record/read-record';
 import { cellOf, variableDirection } from '../../../src/survey/schema/wind-record';
+import { once } from '../../support/once';
 
 /** Reads to the end, and says into how many steps it was cut and what share the longest had. */
 function read(text: string, change: Partial<RecordLayout> = {}, zone = 'UTC') {
@@ -179,36 +180,39 @@ describe('tables of past winds', () => {
     expect(read('time,dir,sknt\nx,y,z\n').record.observations).toBe(0);
   });
 
-  test('[I107] a history of 100,000 rows is read in many small steps and comes down to a small record', () => {
+  test('[I107] a history of 40,000 rows is read in many small steps and comes down to a small record', () => {
     const rows = ['valid,drct,sknt,gust'];
-    for (let i = 0; i < 100_000; i++) {
+    for (let i = 0; i < 40_000; i++) {
       const at = new Date(Date.UTC(2014, 0, 1) + i * 3_600_000).toISOString().slice(0, 16).replace('T', ' ');
       rows.push(`${at},${((i * 7919) % 36) * 10 + 10},${(i * 31) % 28},${i % 5 === 0 ? 35 : 'M'}`);
     }
     const reading = read(rows.join('\n'), {}, 'America/New_York');
-    expect(reading).toMatchObject({ leftCount: 0, repeated: 0, record: { observations: 100_000 } });
-    expect(reading.steps).toBeGreaterThan(30);
+    expect(reading).toMatchObject({ leftCount: 0, repeated: 0, record: { observations: 40_000 } });
+    expect(reading.steps).toBeGreaterThan(12);
     const all = reading.record.counts.flatMap((list) => list.filter((_, i) => i % 2 === 1));
-    expect(all.reduce((a, b) => a + b, 0)).toBe(100_000);
+    expect(all.reduce((a, b) => a + b, 0)).toBe(40_000);
     expect(JSON.stringify(reading.record).length).toBeLessThan(400_000);
   });
 
+  const quiet = once(() => [
+    'valid,drct,sknt',
+    ...Array.from(
+      { length: 40_000 },
+      (_, i) => `${new Date(Date.UTC(2014, 0, 1, i)).toISOString().slice(0, 16)}Z,240,12`,
+    ),
+  ]);
   test.each([
-    ['open', 50_000, '"240'],
-    ['with something behind it', 50_000, '"240"0'],
+    ['open', 20_000, '"240'],
+    ['with something behind it', 20_000, '"240"0'],
     ['in the first of the rows', 0, '"240'],
-    ['in the last', 99_999, '"'],
+    ['in the last', 39_999, '"'],
   ])('[I200] a stray quote costs its own row and no long step: %s', (_, where, direction) => {
-    const rows = ['valid,drct,sknt'];
-    for (let i = 0; i < 100_000; i++) {
-      const at = new Date(Date.UTC(2014, 0, 1) + i * 3_600_000).toISOString().slice(0, 16);
-      rows.push(`${at}Z,${i === where ? direction : '240'},12`);
-    }
+    const rows = quiet().with(where + 1, `2014-01-01T00:00Z,${direction},12`);
     const reading = read(rows.join('\n'));
-    expect(reading).toMatchObject({ leftCount: 1, record: { observations: 99_999 } });
+    expect(reading).toMatchObject({ leftCount: 1, record: { observations: 39_999 } });
     expect(reading.left).toEqual([{ row: where + 2, reason: 'a quotation mark is not closed' }]);
     // No step takes more than a small share of the table.
-    expect(reading.longest).toBeLessThan(0.02);
+    expect(reading.longest).toBeLessThan(0.05);
   });
 
   test('[I201] a quoted remark of several lines is one row, also where a step would end', () => {
