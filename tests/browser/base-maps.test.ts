@@ -18,7 +18,7 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'base-maps-'));
   await writeFile(join(folder, 'atlas.pmtiles'), vectorArchive());
   await writeFile(join(folder, 'broken.pmtiles'), 'not an archive');
-  opened = await openPage({ width: 1100, height: 600, onRequest: (url) => asked.push(url) });
+  opened = await openPage({ width: 1280, height: 640, onRequest: (url) => asked.push(url) });
   ({ page } = opened);
 });
 afterAll(async () => {
