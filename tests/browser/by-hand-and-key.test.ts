@@ -19,7 +19,7 @@ describe('by keyboard alone', () => {
   const focused = () =>
     page.evaluate(() => document.activeElement?.ariaLabel ?? document.activeElement?.textContent ?? '');
   beforeAll(async () => {
-    opened = await openPage();
+    opened = await openPage({ width: 1100, height: 640 });
     ({ page } = opened);
   });
   afterAll(() => opened.done());

@@ -4,10 +4,13 @@ import { serveStatically, type StaticServer } from '../support/static-server';
 import { browserWith, patience, pixelRatio } from './page';
 import { rename, surveyName } from './tabs';
 
-/** `map: false` leaves the map out: what is said and kept does not depend on it, and drawing it takes long. */
+/**
+ * `map: false` leaves the map out: what is said and kept does not depend on it, and drawing it takes long. With
+ * `drawn: false` the page alone goes without it until its routes are lifted, and the service worker stores it.
+ */
 async function visit(
   server: StaticServer,
-  { map }: { map: boolean },
+  { map, drawn = map }: { map: boolean; drawn?: boolean },
 ): Promise<{ context: BrowserContext; page: Page }> {
   if (!map) alter(server, (path, text) => (path.includes('/map-view-') ? neverThere : text));
   const browser = await browserWith(true);
@@ -19,6 +22,10 @@ async function visit(
   });
   context.setDefaultTimeout(patience);
   const page = await context.newPage();
+  if (map && !drawn)
+    await page.route('**/map-view-*.js', (route) =>
+      route.fulfill({ contentType: 'text/javascript', body: neverThere }),
+    );
   await page.goto(server.url);
   await surveyName(page).waitFor();
   return { context, page };
@@ -56,10 +63,11 @@ const lookForUpdate = (page: Page) =>
 describe('the installed program', () => {
   it('[B140] starts without a network after the first visit, map, search and panels included', async () => {
     const server = await serveStatically();
-    const { context, page } = await visit(server, { map: true });
+    const { context, page } = await visit(server, { map: true, drawn: false });
     const complaints: string[] = [];
     page.on('pageerror', (error) => complaints.push(error.message));
     await stored(page);
+    await page.unrouteAll();
     await server.close();
     await page.goto(`${server.url}?from=home-screen`);
     await page.waitForSelector('[data-ready="true"]');

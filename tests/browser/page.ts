@@ -166,6 +166,7 @@ async function handBack(kept: Kept): Promise<void> {
   for (const tab of context.pages()) if (tab !== page) await tab.close();
   await context.clearPermissions();
   await page.unrouteAll();
+  await context.unrouteAll();
   await page.emulateMedia({ media: null, colorScheme: null, contrast: null, reducedMotion: 'reduce' });
   spare.push(kept);
 }

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { feature, plainKit, plainSubject, runwayFeature, surveyText } from '../support/contents';
-import { atRest, boxAtRest, onePage, pixelOf } from './page';
+import { atRest, boxAtRest, onePage, openPage, pixelOf, type Opened } from './page';
 
 /** One runway, one way, nothing in the way: the machine of a test has an answer soon. tests/sweep looks at towns. */
 const survey = surveyText(
@@ -126,7 +126,11 @@ describe('where to stand, on a phone', () => {
 });
 
 describe('where to stand, on the map', () => {
-  const opened = onePage({ width: 1440, height: 900 });
+  let opened: Opened;
+  beforeAll(async () => {
+    opened = await openPage({ width: 1440, height: 900 });
+  });
+  afterAll(() => opened.done());
 
   it('[B1020] once the page is at rest a worker is ready before anybody comes near; the view then opens with the click, and the map changes its size once', async () => {
     const { page } = opened;
@@ -149,10 +153,14 @@ describe('where to stand, on the map', () => {
     await view(page).getByLabel('Shade by').waitFor();
     await page.locator('section.places[data-sketch="true"], section.places[data-fineness="16"]').waitFor();
     expect(await atRest(() => heights.jsonValue())).toHaveLength(2);
+    await page.getByRole('button', { name: 'Moments', exact: true }).click();
+    await view(page).waitFor({ state: 'detached' });
   });
 
   it('[B261] a newer question ends the older one, and closed ground says why when asked', async () => {
     const { page } = opened;
+    // Each finer step and each zoom is drawn in software, at a cost that goes by the map's size.
+    await page.setViewportSize({ width: 1100, height: 640 });
     await open(page);
     await view(page).getByLabel('Hours').selectOption('day');
     await view(page).getByLabel('Hours').selectOption('moments');

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
-import { atRest, boxAtRest, openPage } from './page';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { atRest, boxAtRest, openPage, type Opened } from './page';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 
@@ -20,6 +20,13 @@ const room = (page: Page) =>
   });
 
 describe('the map keeps its share of a low page', () => {
+  // One page, made larger and smaller as a window is: what is open and what is not does not depend on its size.
+  let opened: Opened;
+  beforeAll(async () => {
+    opened = await openPage({ map: false });
+  });
+  afterAll(() => opened.done());
+
   it.each([
     [1440, 500],
     [1024, 600],
@@ -28,7 +35,8 @@ describe('the map keeps its share of a low page', () => {
   ])(
     '[B400] at %i by %i px, whichever view the foot shows; what the view has more scrolls in it',
     async (width, height) => {
-      const { page, done } = await openPage({ width, height, map: false });
+      const { page } = opened;
+      await page.setViewportSize({ width, height });
       for (const view of ['Moments', 'Light today', 'Plan']) {
         await button(page, view).click();
         await page.locator('footer section').first().waitFor();
@@ -54,28 +62,31 @@ describe('the map keeps its share of a low page', () => {
         await content.evaluate((box) => box.scrollTo(0, box.scrollHeight));
         await expect.poll(() => content.evaluate((box) => box.scrollTop)).toBeGreaterThan(0);
       }
-      await done();
     },
   );
 
   it('[B401] by hand the foot takes more, and the map still does not go', async () => {
-    const { page, done } = await openPage({ width: 1440, height: 720, map: false });
+    const { page } = opened;
+    await page.setViewportSize({ width: 1440, height: 720 });
+    // A view that is open already would be closed.
+    await button(page, 'Moments').click();
     await button(page, 'Plan').click();
+    await expect.poll(() => button(page, 'Plan').getAttribute('aria-pressed')).toBe('true');
     await page.locator('footer section').first().waitFor();
     const before = await atRest(() => room(page));
     await page.getByRole('separator', { name: 'Height of the foot' }).press('End');
     await expect.poll(async () => (await room(page)).foot).toBeGreaterThan(before.foot + 60);
     await expect.poll(async () => (await room(page)).map).toBeGreaterThanOrEqual(0.2);
-    await done();
   });
 
   it('[B402] on a phone that lies on its side the sheet stands beside the map', async () => {
+    const { page, done } = await openPage({ width: 740, height: 360, touch: true, map: false });
+    await button(page, 'Light').tap();
     for (const [width, height] of [
       [740, 360],
       [844, 390],
     ] as const) {
-      const { page, done } = await openPage({ width, height, touch: true, map: false });
-      await button(page, 'Light').tap();
+      await page.setViewportSize({ width, height });
       await expect
         .poll(async () => {
           const map = await boxAtRest(page.locator('.map-slot'));
@@ -86,8 +97,8 @@ describe('the map keeps its share of a low page', () => {
       await expect
         .poll(() => page.evaluate(() => document.documentElement.scrollWidth - innerWidth))
         .toBeLessThanOrEqual(0);
-      await done();
     }
+    await done();
   });
 });
 

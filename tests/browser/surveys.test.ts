@@ -2,9 +2,9 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import axe from 'axe-core';
 import { unzipSync } from 'fflate';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { keep } from './keep-surveys';
-import { hasFocus, openPage, openTab } from './page';
+import { hasFocus, openPage, openTab, type Opened } from './page';
 import { rename, statusOf, surveyName } from './tabs';
 
 const kept = 'Kept on this device';
@@ -51,16 +51,43 @@ async function importFiles(
   );
 }
 
-describe('the surveys on this device', () => {
+describe('the list of a device that has kept nothing', () => {
+  let opened: Opened;
+  beforeAll(async () => {
+    opened = await openPage({ map: false });
+  });
+  afterAll(() => opened.done());
+
   it('[K10] teaches the next step while nothing is kept', async () => {
-    const { page, complaints, done } = await openPage({ map: false });
+    const { page, complaints } = opened;
     await openList(page);
     await expect.poll(() => dialog(page).innerText()).toContain('Nothing is kept yet');
     await expect.poll(() => rows(page).count()).toBe(0);
     expect(complaints).toEqual([]);
-    await done();
   });
 
+  it('says in the list whether the browser may clear it', async () => {
+    const { page } = opened;
+    await expect
+      .poll(() => dialog(page).innerText())
+      .toMatch(/may clear these surveys when space runs short: save files too|promised not to clear/);
+  });
+
+  it('[K15] takes dropped files', async () => {
+    const { page } = opened;
+    const transfer = await page.evaluateHandle((text) => {
+      const data = new DataTransfer();
+      data.items.add(new File([text], 'dropped.geojson'));
+      return data;
+    }, survey('Dropped here'));
+    await page.dispatchEvent('dialog', 'dragover', { dataTransfer: transfer });
+    await page.dispatchEvent('dialog', 'drop', { dataTransfer: transfer });
+    await expect.poll(() => titles(page)).toEqual(['Dropped here']);
+    await expect.poll(() => surveyName(page).inputValue()).toBe('Tolverby');
+  });
+});
+
+describe('the surveys on this device', () => {
   it('[K11] opens, duplicates, renames in place and deletes, with undo', async () => {
     const { page, complaints, done } = await openPage({ map: false });
     await rename(page, 'South bank');
@@ -170,21 +197,6 @@ describe('the surveys on this device', () => {
     await dialog(second.page).getByText('3 surveys are in the list now.').waitFor();
     expect((await titles(second.page)).sort()).toEqual(['Großer Zaun', 'Same name', 'Same name']);
     await second.done();
-  });
-
-  it('[K15] takes dropped files', async () => {
-    const { page, done } = await openPage({ map: false });
-    await openList(page);
-    const transfer = await page.evaluateHandle((text) => {
-      const data = new DataTransfer();
-      data.items.add(new File([text], 'dropped.geojson'));
-      return data;
-    }, survey('Dropped here'));
-    await page.dispatchEvent('dialog', 'dragover', { dataTransfer: transfer });
-    await page.dispatchEvent('dialog', 'drop', { dataTransfer: transfer });
-    await expect.poll(() => titles(page)).toEqual(['Dropped here']);
-    await expect.poll(() => surveyName(page).inputValue()).toBe('Tolverby');
-    await done();
   });
 
   it('[K16] works by keyboard alone', async () => {
@@ -450,15 +462,6 @@ describe('a browser that keeps nothing', () => {
     await expect
       .poll(() => dialog(page).innerText())
       .toContain('This browser keeps no surveys: the browser allows this page no storage.');
-    await done();
-  });
-
-  it('says in the list whether the browser may clear it', async () => {
-    const { page, done } = await openPage({ map: false });
-    await openList(page);
-    await expect
-      .poll(() => dialog(page).innerText())
-      .toMatch(/may clear these surveys when space runs short: save files too|promised not to clear/);
     await done();
   });
 });

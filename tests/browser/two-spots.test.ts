@@ -55,7 +55,7 @@ async function surveyTwoSpots(page: Page): Promise<void> {
 
 describe('two spots at an unknown field', () => {
   it('[B410] take 6 clicks and one typed field where the kit is known, 5 clicks and two fields more on a new device', async () => {
-    const { page, context, done } = await openPage({ width: 1280, height: 800 });
+    const { page, context, done } = await openPage({ width: 1100, height: 640 });
     const fresh = await counted(page);
     await enterLens(page);
     await surveyTwoSpots(page);
