@@ -56,7 +56,8 @@ describe('--day', () => {
     for (const window of some) {
       expect(window.from).toMatch(instant);
       const middle = (Date.parse(window.from) + Date.parse(window.to)) / 2;
-      const spot = figuresJson(sample, [], middle, null).spots.find((s) => s.id === window.spot);
+      const there = { ...sample, spots: sample.spots.filter(({ id }) => id === window.spot) };
+      const [spot] = figuresJson(there, [], middle, null).spots;
       const path = spot?.paths.find((p) => p.path === window.path);
       // A window stays with its sample while that is within 0.02 of the best: the light is one of those.
       const lights = samplesOf(window.spot, path?.path ?? '', middle)

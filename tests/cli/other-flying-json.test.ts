@@ -1,25 +1,33 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { displaysJson } from '../../src/cli/displays-json';
 import { figuresJson } from '../../src/cli/figures-json';
 import { readContents } from '../../src/survey/contents';
+import { saveSurvey } from '../../src/survey/save';
 import { runCommand } from '../support/command';
 import { opened } from '../support/contents';
 
+const deck = 'Car park, top deck';
 const survey = opened(readFileSync('sample-sites/tolverby.geojson', 'utf8'));
-/** The sample site with other properties of its display line and of its first runway. */
-const shown = (display: object, runway: object = {}) =>
+const onlyTheDeck = survey.features.filter(
+  ({ properties }) => properties?.['kind'] !== 'standing-spot' || properties['name'] === deck,
+);
+/** The sample site with other properties of its display line, and one spot. */
+const shown = (display: object, features = onlyTheDeck) =>
   readContents({
     ...survey,
-    features: survey.features.map((feature) => {
+    features: features.map((feature) => {
       const kind = feature.properties?.['kind'];
-      const change = kind === 'display-line' ? display : kind === 'runway' ? runway : null;
-      return change ? { ...feature, properties: { ...feature.properties, ...change } } : feature;
+      return kind === 'display-line'
+        ? { ...feature, properties: { ...feature.properties, ...display } }
+        : feature;
     }),
   });
 const at = Date.parse('2026-06-21T16:30:00Z');
 const pathOf = (contents: ReturnType<typeof shown>, part: string) => {
-  const spot = figuresJson(contents, [], at, null).spots.find(({ name }) => name === 'Car park, top deck');
+  const spot = figuresJson(contents, [], at, null).spots.find(({ name }) => name === deck);
   return spot?.paths.find(({ path }) => path.includes(part));
 };
 
@@ -49,7 +57,11 @@ describe('displays that the command prints', () => {
     { date: '2026-06-22', time: '15:20', name: 'Tomorrow' },
   ];
   const late = { date: '2026-06-21', minutes: 20 };
-  const [display] = displaysJson(shown({ passes: ['level'], programme, late }), '2026-06-21', null);
+  const [display] = displaysJson(
+    shown({ passes: ['level'], programme, late }, survey.features),
+    '2026-06-21',
+    null,
+  );
 
   test('[F1123] the acts of that day, as late as they run, lit from which side until when, best from where', () => {
     expect(display).toMatchObject({ id: 'd5k8wr', name: 'Open day display' });
@@ -75,7 +87,9 @@ describe('displays that the command prints', () => {
   });
 
   test('[F1121] stand behind --day in the answer of the command', async () => {
-    const args = ['sample-sites/tolverby.geojson', '--at', '2026-06-21T16:30:00Z', '--day', '2026-06-21'];
+    const path = join(mkdtempSync(join(tmpdir(), 'sunside-')), 'deck.geojson');
+    writeFileSync(path, saveSurvey({ ...survey, features: onlyTheDeck }));
+    const args = [path, '--at', '2026-06-21T16:30:00Z', '--day', '2026-06-21'];
     const { status, out } = await runCommand(...args);
     expect(status).toBe(0);
     const { displays } = JSON.parse(out) as { displays: { acts: { name: string }[] }[] };

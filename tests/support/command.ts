@@ -21,15 +21,11 @@ export async function runCommand(...args: readonly string[]): Promise<Ended> {
   return { status, ...written };
 }
 
-/** The command as `npm run -s figures --` starts it: for what only a process can show. */
+/** The command as `npm run -s figures --` starts it, less the process in which tsx starts that: for what only a process can show. */
 export function startCommand(...args: readonly string[]): Ended {
-  const child = spawnSync(
-    process.execPath,
-    ['node_modules/tsx/dist/cli.mjs', 'src/cli/figures.ts', ...args],
-    {
-      cwd: fileURLToPath(new URL('../../', import.meta.url)),
-      encoding: 'utf8',
-    },
-  );
+  const child = spawnSync(process.execPath, ['--import', 'tsx', 'src/cli/figures.ts', ...args], {
+    cwd: fileURLToPath(new URL('../../', import.meta.url)),
+    encoding: 'utf8',
+  });
   return { status: child.status, out: child.stdout, err: child.stderr };
 }

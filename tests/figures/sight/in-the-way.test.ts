@@ -10,6 +10,7 @@ import {
   runwayFeature,
   spotFeature,
 } from '../../support/contents';
+import { once } from '../../support/once';
 
 type Place = readonly [lng: number, lat: number];
 const west: Place = [8.5, 47.4];
@@ -61,12 +62,14 @@ function seen(
   };
   return { ...figures, path, arrival: path('27/arrival'), departure: path('09/departure') };
 }
+/** With nothing in the way. */
+const openField = once(() => seen([]));
 /** A hangar between the spot and the runway's middle, 100 m wide and 60 m away. */
 const hangar = block('hangar', [1150, 1250], [-240, -200]);
 
 describe('what is in the way', () => {
   test('[F130] a building hides a stretch: it is named, and the shares count its length', () => {
-    const open = seen([]);
+    const open = openField();
     const { arrival, departure } = seen([hangar]);
     expect(open.arrival.hidden).toEqual([]);
     expect(open.arrival.visibleShare).toBe(1);
@@ -88,7 +91,7 @@ describe('what is in the way', () => {
   });
 
   test('[F131] best is never behind it; closest is over all samples, hidden or not', () => {
-    const open = seen([]);
+    const open = openField();
     const { arrival } = seen([hangar]);
     expect(arrival.closest.station).toBe(open.arrival.closest.station);
     expect(arrival.closest.score).toMatchObject({ sight: 0, total: 0 });
@@ -110,10 +113,10 @@ describe('what is in the way', () => {
 
   test('[F132] wheels, centre and fin tip count one by one', () => {
     // Just high enough for the wheels of what rolls past, then for the centre, then for the fin.
-    const share = (height: number) =>
-      seen([block('low', [900, 1500], [-160, -150], { height })]).departure.sector.runs.flatMap(
-        (run) => run.from,
-      ).length && seen([block('low', [900, 1500], [-160, -150], { height })]).departure.closest.score.sight;
+    const share = (height: number) => {
+      const { sector, closest } = seen([block('low', [900, 1500], [-160, -150], { height })]).departure;
+      return sector.runs.flatMap((run) => run.from).length && closest.score.sight;
+    };
     // From 1.7 m over a wall halfway: hidden is what lies below twice the wall's height, less the eye's.
     expect(share(0.8)).toBe(1);
     expect(share(1.2)).toBeCloseTo(2 / 3, 12);
@@ -265,7 +268,7 @@ describe('terrain in the way', () => {
 
   test('[F142] obstacles stand on the terrain, runways do not move', () => {
     const terrain = ridge(0, 390);
-    const open = seen([], {});
+    const open = openField();
     const hut = (more: object) =>
       seen([block('hut', [1150, 1250], [-240, -200], { height: 6, ...more })], { terrain });
     // Eye and hut stand 10 m lower, the aircraft where they were: the hut hides what rolls.

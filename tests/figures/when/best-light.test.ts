@@ -37,7 +37,7 @@ describe('the best sample under many suns', () => {
       ),
       {
         seed: 51,
-        numRuns: cases(60),
+        numRuns: cases(60, 6),
         // Twilight does not know dark flanks: once this one was passed over.
         examples: [[55.78528110968918, -3281, 0, 0, [0, 0, 260_653, 0]]],
       },
@@ -81,7 +81,7 @@ describe('the best sample under many suns', () => {
           }
         },
       ),
-      { seed: 91, numRuns: cases(40) },
+      { seed: 91, numRuns: cases(40, 6) },
     );
   });
 
