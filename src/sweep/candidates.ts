@@ -68,9 +68,10 @@ export function candidatesOf(sweep: Sweep, figures: CellFigures): Proposed {
   if (sweep.contents.rules.photography === 'forbidden') return { candidates: [], none: 'forbidden-by-field' };
   const { area } = sweep.plan;
   const points = new Map<number, Place | null>();
+  const offsets = offsetsOf(area.cell);
   const placeOf = (cell: number) => {
     let place = points.get(cell);
-    if (place === undefined) points.set(cell, (place = nearestOpen(sweep, cell)));
+    if (place === undefined) points.set(cell, (place = nearestOpen(sweep, cell, offsets)));
     return place;
   };
   const chosen = chooseCells(figures, sweep.plan, {
@@ -101,17 +102,24 @@ interface Place {
 /** m between the places that are tried in a cell. */
 const tried = 1;
 
-/** The open place of an open cell that is nearest to its middle; of an unknown cell its middle. Null where all is closed. */
-function nearestOpen({ plan: { area }, ground }: Sweep, cell: number): Place | null {
-  const [x, y] = middleOf(area, cell);
-  const wanted = ground.ofCell(x, y).ground;
-  if (wanted === 'closed') return null;
-  const half = area.cell / 2;
-  const steps = Math.floor(half / tried);
+/** m east and north of a cell's middle, nearest first: where a place is tried in a cell of so many metres. */
+function offsetsOf(cell: number): readonly (readonly [number, number])[] {
+  const steps = Math.floor(cell / 2 / tried);
   const offsets: (readonly [number, number])[] = [];
   for (let i = -steps; i <= steps; i++)
     for (let j = -steps; j <= steps; j++) offsets.push([i * tried, j * tried]);
-  offsets.sort((a, b) => Math.hypot(...a) - Math.hypot(...b));
+  return offsets.sort((a, b) => Math.hypot(...a) - Math.hypot(...b));
+}
+
+/** The open place of an open cell that is nearest to its middle; of an unknown cell its middle. Null where all is closed. */
+function nearestOpen(
+  { plan: { area }, ground }: Sweep,
+  cell: number,
+  offsets: ReturnType<typeof offsetsOf>,
+): Place | null {
+  const [x, y] = middleOf(area, cell);
+  const wanted = ground.ofCell(x, y).ground;
+  if (wanted === 'closed') return null;
   for (const [dx, dy] of offsets) {
     const position = printedPosition(area.frame, x + dx, y + dy);
     const there = ground.ofPlace(...mapped(area.frame, position));

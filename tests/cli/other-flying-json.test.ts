@@ -58,7 +58,7 @@ describe('displays that the command prints', () => {
   ];
   const late = { date: '2026-06-21', minutes: 20 };
   const [display] = displaysJson(
-    shown({ passes: ['level'], programme, late }, survey.features),
+    shown({ passes: ['level'], programme, late }, [...survey.features]),
     '2026-06-21',
     null,
   );

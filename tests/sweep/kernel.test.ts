@@ -217,7 +217,7 @@ test('[S121] a path is good at an instant if some sample without glare has a tot
   const random = seeded(8);
   const scratch = new Scratch();
   const said = { good: 0, not: 0, glaring: 0 };
-  for (let k = 0; k < 3; k++) {
+  for (let k = 0; k < 4; k++) {
     const [x, y] = [
       Math.floor((0.3 + 0.4 * random()) * area.count),
       Math.floor((0.42 + 0.16 * random()) * area.count),
