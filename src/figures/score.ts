@@ -32,6 +32,9 @@ const underSky = (clear: number, sunAltitude: number, { direct }: SkyThere): num
     ? clear
     : direct * clear + (1 - direct) * flatLightAt(sunAltitude);
 
+/** What rounding may add to a bound by which something is passed over. */
+export const slack = 1 + 1e-9;
+
 /** The most that the light factor can reach with the sun at a geometric altitude, whatever the angle. */
 export const lightCeiling = (sunAltitude: number, sky: SkyThere = clearSky): number =>
   underSky(clearCeiling(sunAltitude), sunAltitude, sky);

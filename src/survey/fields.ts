@@ -59,14 +59,15 @@ function insteadWords(fallback: unknown): string {
 
 const finite = (what: string) => v.pipe(v.number(`expected ${what}`), v.finite(`expected ${what}`));
 
-/** A number within bounds (both included), with the default that stands in for it. */
-export function numberField<D extends number | null>(min: number, max: number, fallback: D) {
-  const what = `expected a number from ${min} to ${max}`;
-  return v.nullish(
-    v.pipe(finite(`a number from ${min} to ${max}`), v.minValue(min, what), v.maxValue(max, what)),
-    fallback,
-  );
+/** A number within bounds (both included) that nothing stands in for. `unit`: as it is to be read behind the bounds, none if empty. */
+export function boundedNumber(min: number, max: number, unit = '') {
+  const words = `a number from ${min} to ${max}${unit && ` ${unit}`}`;
+  return v.pipe(finite(words), v.minValue(min, `expected ${words}`), v.maxValue(max, `expected ${words}`));
 }
+
+/** The same with the default that stands in for it. */
+export const numberField = <D extends number | null>(min: number, max: number, fallback: D) =>
+  v.nullish(boundedNumber(min, max), fallback);
 
 /** Characters of a name, and of what is told at length: a text of megabytes would stop the page that shows it. */
 const longestName = 300;

@@ -138,5 +138,6 @@ describe('the map with ten spots and six paths', () => {
     await expect.poll(() => every().isChecked()).toBe(true);
     await every().uncheck();
     await expect.poll(() => every().isChecked()).toBe(false);
+    expect(opened.complaints).toEqual([]);
   });
 });

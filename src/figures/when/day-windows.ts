@@ -3,14 +3,12 @@ import type { Stretch } from '../light/stretches';
 import { SunTrack } from '../light/sun-track';
 import type { LightClass } from '../types';
 import { staysWithin } from '../practice';
-import { lightCeiling } from '../score';
+import { lightCeiling, slack } from '../score';
 import type { SunThere } from '../light/sun-there';
 import { bestUnder, classUnder, totalAt } from './best-light';
 import type { StillView } from './still-view';
 
 const second = 1000;
-/** What rounding may add to a bound. */
-const slack = 1 + 1e-9;
 /** ms between looks while the best sample stays the same one: far less than any light lasts then. */
 const step = 64 * second;
 

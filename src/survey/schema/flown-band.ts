@@ -1,13 +1,10 @@
 import * as v from 'valibot';
+import { boundedNumber } from '../fields';
 
 const flownKinds = ['arrival', 'departure', 'circuit'] as const;
 
-const number = (min: number, max: number, unit: string) => {
-  const what = `expected a number from ${min} to ${max}${unit}`;
-  return v.pipe(v.number(what), v.finite(what), v.minValue(min, what), v.maxValue(max, what));
-};
 const list = (what: string) => `expected a list of ${what}`;
-const metres = number(-100_000, 100_000, ' m');
+const metres = boundedNumber(-100_000, 100_000, 'm');
 const percentiles = 'expected the 10th, 50th and 90th percentile in m';
 const band = v.tuple([metres, metres, metres], percentiles);
 /** Stations of 6 km at 20 m. */
@@ -23,9 +20,9 @@ const flownBand = v.pipe(
   v.object(
     {
       kind: v.picklist(flownKinds, `expected one of ${flownKinds.join(', ')}`),
-      flights: v.pipe(number(1, 1_000_000, ''), v.integer('expected a whole number of flights')),
+      flights: v.pipe(boundedNumber(1, 1_000_000), v.integer('expected a whole number of flights')),
       from: metres,
-      step: number(1, 1000, ' m'),
+      step: boundedNumber(1, 1000, 'm'),
       height: v.pipe(v.array(band, list('heights')), v.maxLength(mostStations, tooMany)),
       offset: v.pipe(v.array(v.nullable(band), list('offsets')), v.maxLength(mostStations, tooMany)),
     },

@@ -1,16 +1,12 @@
 import * as v from 'valibot';
-import { numberField, textField, type Read } from '../fields';
+import { boundedNumber, numberField, textField, type Read } from '../fields';
 
-/** A number that a camera could have: one that is merely above 0 would divide to infinity. */
-const within = (min: number, max: number, unit: string) => {
-  const what = `expected a number from ${min} to ${max} ${unit}`;
-  return v.pipe(v.number(what), v.finite(what), v.minValue(min, what), v.maxValue(max, what));
-};
-const focal = within(1, 5000, 'mm');
+// Numbers that a camera could have: one that is merely above 0 would divide to infinity.
+const focal = boundedNumber(1, 5000, 'mm');
 /** In air no lens opens wider than f/0.5. */
-const aperture = within(0.5, 64, '(f-number)');
+const aperture = boundedNumber(0.5, 64, '(f-number)');
 const whole = 'expected a whole number of pixels';
-const pixels = v.pipe(v.number(whole), v.integer(whole), within(1, 100_000, 'pixels'));
+const pixels = v.pipe(v.number(whole), v.integer(whole), boundedNumber(1, 100_000, 'pixels'));
 const factors = 'expected factors from 1 to 4';
 const key = v.pipe(v.string('expected text'), v.nonEmpty('expected a key that is not empty'));
 
@@ -18,8 +14,8 @@ const key = v.pipe(v.string('expected text'), v.nonEmpty('expected a key that is
 export const bodyFields = {
   key,
   name: textField(''),
-  sensorWidth: within(1, 200, 'mm'),
-  sensorHeight: within(1, 200, 'mm'),
+  sensorWidth: boundedNumber(1, 200, 'mm'),
+  sensorHeight: boundedNumber(1, 200, 'mm'),
   pixelsWide: pixels,
   pixelsHigh: pixels,
 };

@@ -1,6 +1,7 @@
 import { along, frameAt, mapped } from '../../figures/geometry/earth';
 import { farReach } from '../../figures/optics/reach';
 import type { Outlook } from '../../figures/outlook';
+import { slack } from '../../figures/score';
 import { seasons, type Season } from '../../figures/sight/spot-sight';
 import type { Path } from '../../figures/traffic/paths';
 import type { Position } from '../../survey/document';
@@ -13,7 +14,7 @@ import { NeededShares } from './needed-shares';
 import { PieceQueue } from './piece-queue';
 import { pieceSize, Pieces } from './pieces';
 import { SunInSight } from './sun-in-sight';
-import { slack, Weigher } from './weigher';
+import { Weigher } from './weigher';
 
 /** What is asked at every place. */
 export interface KernelQuestion {

@@ -5,7 +5,7 @@ import { reachFactor } from '../../figures/optics/reach';
 import type { Outlook } from '../../figures/outlook';
 import type { PathInView } from '../../figures/path-in-view';
 import { litFrom, worthwhileFrom } from '../../figures/practice';
-import { angleFactorBy, aspectFactorBy, hazeBy, lightLeaving } from '../../figures/score';
+import { angleFactorBy, aspectFactorBy, hazeBy, lightLeaving, slack } from '../../figures/score';
 import type { LazySight } from '../lazy-sight';
 import type { BestSoFar } from './best-so-far';
 import { rowOf } from './dark-flanks';
@@ -26,9 +26,6 @@ import type { NeededShares } from './needed-shares';
 import { pieceSize, type Pieces } from './pieces';
 import type { SunInSight } from './sun-in-sight';
 import type { MovingSun } from './sun-over';
-
-/** What rounding may add to a bound. */
-export const slack = 1 + 1e-9;
 
 /** What a place is weighed with: all of it belongs to the kernel, which moves it from place to place. */
 export interface Weighed {

@@ -1,3 +1,4 @@
+import { DEG } from '../../survey/angles';
 import type { Box } from '../box-of';
 
 interface Pixel {
@@ -33,5 +34,5 @@ export function edgePointer(
     if (box.height > box.width) at.x = box.x > middle.x ? box.x - inset : box.x + box.width + inset;
     else at.y = box.y > middle.y ? box.y - inset : box.y + box.height + inset;
   }
-  return { ...at, turn: (Math.atan2(down, right) * 180) / Math.PI };
+  return { ...at, turn: Math.atan2(down, right) * DEG };
 }
