@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { boxAtRest, openPage, urlOf, type Opened } from './page';
+import { atRest, boxAtRest, openPage, urlOf, type Opened } from './page';
 
 let opened: Opened;
 let page: Page;
@@ -191,6 +191,8 @@ describe('at the field', () => {
     await press('Where am I');
     await move(orchard, 5);
     await expect.poll(() => status().innerText()).toContain('At Orchard Path');
+    // What follows from having arrived is on the page; what changes after that changes by itself.
+    await atRest(() => page.locator('body').innerHTML());
     const changes = await page.evaluate(async () => {
       let count = 0;
       const observer = new MutationObserver((all) => (count += all.length));
